@@ -1,0 +1,5 @@
+/** The command line. */
+@NullMarked
+package broodtide.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Plans side by side: outcomes and their differences. */
+@NullMarked
+package broodtide.compare;
+
+import org.jspecify.annotations.NullMarked;
