@@ -1,0 +1,21 @@
+package broodtide.control;
+
+import java.time.LocalDate;
+
+/** One measure against mites, placed in the calendar. */
+public sealed interface Control
+    permits DroneCombRemoval, MiticideCourse, QueenCaging, Split, Requeening {
+  /** What people call it, for messages and charts. */
+  String name();
+
+  /** First day on which it acts. */
+  LocalDate from();
+
+  /** Last day on which it acts. */
+  LocalDate to();
+
+  /** Days on which the queen does not lay because of it; zero when it leaves laying alone. */
+  default int daysWithoutLaying() {
+    return 0;
+  }
+}

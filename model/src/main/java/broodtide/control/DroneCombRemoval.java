@@ -1,0 +1,47 @@
+package broodtide.control;
+
+import broodtide.measure.OutOfRange;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Drone comb given to the colony and cut out with its brood, once or several times.
+ *
+ * @param name what people call it
+ * @param inserted first day on which the comb is in the hive
+ * @param cuts days on which the drone brood is cut out, rising, at least one, none before the comb
+ *     goes in
+ * @param taken share of the drone brood that each cut takes, 0 to 1
+ * @param droneShare share of eggs laid in drone cells while the comb is in, 0 to 0.5; where the
+ *     season's own share is larger, that one holds
+ */
+public record DroneCombRemoval(
+    String name, LocalDate inserted, List<LocalDate> cuts, double taken, double droneShare)
+    implements Control {
+  /** Checks ranges and the order of the dates. */
+  public DroneCombRemoval {
+    cuts = List.copyOf(cuts);
+    OutOfRange.check("taken", taken, 0, 1, "1");
+    OutOfRange.check("droneShare", droneShare, 0, 0.5, "1");
+    if (cuts.isEmpty()) {
+      throw new OutOfRange("cuts", "empty", "at least one date");
+    }
+    LocalDate last = inserted;
+    for (LocalDate cut : cuts) {
+      if (!cut.isAfter(last)) {
+        throw new OutOfRange("cuts", cut.toString(), "dates that rise and lie after " + last);
+      }
+      last = cut;
+    }
+  }
+
+  @Override
+  public LocalDate from() {
+    return inserted;
+  }
+
+  @Override
+  public LocalDate to() {
+    return cuts.get(cuts.size() - 1);
+  }
+}

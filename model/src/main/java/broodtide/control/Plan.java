@@ -1,0 +1,56 @@
+package broodtide.control;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is done in a season, by name. An empty plan waits.
+ *
+ * @param name short name, unique among the plans that are compared
+ * @param controls the measures, in any order
+ */
+public record Plan(String name, List<Control> controls) {
+  /**
+   * Copies the list and checks that brood breaks do not overlap.
+   *
+   * @throws IllegalArgumentException when two controls stop the queen on the same day
+   */
+  public Plan {
+    controls = List.copyOf(controls);
+    List<Control> breaks = new ArrayList<>();
+    for (Control c : controls) {
+      if (c.daysWithoutLaying() > 0) {
+        for (Control other : breaks) {
+          if (!c.from().isAfter(other.to()) && !other.from().isAfter(c.to())) {
+            throw new IllegalArgumentException(
+                "plan \""
+                    + name
+                    + "\": the brood breaks "
+                    + spell(other)
+                    + " and "
+                    + spell(c)
+                    + " overlap; end one before the other begins");
+          }
+        }
+        breaks.add(c);
+      }
+    }
+  }
+
+  /** Do nothing. */
+  public static Plan waiting(String name) {
+    return new Plan(name, List.of());
+  }
+
+  /** Whether a control of the plan keeps the queen from laying on a day. */
+  public boolean broodBreakOn(LocalDate day) {
+    return controls.stream()
+        .anyMatch(
+            c -> c.daysWithoutLaying() > 0 && !day.isBefore(c.from()) && !day.isAfter(c.to()));
+  }
+
+  private static String spell(Control c) {
+    return "\"" + c.name() + "\" (" + c.from() + " to " + c.to() + ")";
+  }
+}

@@ -1,0 +1,105 @@
+package broodtide.engine;
+
+import java.util.Arrays;
+
+/**
+ * What a plan does to a block on single days: splits, cut comb, and miticide under the cappings.
+ */
+final class Disturbances {
+  private final ColonyBlock b;
+  private final Lanes lanes;
+  private final Schedule schedule;
+  private final double[] hazard;
+  private final double[] left;
+
+  Disturbances(ColonyBlock block, Lanes lanes, Schedule schedule) {
+    b = block;
+    this.lanes = lanes;
+    this.schedule = schedule;
+    hazard = new double[block.width];
+    left = new double[block.width];
+  }
+
+  /** Splits and cuts in the morning of a day. */
+  void morning(int day) {
+    if (schedule.beesLeaving[day] > 0 || schedule.broodLeaving[day] > 0) {
+      split(schedule.beesLeaving[day], schedule.broodLeaving[day]);
+    }
+    if (schedule.droneCut[day] > 0) {
+      cutDroneComb(schedule.droneCut[day]);
+    }
+  }
+
+  /** Fills the hazard of mites on bees, and kills mites in cells, on a day. */
+  void miticides(int day, double[] kill) {
+    Arrays.fill(kill, 0);
+    boolean reachesCells = false;
+    Arrays.fill(hazard, 0);
+    for (int c = 0; c < schedule.courses.size(); c++) {
+      Schedule.Course course = schedule.courses.get(c);
+      if (course.acts()[day]) {
+        add(kill, lanes.success[c], course.onBees());
+        add(hazard, lanes.success[c], course.inCells());
+        reachesCells |= course.inCells() > 0;
+      }
+    }
+    if (reachesCells) {
+      Kernel.expOfMinus(left, hazard);
+      killInCells();
+    }
+  }
+
+  private void killInCells() {
+    for (int l = 0; l < b.width; l++) {
+      b.killed[l] += (b.inWorker[l] + b.inDrone[l]) * (1 - left[l]);
+    }
+    for (double[][] ring : b.miteRings()) {
+      for (double[] row : ring) {
+        Kernel.scale(row, left);
+      }
+    }
+    Kernel.scale(b.inWorker, left);
+    Kernel.scale(b.inDrone, left);
+    Kernel.scale(b.infestedWorkerCells, left);
+    Kernel.scale(b.infestedDroneCells, left);
+  }
+
+  private void split(double bees, double brood) {
+    for (int l = 0; l < b.width; l++) {
+      b.movedAway[l] += b.phoretic[l] * bees + (b.inWorker[l] + b.inDrone[l]) * brood;
+    }
+    Kernel.scale(b.phoretic, 1 - bees);
+    for (double[] kind : b.adultKinds()) {
+      Kernel.scale(kind, 1 - bees);
+    }
+    for (double[][][] rings : new double[][][][] {b.broodRings(), b.miteRings()}) {
+      for (double[][] ring : rings) {
+        scale(ring, 1 - brood);
+      }
+    }
+    b.sumUp();
+  }
+
+  private void cutDroneComb(double taken) {
+    for (int l = 0; l < b.width; l++) {
+      b.cutOut[l] += b.inDrone[l] * taken;
+    }
+    scale(b.openDrone, 1 - taken);
+    scale(b.cappedDrone, 1 - taken);
+    scale(b.droneMothers, 1 - taken);
+    scale(b.infestedDrone, 1 - taken);
+    b.sumUp();
+  }
+
+  private static void add(double[] into, double[] scale, double hazard) {
+    for (int l = 0; l < into.length; l++) {
+      into[l] += scale[l] * hazard;
+    }
+  }
+
+  private static void scale(double[][] ring, double factor) {
+    for (double[] row : ring) {
+      Kernel.scale(row, factor);
+    }
+  }
+}

@@ -1,0 +1,137 @@
+package broodtide.engine;
+
+import broodtide.control.Control;
+import broodtide.control.DroneCombRemoval;
+import broodtide.control.MiticideCourse;
+import broodtide.control.Plan;
+import broodtide.control.QueenCaging;
+import broodtide.control.Requeening;
+import broodtide.control.Split;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A scenario written out day by day, so that the engines look nothing up while they run. Index 0 is
+ * the start day.
+ */
+final class Schedule {
+  final LocalDate start;
+  final int days;
+  final double[] laying;
+  final double[] droneShare;
+  final double[] winterShare;
+  final double[] springRelease;
+  final double[] immigration;
+  final double[] fertility;
+
+  /** Miticide courses in the order of the plan. */
+  final List<Course> courses = new ArrayList<>();
+
+  final double[] beeCost;
+  final double[] broodCost;
+
+  /** Shares taken in the morning of a day, before anything else. */
+  final double[] droneCut;
+
+  final double[] beesLeaving;
+  final double[] broodLeaving;
+
+  /**
+   * One miticide course.
+   *
+   * @param acts whether it acts on each day
+   * @param onBees hazard of mites on bees, 1/day
+   * @param inCells hazard of mites in cells, 1/day
+   */
+  record Course(boolean[] acts, double onBees, double inCells) {}
+
+  private Schedule(Scenario s) {
+    start = s.start();
+    days = s.days();
+    ColonyModel model = s.model();
+    laying = model.climate().laying().daily(start, days);
+    droneShare = model.climate().droneShare().daily(start, days);
+    winterShare = model.climate().winterShare().daily(start, days);
+    springRelease = model.climate().springRelease().daily(start, days);
+    immigration = new double[days];
+    fertility = new double[days];
+    beeCost = new double[days];
+    broodCost = new double[days];
+    droneCut = new double[days];
+    beesLeaving = new double[days];
+    broodLeaving = new double[days];
+    Arrays.fill(fertility, model.stock().fertility());
+    for (int t = 0; t < days; t++) {
+      immigration[t] = model.immigration().on(start.plusDays(t));
+      springRelease[t] *= model.bees().springRelease();
+    }
+    apply(s.plan());
+  }
+
+  static Schedule of(Scenario scenario) {
+    return new Schedule(scenario);
+  }
+
+  private void apply(Plan plan) {
+    for (Control control : plan.controls()) {
+      if (control instanceof DroneCombRemoval c) {
+        removal(c);
+      } else if (control instanceof MiticideCourse c) {
+        course(c);
+      } else if (control instanceof QueenCaging c) {
+        noLaying(c);
+      } else if (control instanceof Split c) {
+        int t = index(c.from());
+        beesLeaving[t] = either(beesLeaving[t], c.beesLeaving());
+        broodLeaving[t] = either(broodLeaving[t], c.broodLeaving());
+        noLaying(c);
+      } else if (control instanceof Requeening c) {
+        noLaying(c);
+        for (int t = 0; t < days; t++) {
+          double share = c.takenOver(start.plusDays(t));
+          fertility[t] += share * (c.stock().fertility() - fertility[t]);
+        }
+      }
+    }
+  }
+
+  private void removal(DroneCombRemoval c) {
+    for (int t = index(c.inserted()); t < Math.min(days, index(c.to()) + 1); t++) {
+      droneShare[t] = Math.max(droneShare[t], c.droneShare());
+    }
+    for (LocalDate cut : c.cuts()) {
+      int t = index(cut);
+      if (t < days) {
+        droneCut[t] = either(droneCut[t], c.taken());
+      }
+    }
+  }
+
+  private void course(MiticideCourse c) {
+    boolean[] acts = new boolean[days];
+    courses.add(new Course(acts, c.substance().onBees(), c.substance().inCells()));
+    for (int t = index(c.from()); t < Math.min(days, index(c.to()) + 1); t++) {
+      if (c.actsOn(start.plusDays(t))) {
+        acts[t] = true;
+        beeCost[t] += c.substance().beeCost();
+        broodCost[t] = either(broodCost[t], c.substance().broodCost());
+      }
+    }
+  }
+
+  private void noLaying(Control c) {
+    int from = index(c.from());
+    Arrays.fill(laying, from, Math.min(days, from + c.daysWithoutLaying()), 0);
+  }
+
+  private int index(LocalDate day) {
+    return Math.toIntExact(day.toEpochDay() - start.toEpochDay());
+  }
+
+  /** Share taken when two measures each take theirs. */
+  private static double either(double a, double b) {
+    return 1 - (1 - a) * (1 - b);
+  }
+}

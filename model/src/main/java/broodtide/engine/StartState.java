@@ -1,0 +1,129 @@
+package broodtide.engine;
+
+import broodtide.control.Plan;
+import broodtide.mite.CellLoad;
+import broodtide.mite.Immigration;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * The bees, the brood and the spread of mites that a climate's standard year has on a day: a colony
+ * of average strength, run for three years with a trace of mites too few to matter. Starting
+ * colonies from it spares the user a census of brood by age, and mites start spread over bees and
+ * cells as the season spreads them.
+ */
+public final class StartState {
+  private static final int YEARS = 3;
+  private static final double TRACE = 1e-6;
+  private static final double FOUNDING_BEES = 12_000;
+
+  private final ColonyBlock block;
+  private final double clumping;
+
+  private StartState(ColonyBlock block, double clumping) {
+    this.block = block;
+    this.clumping = clumping;
+  }
+
+  /**
+   * The standard year's state on a day.
+   *
+   * @param model the rates; immigration plays no part
+   * @param day the day
+   * @throws IllegalArgumentException when no colony lives in this climate at these rates
+   */
+  public static StartState on(ColonyModel model, LocalDate day) {
+    LocalDate from = day.minusYears(YEARS);
+    int days = Math.toIntExact(day.toEpochDay() - from.toEpochDay());
+    Scenario untreated =
+        new Scenario(model.with(Immigration.NONE), Plan.waiting("standard"), from, days);
+    ColonyBlock founding = new ColonyBlock(1);
+    founding.hiveSound[0] = FOUNDING_BEES / 2;
+    founding.winterSound[0] = FOUNDING_BEES / 2;
+    founding.phoretic[0] = TRACE;
+    founding.startMites[0] = TRACE;
+    DailyEngine engine = DailyEngine.from(founding, untreated, List.of(Member.average(0)));
+    engine.run(DayObserver.NONE);
+    if (founding.adults(0) < 100) {
+      throw new IllegalArgumentException(
+          "no colony lives through three years of climate \""
+              + model.climate().name()
+              + "\" at these rates; raise laying or lower deaths");
+    }
+    return new StartState(turned(founding, days), model.mites().clumping());
+  }
+
+  /** Turns the rings so that the row due first stands at index 0, where a new run looks for it. */
+  private static ColonyBlock turned(ColonyBlock b, int days) {
+    for (double[][][] rings : List.of(b.broodRings(), b.miteRings())) {
+      for (double[][] ring : rings) {
+        double[][] copy = ring.clone();
+        for (int i = 0; i < ring.length; i++) {
+          ring[i] = copy[(i + days) % ring.length];
+        }
+      }
+    }
+    return b;
+  }
+
+  /** Adult bees. */
+  public double adults() {
+    return block.adults(0);
+  }
+
+  /** Capped worker cells. */
+  public double workerCells() {
+    return block.workerCells(0);
+  }
+
+  /** All mites per mite on bees while mites are few; at least 1. */
+  public double mitesPerMiteOnBees() {
+    return block.mites(0) / block.phoretic[0];
+  }
+
+  /** Share of adult bees that a size and an infestation put mites on: mites on bees, in mites. */
+  public double mitesOnBees(double startSize, double infestation) {
+    return adults() * startSize * infestation / 100;
+  }
+
+  /** Fills a block with colonies that start here. */
+  ColonyBlock colonies(List<Member> members) {
+    ColonyBlock b = new ColonyBlock(members.size());
+    for (int l = 0; l < b.width; l++) {
+      Member m = members.get(l);
+      double mites = mitesOnBees(m.startSize(), m.infestation());
+      copyLane(block.broodRings(), b.broodRings(), l, m.startSize());
+      copyLane(block.miteRings(), b.miteRings(), l, mites / block.phoretic[0]);
+      double[][] from = block.adultKinds();
+      double[][] to = b.adultKinds();
+      for (int k = 0; k < from.length; k++) {
+        to[k][l] = from[k][0] * m.startSize();
+      }
+      b.phoretic[l] = mites;
+    }
+    infest(b.infestedWorker, b.cappedWorker, b.workerMothers);
+    infest(b.infestedDrone, b.cappedDrone, b.droneMothers);
+    b.sumUp();
+    for (int l = 0; l < b.width; l++) {
+      b.startMites[l] = b.mites(l);
+    }
+    return b;
+  }
+
+  private static void copyLane(double[][][] from, double[][][] to, int lane, double factor) {
+    for (int r = 0; r < from.length; r++) {
+      for (int i = 0; i < from[r].length; i++) {
+        to[r][i][lane] = from[r][i][0] * factor;
+      }
+    }
+  }
+
+  private void infest(double[][] infested, double[][] cells, double[][] mothers) {
+    for (int i = 0; i < infested.length; i++) {
+      for (int l = 0; l < infested[i].length; l++) {
+        double load = cells[i][l] > 0 ? mothers[i][l] / cells[i][l] : 0;
+        infested[i][l] = cells[i][l] * (1 - CellLoad.empty(load, clumping));
+      }
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package broodtide.engine;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** One colony's season, every {@link Quantity} on every day. */
+public final class Trajectory {
+  private final LocalDate start;
+  private final Map<Quantity, double[]> series;
+  private final MiteLedger[] ledgers;
+
+  private Trajectory(LocalDate start, Map<Quantity, double[]> series, MiteLedger[] ledgers) {
+    this.start = start;
+    this.series = series;
+    this.ledgers = ledgers;
+  }
+
+  /** The first day. */
+  public LocalDate start() {
+    return start;
+  }
+
+  /** Days that ran; there is one state more than that. */
+  public int days() {
+    return ledgers.length - 1;
+  }
+
+  /**
+   * A quantity at the start of a day.
+   *
+   * @throws IllegalArgumentException when the day lies outside the season
+   */
+  public double at(Quantity quantity, LocalDate day) {
+    return series(quantity)[index(day)];
+  }
+
+  /** A copy of a quantity's values, one per day from the start. */
+  public double[] of(Quantity quantity) {
+    return series(quantity).clone();
+  }
+
+  /** The ledger at the start of a day, by days since the start. */
+  public MiteLedger ledger(int day) {
+    return ledgers[day];
+  }
+
+  /** The ledger of the whole season. */
+  public MiteLedger ledger() {
+    return ledgers[days()];
+  }
+
+  private double[] series(Quantity quantity) {
+    double[] values = series.get(quantity);
+    if (values == null) {
+      throw new IllegalStateException(quantity + " was not kept");
+    }
+    return values;
+  }
+
+  private int index(LocalDate day) {
+    long i = day.toEpochDay() - start.toEpochDay();
+    if (i < 0 || i > days()) {
+      throw new IllegalArgumentException(
+          day + " lies outside " + start + " to " + start.plusDays(days()));
+    }
+    return Math.toIntExact(i);
+  }
+
+  /** Keeps lane 0 of whatever it is shown. */
+  static final class Recorder implements DayObserver {
+    private final LocalDate start;
+    private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
+    private final MiteLedger[] ledgers;
+
+    Recorder(LocalDate start, int days) {
+      this.start = start;
+      ledgers = new MiteLedger[days + 1];
+      for (Quantity q : Quantity.values()) {
+        series.put(q, new double[days + 1]);
+      }
+    }
+
+    @Override
+    public void see(int day, ColonyView view) {
+      series.forEach((quantity, values) -> values[day] = quantity.of(view, 0));
+      ledgers[day] = view.ledger(0);
+    }
+
+    Trajectory trajectory() {
+      return new Trajectory(start, series, ledgers);
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package broodtide.mite;
+
+/**
+ * Closed forms for mother mites sharing brood cells, with m mothers per cell on average, clumped as
+ * a negative binomial of size K (Poisson as K grows). Clumping: Donze et al. 1996; Floris et al.
+ * 2020.
+ *
+ * <p>With k mothers in a cell, daughters per mother fall as (1 - c)^(k - 1). The generating
+ * function of the negative binomial, G(s) = (1 + m (1 - s) / K)^-K, then gives every mean below
+ * exactly.
+ */
+public final class CellLoad {
+  private CellLoad() {}
+
+  /**
+   * Daughters per mother, relative to a mother alone in her cell.
+   *
+   * @param mothersPerCell m, zero or more
+   * @param crowding c, 0 to 1
+   * @param clumping K, above 0; infinity gives Poisson
+   */
+  public static double fecundity(double mothersPerCell, double crowding, double clumping) {
+    double load = crowding * mothersPerCell;
+    return Double.isInfinite(clumping)
+        ? Math.exp(-load)
+        : Math.pow(1 + load / clumping, -(clumping + 1));
+  }
+
+  /** Share of cells that hold no mother. Arguments as in {@link #fecundity}. */
+  public static double empty(double mothersPerCell, double clumping) {
+    return untouched(mothersPerCell, 1, clumping);
+  }
+
+  /**
+   * Share of bees that emerge alive when each mother kills the bee with a given chance.
+   *
+   * @param chance chance per mother, 0 to 1; 1 gives the share of empty cells
+   */
+  public static double untouched(double mothersPerCell, double chance, double clumping) {
+    double load = chance * mothersPerCell;
+    return Double.isInfinite(clumping) ? Math.exp(-load) : Math.pow(1 + load / clumping, -clumping);
+  }
+}

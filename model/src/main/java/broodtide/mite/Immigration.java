@@ -1,0 +1,51 @@
+package broodtide.mite;
+
+import broodtide.measure.OutOfRange;
+import broodtide.season.YearSpan;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Mites that arrive on drifting and robbing bees.
+ *
+ * @param windows stretches of the year with their rates; where they overlap the rates add
+ */
+public record Immigration(List<Window> windows) {
+  /**
+   * One stretch.
+   *
+   * @param span when
+   * @param perDay mites per day, 0 to 1,000
+   */
+  public record Window(YearSpan span, double perDay) {
+    /** Checks the rate. */
+    public Window {
+      OutOfRange.check("perDay", perDay, 0, 1000, "mites/day");
+    }
+  }
+
+  /** No mite arrives. */
+  public static final Immigration NONE = new Immigration(List.of());
+
+  /** Copies the list. */
+  public Immigration {
+    windows = List.copyOf(windows);
+  }
+
+  /** Mites that arrive on a day. */
+  public double on(LocalDate day) {
+    double sum = 0;
+    for (Window w : windows) {
+      if (w.span().holds(day)) {
+        sum += w.perDay();
+      }
+    }
+    return sum;
+  }
+
+  /** The same half a year later, for a place south of the equator. */
+  public Immigration inSouth() {
+    return new Immigration(
+        windows.stream().map(w -> new Window(w.span().southern(), w.perDay())).toList());
+  }
+}

@@ -1,0 +1,75 @@
+package broodtide.season;
+
+import broodtide.measure.OutOfRange;
+import java.util.List;
+
+/**
+ * The year of a colony as a place sets it: how much the queen could lay, when drones are reared,
+ * which bees become winter bees, when these leave in spring, how warm the days are, and when honey
+ * supers usually stand.
+ *
+ * @param name short name, for example {@code cool-maritime}
+ * @param title one line for people
+ * @param laying laying potential, eggs per day of an average queen in a colony without limits on
+ *     nursing, 0 to 4,000
+ * @param droneShare share of eggs laid in drone cells, 0 to 0.5
+ * @param winterShare share of emerging workers that become long-lived winter bees, 0 to 1
+ * @param springRelease how far winter bees are called to work, 0 (none) to 1 (all, at the rate of
+ *     the bees' record)
+ * @param warmth mean of the daily highs, degrees Celsius, -60 to 60
+ * @param supers when honey supers usually stand on the hive
+ * @param winterBees when the brood that will winter is reared
+ * @param southern whether the year is already shifted to the southern hemisphere
+ * @param sources where the curves come from; each line names a source or says "choice"
+ */
+public record Climate(
+    String name,
+    String title,
+    Curve laying,
+    Curve droneShare,
+    Curve winterShare,
+    Curve springRelease,
+    Curve warmth,
+    YearSpan supers,
+    YearSpan winterBees,
+    boolean southern,
+    List<String> sources) {
+
+  /** Checks that every knot lies in its range. */
+  public Climate {
+    sources = List.copyOf(sources);
+    checkKnots("laying", laying, 0, 4000, "eggs/day");
+    checkKnots("droneShare", droneShare, 0, 0.5, "1");
+    checkKnots("winterShare", winterShare, 0, 1, "1");
+    checkKnots("springRelease", springRelease, 0, 1, "1");
+    checkKnots("warmth", warmth, -60, 60, "degrees Celsius");
+    if (laying.peak() <= 0) {
+      throw new OutOfRange("laying", "0 all year", "above 0 on at least one day (eggs/day)");
+    }
+  }
+
+  /** The same climate half a year later, for a place south of the equator. */
+  public Climate inSouth() {
+    if (southern) {
+      return this;
+    }
+    return new Climate(
+        name,
+        title + " (southern hemisphere)",
+        laying.southern(),
+        droneShare.southern(),
+        winterShare.southern(),
+        springRelease.southern(),
+        warmth.southern(),
+        supers.southern(),
+        winterBees.southern(),
+        true,
+        sources);
+  }
+
+  private static void checkKnots(String field, Curve curve, double min, double max, String unit) {
+    for (Curve.Knot knot : curve.knots()) {
+      OutOfRange.check(field + " on " + knot.day(), knot.value(), min, max, unit);
+    }
+  }
+}
