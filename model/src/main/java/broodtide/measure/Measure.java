@@ -7,9 +7,9 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * A numeric record component's default, unit, range, standing and source, in one place. Range checks,
- * study files, the published schema and the parameter table are all read from here, so none of them
- * can drift from the code.
+ * A numeric record component's default, unit, range, standing and source, in one place. Range
+ * checks, study files, the published schema and the parameter table are all read from here, so none
+ * of them can drift from the code.
  */
 @Documented
 @Retention(RetentionPolicy.RUNTIME)

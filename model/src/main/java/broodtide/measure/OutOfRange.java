@@ -1,6 +1,9 @@
 package broodtide.measure;
 
-/** A value outside what its field allows. The message names the field, the value, the unit and the range. */
+/**
+ * A value outside what its field allows. The message names the field, the value, the unit and the
+ * range.
+ */
 public final class OutOfRange extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
