@@ -38,12 +38,21 @@ public record ColonyChart(Heading heading, List<Panel> panels, Almanac almanac, 
   }
 
   @Override
+  public Size drawn() {
+    return stack().size();
+  }
+
+  @Override
   public String description() {
     return panels.stream().map(Panel::words).collect(Collectors.joining(" "));
   }
 
   @Override
   public void paint(Canvas canvas) {
-    new PanelStack(heading, panels, almanac, size).paint(canvas);
+    stack().paint(canvas);
+  }
+
+  private PanelStack stack() {
+    return new PanelStack(heading, panels, almanac, size);
   }
 }

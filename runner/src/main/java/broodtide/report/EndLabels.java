@@ -1,6 +1,7 @@
 package broodtide.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -41,9 +42,9 @@ record EndLabels(List<Label> labels, double width) {
     return new EndLabels(labels, width);
   }
 
-  /** Whether all of them fit beside a plot of this height. */
-  boolean fit(double height) {
-    return Spread.fits(heights(), 0, height);
+  /** Height of all of them above one another. */
+  double height() {
+    return Arrays.stream(heights()).sum();
   }
 
   void paint(Canvas canvas, Plot plot, List<Line> lines) {

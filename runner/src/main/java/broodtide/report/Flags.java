@@ -55,7 +55,7 @@ final class Flags {
   private static Flag turned(Flag f, List<Flag> all) {
     double width = f.right - f.left;
     Flag back = new Flag(f.label, f.x, f.x - 5 - width, f.x - 5, true);
-    boolean free = back.left > 0 && all.stream().noneMatch(g -> g != f && back.crosses(g));
+    boolean free = back.left > 0 && all.stream().noneMatch(g -> !g.today && back.crosses(g));
     return free ? back : f;
   }
 

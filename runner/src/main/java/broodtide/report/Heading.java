@@ -11,6 +11,11 @@ import java.util.List;
 public record Heading(String title, String subtitle) {
   static final double MARGIN = 16;
 
+  private static final double TOP = MARGIN - 4;
+  private static final double BETWEEN = 2;
+  private static final double LEADING = 1.28;
+  private static final double NARROW_TITLE = 17.5;
+
   public Heading {
     if (title.isBlank()) {
       throw new IllegalArgumentException(
@@ -18,28 +23,36 @@ public record Heading(String title, String subtitle) {
     }
   }
 
-  /** Paints the heading and returns the height used, counted from the top edge. */
+  /** Height used, counted from the upper edge. */
+  double height(Size size) {
+    double titled = wrapped(title, titleType(size), size).size() * LEADING * titleType(size).size();
+    int rows = wrapped(subtitle, Type.SUBTITLE, size).size();
+    return TOP + titled + BETWEEN + rows * LEADING * Type.SUBTITLE.size();
+  }
+
+  /** Paints the heading and returns its height. */
   double paint(Canvas canvas, Size size) {
-    double y = MARGIN - 4;
-    Type title = size.narrow() ? smaller(Type.TITLE, 17.5) : Type.TITLE;
     canvas.open("heading", "");
-    y = paragraph(canvas, this.title, title, y, size);
-    y = paragraph(canvas, subtitle, Type.SUBTITLE, y + 2, size);
+    double y = paragraph(canvas, title, titleType(size), TOP, size);
+    paragraph(canvas, subtitle, Type.SUBTITLE, y + BETWEEN, size);
     canvas.close();
+    return height(size);
+  }
+
+  private static double paragraph(Canvas canvas, String text, Type type, double top, Size size) {
+    double y = top;
+    for (String line : wrapped(text, type, size)) {
+      y += LEADING * type.size();
+      canvas.write(line, MARGIN, y - 0.2 * type.size(), type);
+    }
     return y;
   }
 
-  private static double paragraph(Canvas canvas, String text, Type type, double y, Size size) {
-    List<String> lines = Lettering.wrap(text, type, size.width() - 2 * MARGIN);
-    double below = y;
-    for (String line : lines) {
-      below += 1.28 * type.size();
-      canvas.write(line, MARGIN, below - 0.2 * type.size(), type);
-    }
-    return below;
+  private static List<String> wrapped(String text, Type type, Size size) {
+    return Lettering.wrap(text, type, size.width() - 2 * MARGIN);
   }
 
-  private static Type smaller(Type type, double size) {
-    return new Type(size, type.bold(), type.colour(), type.anchor(), type.halo());
+  private static Type titleType(Size size) {
+    return size.narrow() ? Type.TITLE.sized(NARROW_TITLE) : Type.TITLE;
   }
 }

@@ -59,7 +59,7 @@ final class Lettering {
   static List<String> wrap(String text, Type type, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : text.strip().split("\\s+", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, type.size(), type.bold()) > width) {
         lines.add(line.toString());

@@ -5,8 +5,11 @@ public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
   /** Title and subtitle. */
   Heading heading();
 
-  /** Its size in CSS pixels. */
+  /** The size asked for, in CSS pixels. */
   Size size();
+
+  /** The size it is drawn at: made higher where what it shows needs more room. */
+  Size drawn();
 
   /** The same picture at another size. */
   Picture sized(Size size);
@@ -22,8 +25,8 @@ public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
    * HTML page as it is. Needs no fonts.
    */
   default String svg() {
-    SvgCanvas canvas = new SvgCanvas(size(), heading().title(), description());
-    canvas.fill(Trace.around(new Box(0, 0, size().width(), size().height())), Palette.PAPER, 1);
+    SvgCanvas canvas = new SvgCanvas(drawn(), heading().title(), description());
+    canvas.fill(Trace.around(new Box(0, 0, drawn().width(), drawn().height())), Palette.PAPER, 1);
     paint(canvas);
     return canvas.finish();
   }
@@ -34,7 +37,7 @@ public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
    * @throws FontsMissing when this machine has no fonts to draw with
    */
   default byte[] png() {
-    PixelCanvas canvas = PixelCanvas.blank(size(), 2);
+    PixelCanvas canvas = PixelCanvas.blank(drawn(), 2);
     paint(canvas);
     return canvas.finish();
   }

@@ -143,7 +143,7 @@ final class PixelCanvas implements Canvas {
       g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
       return;
     }
-    String[] parts = pen.dash().split(" ");
+    String[] parts = pen.dash().split(" ", -1);
     float[] dash = new float[parts.length];
     for (int i = 0; i < dash.length; i++) {
       dash[i] = Float.parseFloat(parts[i]);

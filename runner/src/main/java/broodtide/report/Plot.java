@@ -61,10 +61,10 @@ record Plot(Box box, Days days, Scale scale) {
           Trace.of(t.x(), y, t.x(), y + (t.label().isEmpty() ? 3 : 5)),
           Pen.solid(Palette.AXIS, 1.2));
       if (!t.label().isEmpty()) {
-        canvas.write(t.label(), t.x(), y + 18, name);
+        canvas.write(t.label(), t.x(), y + 19.5, name);
       }
       if (!t.year().isEmpty()) {
-        canvas.write(t.year(), t.x(), y + 34, name.heavy());
+        canvas.write(t.year(), t.x(), y + 35, name.heavy());
       }
     }
     canvas.close();
@@ -72,7 +72,7 @@ record Plot(Box box, Days days, Scale scale) {
 
   /** Height that {@link #months} takes. */
   static double monthsHeight() {
-    return 38;
+    return 39;
   }
 
   /** Paints the bands of all lines, wide ones first. */

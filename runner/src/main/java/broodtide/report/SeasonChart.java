@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One quantity over a season: lines with bands, washes, a limit, and what happens in the year.
  *
- * <p>Lines are named at their ends; from seven lines on, or where there is no room, in a key.
+ * <p>Lines are named at their ends; from seven lines on, and in narrow pictures, in a key.
  *
  * @param heading title and subtitle
  * @param panel what is drawn
@@ -46,13 +46,22 @@ public record SeasonChart(Heading heading, Panel panel, Almanac almanac, Size si
   }
 
   @Override
+  public Size drawn() {
+    return stack().size();
+  }
+
+  @Override
   public String description() {
     return panel.words();
   }
 
   @Override
   public void paint(Canvas canvas) {
-    new PanelStack(heading, List.of(panel), almanac, size).paint(canvas);
+    stack().paint(canvas);
+  }
+
+  private PanelStack stack() {
+    return new PanelStack(heading, List.of(panel), almanac, size);
   }
 
   private SeasonChart with(Panel other) {

@@ -1,6 +1,5 @@
 package broodtide.report;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -54,10 +53,5 @@ final class Spread {
       }
     }
     return middles;
-  }
-
-  /** Whether the labels fit into the column at all. */
-  static boolean fits(double[] heights, double top, double foot) {
-    return Arrays.stream(heights).sum() <= foot - top;
   }
 }

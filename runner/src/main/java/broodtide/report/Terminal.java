@@ -55,6 +55,7 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   }
 
   /** Before JDK 22 there is a console only at a terminal; from then on it has to be asked. */
+  @SuppressWarnings("SystemConsoleNull")
   private static boolean console() {
     Console console = System.console();
     if (console == null) {
@@ -111,7 +112,7 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   static List<String> broken(String text, int width) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.strip().split(" +")) {
+    for (String word : text.strip().split(" +", -1)) {
       String rest = word;
       if (!line.isEmpty() && length(line) + 1 + length(rest) > width) {
         lines.add(line);

@@ -36,6 +36,10 @@ record Type(double size, boolean bold, Colour colour, Anchor anchor, boolean hal
     return new Type(size, true, colour, anchor, halo);
   }
 
+  Type sized(double other) {
+    return new Type(other, bold, colour, anchor, halo);
+  }
+
   Type haloed() {
     return new Type(size, bold, colour, anchor, true);
   }

@@ -80,7 +80,7 @@ public record WindowMap(
     }
   }
 
-  /** A map for a page, as high as its rows need. */
+  /** A map for a page, no higher than its rows need. */
   public static WindowMap of(
       Heading heading,
       String outcome,
@@ -88,13 +88,18 @@ public record WindowMap(
       double nearBest,
       List<LocalDate> starts,
       List<Row> rows) {
-    Size size = new Size(720, Math.min(2000, 270 + 44 * rows.size()));
+    Size size = new Size(720, 240);
     return new WindowMap(heading, outcome, lowerIsBetter, nearBest, starts, rows, size);
   }
 
   @Override
   public WindowMap sized(Size other) {
     return new WindowMap(heading, outcome, lowerIsBetter, nearBest, starts, rows, other);
+  }
+
+  @Override
+  public Size drawn() {
+    return new WindowMapPainter(this).size();
   }
 
   @Override

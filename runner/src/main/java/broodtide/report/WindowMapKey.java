@@ -1,6 +1,7 @@
 package broodtide.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -41,7 +42,7 @@ final class WindowMapKey {
       y += SCALE;
     }
     canvas.open("letters", "");
-    for (SortedMap.Entry<Character, String> e : letters.entrySet()) {
+    for (Map.Entry<Character, String> e : letters.entrySet()) {
       Box sample = new Box(Heading.MARGIN, y + 2, 24, ROW - 3);
       Mask.hatch(canvas, sample);
       String letter = String.valueOf(e.getKey());

@@ -12,7 +12,9 @@ final class WindowMapPainter {
   private static final Type CENTRED = LABEL.at(Type.Anchor.MIDDLE);
   private static final double GAP = 1.5;
   private static final double DATES = 44;
-  private static final double LEAST_ROW = 16;
+  private static final double TOP = 12;
+  private static final double FOOT = 8;
+  private static final double LEAST_ROW = 40;
   private static final double MOST_ROW = 54;
 
   private final WindowMap map;
@@ -33,23 +35,23 @@ final class WindowMapPainter {
     return "Best: " + name + " from " + start + " (" + Digits.two(best.value()) + ").";
   }
 
+  /** As high as asked for, or as the rows need. */
+  Size size() {
+    double needed = map.heading().height(map.size()) + TOP + DATES + key().height() + FOOT;
+    return map.size().atLeast(needed + LEAST_ROW * map.rows().size());
+  }
+
   void paint(Canvas canvas) {
-    Size size = map.size();
-    double top = map.heading().paint(canvas, size) + 12;
-    double left = Heading.MARGIN + names();
-    double width = (size.width() - Heading.MARGIN - left) / map.starts().size();
-    List<Mask> masks = Mask.all(map, width);
-    WindowMapKey key = new WindowMapKey(map.outcome(), outcomes, masks, words(), size);
-    double free = size.height() - top - DATES - key.height() - 8;
+    double top = map.heading().paint(canvas, map.size()) + TOP;
+    double left = left();
+    double width = columnWidth();
+    WindowMapKey key = key();
+    double free = size().height() - top - DATES - key.height() - FOOT;
     double height = Math.min(MOST_ROW, free / map.rows().size());
-    if (height < LEAST_ROW) {
-      throw new IllegalArgumentException(
-          "a picture " + size.height() + " high leaves no room for its rows; make it higher");
-    }
     for (int r = 0; r < map.rows().size(); r++) {
       row(canvas, r, new Box(left, top + r * height, width, height));
     }
-    for (Mask mask : masks) {
+    for (Mask mask : Mask.all(map, width)) {
       double x = left + mask.from() * width;
       double y = top + mask.row() * height;
       mask.paint(canvas, new Box(x, y, mask.count() * width - GAP, height - GAP));
@@ -58,6 +60,19 @@ final class WindowMapPainter {
     double below = top + map.rows().size() * height;
     dates(canvas, left, width, below);
     key.paint(canvas, below + DATES);
+  }
+
+  private WindowMapKey key() {
+    List<Mask> masks = Mask.all(map, columnWidth());
+    return new WindowMapKey(map.outcome(), outcomes, masks, words(), map.size());
+  }
+
+  private double left() {
+    return Heading.MARGIN + names();
+  }
+
+  private double columnWidth() {
+    return (map.size().width() - Heading.MARGIN - left()) / map.starts().size();
   }
 
   /** Room for the names of the controls. */
