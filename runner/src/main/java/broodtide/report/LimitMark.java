@@ -12,30 +12,42 @@ final class LimitMark {
   private LimitMark() {}
 
   static void line(Canvas canvas, Limit limit, Plot plot) {
+    List<Limit.Level> levels = shown(limit, plot.days());
+    if (levels.isEmpty()) {
+      return;
+    }
     canvas.open("limit", limit.name());
     canvas.openInside(plot.box());
-    canvas.draw(trace(limit, plot), PEN);
+    canvas.draw(trace(levels, plot), PEN);
     canvas.close();
     canvas.close();
   }
 
-  static Trace trace(Limit limit, Plot plot) {
-    List<Limit.Level> levels = limit.levels();
+  /** Those steps that hold on a day shown. */
+  static List<Limit.Level> shown(Limit limit, Days days) {
+    List<Limit.Level> shown = new ArrayList<>();
+    for (Limit.Level level : limit.levels()) {
+      if (!level.from().isAfter(days.first())) {
+        shown.clear();
+      }
+      if (level.from().isBefore(days.last())) {
+        shown.add(level);
+      }
+    }
+    return shown;
+  }
+
+  private static Trace trace(List<Limit.Level> levels, Plot plot) {
     double[] xy = new double[4 * levels.size()];
     for (int i = 0; i < levels.size(); i++) {
       double y = plot.scale().at(levels.get(i).value());
       boolean last = i == levels.size() - 1;
-      xy[4 * i] = x(levels.get(i), plot);
+      xy[4 * i] = Math.max(plot.box().x(), plot.days().at(levels.get(i).from()));
       xy[4 * i + 1] = y;
-      xy[4 * i + 2] = last ? plot.box().right() : x(levels.get(i + 1), plot);
+      xy[4 * i + 2] = last ? plot.box().right() : plot.days().at(levels.get(i + 1).from());
       xy[4 * i + 3] = y;
     }
     return Trace.of(xy);
-  }
-
-  private static double x(Limit.Level level, Plot plot) {
-    Box box = plot.box();
-    return Math.max(box.x(), Math.min(box.right(), plot.days().at(level.from())));
   }
 
   /**
@@ -45,11 +57,15 @@ final class LimitMark {
    * @param washes places of washes, which it must not cover
    */
   static void name(Canvas canvas, Limit limit, Plot plot, List<Box> lines, List<Box> washes) {
+    List<Limit.Level> levels = shown(limit, plot.days());
+    if (levels.isEmpty()) {
+      return;
+    }
     Box box = plot.box();
     double best = Double.POSITIVE_INFINITY;
     double bestX = 0;
     double bestY = 0;
-    for (Seat seat : seats(limit, plot)) {
+    for (Seat seat : seats(limit.name(), trace(levels, plot))) {
       Box room = NAME.room(limit.name(), seat.x, seat.y);
       boolean inside =
           room.x() >= box.x()
@@ -73,19 +89,18 @@ final class LimitMark {
   private record Seat(double x, double y, double cost) {}
 
   /** Places above and below each step, the leftmost first. */
-  private static List<Seat> seats(Limit limit, Plot plot) {
-    Trace trace = trace(limit, plot);
-    double width = NAME.room(limit.name(), 0, 0).width();
+  private static List<Seat> seats(String name, Trace trace) {
+    double width = NAME.room(name, 0, 0).width();
     List<Seat> seats = new ArrayList<>();
-    for (int i = 0; i < limit.levels().size(); i++) {
-      double from = trace.x(2 * i) + 6;
-      double to = Math.max(from, trace.x(2 * i + 1) - width - 6);
-      boolean fits = trace.x(2 * i + 1) - trace.x(2 * i) >= width;
+    for (int i = 0; i < trace.size(); i += 2) {
+      double from = trace.x(i) + 6;
+      double to = Math.max(from, trace.x(i + 1) - width - 6);
+      boolean fits = trace.x(i + 1) - trace.x(i) >= width;
       for (int k = 0; k <= PLACES; k++) {
         double x = from + (to - from) * k / PLACES;
         double cost = (fits ? 0 : 2) + 0.01 * k;
-        seats.add(new Seat(x, trace.y(2 * i) - 6, cost));
-        seats.add(new Seat(x, trace.y(2 * i) + 16, cost + 0.005));
+        seats.add(new Seat(x, trace.y(i) - 6, cost));
+        seats.add(new Seat(x, trace.y(i) + 16, cost + 0.005));
       }
     }
     return seats;

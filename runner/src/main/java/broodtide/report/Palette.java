@@ -43,7 +43,7 @@ final class Palette {
 
   private Palette() {}
 
-  /** How many lines have a colour and a dash of their own; further lines begin again. */
+  /** How many lines have a colour of their own; further lines use them again, dashed otherwise. */
   static int kinds() {
     return LINES.size();
   }
@@ -53,7 +53,7 @@ final class Palette {
   }
 
   static String dash(int i) {
-    return DASHES.get(Math.floorMod(i, DASHES.size()));
+    return DASHES.get(Math.floorMod(i + i / LINES.size(), DASHES.size()));
   }
 
   static Colour span(int i) {

@@ -1,6 +1,7 @@
 package broodtide.report;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -12,7 +13,7 @@ final class PanelStack {
   private static final double AXIS_ROW = 22;
   private static final double NOTE_ROW = 19;
   private static final double LOWER_PANEL = 14;
-  private static final double LEAST_HEIGHT = 120;
+  private static final double LEAST_HEIGHT = 150;
   private static final double FOOT = 6;
 
   private final Heading heading;
@@ -149,10 +150,17 @@ final class PanelStack {
     return width;
   }
 
-  /** The days shown; a single day is given a week. */
+  /** The days shown; washes stand a little inside the edges. */
   private Days days(double left, double right) {
     LocalDate first = panels.stream().flatMap(Panel::dates).min(LocalDate::compareTo).orElseThrow();
     LocalDate last = panels.stream().flatMap(Panel::dates).max(LocalDate::compareTo).orElseThrow();
+    long pad = 3 + ChronoUnit.DAYS.between(first, last) / 40;
+    for (Panel panel : panels) {
+      for (WashPoint w : panel.washes()) {
+        first = w.date().minusDays(pad).isBefore(first) ? w.date().minusDays(pad) : first;
+        last = w.date().plusDays(pad).isAfter(last) ? w.date().plusDays(pad) : last;
+      }
+    }
     return new Days(first, last.isAfter(first) ? last : last.plusDays(7), left, right);
   }
 }

@@ -2,6 +2,7 @@ package broodtide.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,7 @@ record Reach(double low, double high, boolean log, String notes) {
   static Reach of(List<Line> lines, List<WashPoint> washes, @Nullable Limit limit, boolean log) {
     List<Double> core = new ArrayList<>();
     List<Double> tails = new ArrayList<>();
+    List<Double> lows = new ArrayList<>();
     for (Line line : lines) {
       for (Estimate e : line.estimates()) {
         core.add(e.median());
@@ -35,12 +37,14 @@ record Reach(double low, double high, boolean log, String notes) {
         Interval most = e.most();
         if (most != null) {
           tails.add(most.high());
+          lows.add(most.low());
         }
       }
     }
     for (WashPoint w : washes) {
       core.add(w.value());
       tails.add(w.interval().high());
+      lows.add(w.interval().low());
     }
     if (limit != null) {
       limit.levels().forEach(level -> core.add(level.value()));
@@ -48,7 +52,7 @@ record Reach(double low, double high, boolean log, String notes) {
     double needed = greatest(core);
     double wanted = Math.max(needed, greatest(tails));
     double shown = wanted <= STRETCH * needed ? wanted : CUT * needed;
-    return log ? logarithmic(core, wanted) : linear(least(core), shown, wanted);
+    return log ? logarithmic(core, lows, wanted) : linear(least(core), shown, wanted);
   }
 
   private static Reach linear(double least, double shown, double wanted) {
@@ -61,13 +65,12 @@ record Reach(double low, double high, boolean log, String notes) {
     return new Reach(foot, top, false, notes);
   }
 
-  private static Reach logarithmic(List<Double> core, double wanted) {
+  private static Reach logarithmic(List<Double> core, List<Double> lows, double wanted) {
     double top = wanted > 0 ? wanted * 1.15 : 1;
     double least = core.stream().filter(v -> v > 0).min(Double::compare).orElse(top / 10);
     double low = Math.max(top / RATIO, Math.min(least / 1.15, top / 10));
-    boolean lower = core.stream().anyMatch(v -> v < low);
-    String notes =
-        lower ? "Values below " + Digits.two(low) + " are drawn at the foot of the axis." : "";
+    boolean cut = Stream.concat(core.stream(), lows.stream()).anyMatch(v -> v < low);
+    String notes = cut ? "What lies below " + Digits.two(low) + " is drawn at the foot." : "";
     return new Reach(low, top, true, notes);
   }
 

@@ -74,7 +74,10 @@ final class TableSetter {
     List<List<String>> broken = new ArrayList<>();
     int height = 1;
     for (int c = 0; c < cells.size(); c++) {
-      broken.add(Terminal.broken(Terminal.clean(cells.get(c)), widths[c]));
+      String cell = Terminal.clean(cells.get(c));
+      // What fits is left as it is: a drawing may begin with blanks.
+      broken.add(
+          Terminal.length(cell) <= widths[c] ? List.of(cell) : Terminal.broken(cell, widths[c]));
       height = Math.max(height, broken.get(c).size());
     }
     List<String> lines = new ArrayList<>();
@@ -91,15 +94,17 @@ final class TableSetter {
     return lines;
   }
 
+  /** First cells at the margin, the others below them with their heads. */
   private String list() {
     StringBuilder out = new StringBuilder();
     for (Table.Row row : table.rows()) {
       for (int c = 0; c < table.columns().size(); c++) {
-        String head = table.columns().get(c).head();
-        String named =
-            head.isBlank() || c == 0 ? row.cells().get(c) : head + ": " + row.cells().get(c);
-        String text = terminal.wrap(Terminal.clean(c == 0 ? named : "  " + named), c == 0 ? 0 : 4);
-        out.append(c == 0 ? terminal.strong(text) : text).append('\n');
+        String cell = Terminal.clean(row.cells().get(c)).strip();
+        String text = c == 0 ? cell : table.columns().get(c).head() + ": " + cell;
+        int indent = c == 0 ? 0 : 2;
+        List<String> lines = Terminal.broken(text, terminal.width() - indent - 2);
+        String set = " ".repeat(indent) + String.join("\n" + " ".repeat(indent + 2), lines);
+        out.append(c == 0 ? terminal.strong(set) : set).append('\n');
       }
     }
     return out.toString();

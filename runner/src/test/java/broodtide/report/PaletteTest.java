@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 @Tag("outside")
 class PaletteTest {
+  // Its numbers are never changed.
+  @SuppressWarnings("ImmutableEnumChecker")
   enum Sight {
     USUAL(1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0),
     RED_BLIND(
@@ -100,6 +102,14 @@ class PaletteTest {
         double b = Sight.USUAL.lab(Palette.line(j))[0];
         assertThat(Math.abs(a - b)).as("lightness of %d and %d", i, j).isGreaterThan(6);
       }
+    }
+  }
+
+  @Test
+  void thirtySixLinesAreAllDrawnDifferently() {
+    Set<String> pens = new HashSet<>();
+    for (int i = 0; i < 36; i++) {
+      assertThat(pens.add(Palette.line(i).css() + Palette.dash(i))).as("line %d", i).isTrue();
     }
   }
 

@@ -79,6 +79,21 @@ class SeasonChartTest {
   }
 
   @Test
+  void onlyLimitStepsOfTheDaysShownAreDrawn() {
+    LocalDate d = LocalDate.of(2026, 7, 1);
+    Days days = new Days(d, d.plusDays(60), 0, 100);
+    assertThat(LimitMark.shown(InventedSeason.limit(), days))
+        .extracting(Limit.Level::value)
+        .containsExactly(4.7);
+    Days later = new Days(d.plusDays(1), d.plusDays(90), 0, 100);
+    assertThat(LimitMark.shown(InventedSeason.limit(), later))
+        .extracting(Limit.Level::value)
+        .containsExactly(4.7, 1.0);
+    Days before = new Days(d.minusYears(1), d.minusYears(1).plusDays(9), 0, 100);
+    assertThat(LimitMark.shown(InventedSeason.limit(), before)).isEmpty();
+  }
+
+  @Test
   void sevenLinesAreNamedInAKeySixAtTheirEnds() {
     assertThat(Drawn.of(InventedSeason.crowded()).groups("key")).isEmpty();
     List<Line> seven = new ArrayList<>(InventedSeason.sixPlans());

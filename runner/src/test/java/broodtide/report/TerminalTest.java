@@ -94,6 +94,23 @@ class TerminalTest {
   }
 
   @Test
+  void drawingsInCellsKeepTheirBlanks() {
+    Table table = Table.of(Table.Column.words("plan"), Table.Column.words("range"));
+    table = table.row("wait", "   --|-").row("treat", "-|-");
+    assertThat(new Terminal(80, false, true).table(table).lines())
+        .containsExactly("plan   range", "wait      --|-", "treat  -|-");
+  }
+
+  @Test
+  void aTableTooWideForTheTerminalBecomesAList() {
+    Table wide = Table.of(Table.Column.words("plan"), Table.Column.numbers("x".repeat(38)));
+    String set = new Terminal(40, false, true).table(wide.row("wait for another month", "1.5"));
+    assertThat(set.lines().toList()).hasSize(3).startsWith("wait for another month");
+    assertThat(set).contains("    1.5");
+    assertThat(set.lines()).allMatch(l -> l.length() <= 40);
+  }
+
+  @Test
   void rowsNeedACellForEachColumn() {
     assertThatThrownBy(() -> Table.of(Table.Column.words("a")).row("1", "2"))
         .hasMessageContaining("needs 1 cells");
