@@ -17,6 +17,7 @@ import broodtide.mite.StockTraits;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -57,7 +58,7 @@ public final class EfficacyFit {
      * killed / (killed + left), the usual reckoning of trials that count fallen mites (COLOSS
      * handbook, standard methods for varroa research).
      */
-    FOLLOW_UP
+    FOLLOWUP
   }
 
   /**
@@ -128,7 +129,7 @@ public final class EfficacyFit {
     if (!(least < 0 && utmost > 0)) {
       throw new IllegalArgumentException(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "%s cannot take a share of %.3f in this setting: without it the reckoning gives"
                   + " %.3f, with a hazard of %.0f a day %.3f",
               shape.name(),
@@ -168,7 +169,7 @@ public final class EfficacyFit {
     return switch (s.against()) {
       case UNTREATED -> 1 - left / untreated.at(Quantity.MITES, last);
       case START -> 1 - left / treated.at(Quantity.MITES, s.start());
-      case FOLLOW_UP -> {
+      case FOLLOWUP -> {
         double killed = treated.ledger().killed();
         yield killed / (killed + left);
       }

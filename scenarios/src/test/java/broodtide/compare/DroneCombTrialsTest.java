@@ -75,8 +75,8 @@ class DroneCombTrialsTest {
     ColonyModel model = Shipped.model(climate).with(sparse);
     LocalDate in = LocalDate.of(2013, 5, 1);
     List<LocalDate> cuts = new ArrayList<>();
-    for (int k = 1; k <= removals; k++) {
-      cuts.add(in.plusDays((long) k * part.get("every").asInt()));
+    for (int k = 0; k < removals; k++) {
+      cuts.add(in.plusDays(part.get("cutsAfter").get(k).asInt()));
     }
     Trajectory cut =
         run(model, in, cuts, part.get("taken").asDouble(), part.get("droneShare").asDouble());

@@ -49,11 +49,10 @@ class EfficacyFitTest {
   void theSameSubstanceTakesLessWhereThereIsBrood() {
     MiticideCourse dribble = course(1.7, 0, 3);
     double broodless =
-        EfficacyFit.efficacy(
-            dribble, Setting.quiet(TEMPERATE, AUGUST, true, 14, Against.FOLLOW_UP));
+        EfficacyFit.efficacy(dribble, Setting.quiet(TEMPERATE, AUGUST, true, 14, Against.FOLLOWUP));
     double withBrood =
         EfficacyFit.efficacy(
-            dribble, Setting.quiet(TEMPERATE, AUGUST, false, 14, Against.FOLLOW_UP));
+            dribble, Setting.quiet(TEMPERATE, AUGUST, false, 14, Against.FOLLOWUP));
     assertThat(withBrood).isLessThan(0.55 * broodless);
   }
 

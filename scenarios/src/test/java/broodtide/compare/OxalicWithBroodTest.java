@@ -44,7 +44,7 @@ class OxalicWithBroodTest {
   void oneDribbleInMidAugust(int followUp) {
     Setting ontario =
         Setting.quiet(
-            Shipped.model("cold-continental"), MID_AUGUST, false, followUp, Against.FOLLOW_UP);
+            Shipped.model("cold-continental"), MID_AUGUST, false, followUp, Against.FOLLOWUP);
     assertThat(EfficacyFit.efficacy(Shipped.course("oxalic-dribble", MID_AUGUST), ontario))
         .isCloseTo(0.395, within(0.043));
   }
@@ -64,7 +64,7 @@ class OxalicWithBroodTest {
   })
   void onceInFullBroodWellUnderHalf(String name, String climate) {
     LocalDate june = LocalDate.of(2001, 6, 15);
-    Setting fullBrood = Setting.quiet(Shipped.model(climate), june, false, 14, Against.FOLLOW_UP);
+    Setting fullBrood = Setting.quiet(Shipped.model(climate), june, false, 14, Against.FOLLOWUP);
     assertThat(EfficacyFit.efficacy(Shipped.course(name, june), fullBrood)).isBetween(0.1, 0.42);
   }
 
@@ -92,13 +92,13 @@ class OxalicWithBroodTest {
   @Test
   void broodlessTakesFarMoreThanThreeTimesWithBrood() {
     ColonyModel slovenia = Shipped.model("temperate");
-    Setting withBrood = Setting.quiet(slovenia, MID_AUGUST, false, 28, Against.FOLLOW_UP);
+    Setting withBrood = Setting.quiet(slovenia, MID_AUGUST, false, 28, Against.FOLLOWUP);
     double once = EfficacyFit.efficacy(Shipped.course("oxalic-dribble", MID_AUGUST), withBrood);
     double thrice = EfficacyFit.efficacy(weekly(MID_AUGUST), withBrood);
     double broodless =
         EfficacyFit.efficacy(
             Shipped.course("oxalic-dribble", MID_AUGUST),
-            Setting.quiet(slovenia, MID_AUGUST, true, 28, Against.FOLLOW_UP));
+            Setting.quiet(slovenia, MID_AUGUST, true, 28, Against.FOLLOWUP));
     assertThat(once).isLessThan(thrice - 0.2);
     assertThat(thrice).isLessThan(broodless - 0.1);
   }

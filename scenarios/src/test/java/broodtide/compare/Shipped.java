@@ -95,7 +95,7 @@ final class Shipped {
         MonthDay.parse("--" + n.get("date").asText()).atYear(YEAR),
         n.get("broodless").asBoolean(),
         n.get("measuredAfter").asInt(),
-        Against.valueOf(n.get("against").asText().toUpperCase(Locale.ROOT).replace('-', '_')));
+        Against.valueOf(n.get("against").asText().toUpperCase(Locale.ROOT)));
   }
 
   private static JsonNode tree(String folder, String name) {
