@@ -7,6 +7,7 @@ import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.season.Curve;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,6 +20,18 @@ import java.util.List;
 final class Schedule {
   final LocalDate start;
   final int days;
+
+  /** Share of the year gone by at the start, and the length of that year in days. */
+  final double yearShare;
+
+  final double yearLength;
+
+  /** Days on which a brood break keeps the queen from laying. */
+  final boolean[] noLaying;
+
+  /** Least share of eggs in drone cells, where drone comb is in. */
+  final double[] droneFloor;
+
   final double[] laying;
   final double[] droneShare;
   final double[] winterShare;
@@ -50,7 +63,11 @@ final class Schedule {
   private Schedule(Scenario s) {
     start = s.start();
     days = s.days();
+    yearShare = Curve.phase(start);
+    yearLength = start.lengthOfYear();
     ColonyModel model = s.model();
+    noLaying = new boolean[days];
+    droneFloor = new double[days];
     laying = model.climate().laying().daily(start, days);
     droneShare = model.climate().droneShare().daily(start, days);
     winterShare = model.climate().winterShare().daily(start, days);
@@ -68,6 +85,10 @@ final class Schedule {
       springRelease[t] *= model.bees().springRelease();
     }
     apply(s.plan());
+    for (int t = 0; t < days; t++) {
+      laying[t] = noLaying[t] ? 0 : laying[t];
+      droneShare[t] = Math.max(droneShare[t], droneFloor[t]);
+    }
   }
 
   static Schedule of(Scenario scenario) {
@@ -99,7 +120,7 @@ final class Schedule {
 
   private void removal(DroneCombRemoval c) {
     for (int t = index(c.inserted()); t < Math.min(days, index(c.to()) + 1); t++) {
-      droneShare[t] = Math.max(droneShare[t], c.droneShare());
+      droneFloor[t] = Math.max(droneFloor[t], c.droneShare());
     }
     for (LocalDate cut : c.cuts()) {
       int t = index(cut);
@@ -123,11 +144,38 @@ final class Schedule {
 
   private void noLaying(Control c) {
     int from = index(c.from());
-    Arrays.fill(laying, from, Math.min(days, from + c.daysWithoutLaying()), 0);
+    Arrays.fill(noLaying, from, Math.min(days, from + c.daysWithoutLaying()), true);
   }
 
   private int index(LocalDate day) {
     return Math.toIntExact(day.toEpochDay() - start.toEpochDay());
+  }
+
+  /**
+   * The first day after a day on which anything of the plan changes or happens; the end at last.
+   */
+  int nextBreak(int day) {
+    int t = day + 1;
+    while (t < days && steady(t)) {
+      t++;
+    }
+    return t;
+  }
+
+  private boolean steady(int t) {
+    boolean same =
+        noLaying[t] == noLaying[t - 1]
+            && droneFloor[t] == droneFloor[t - 1]
+            && immigration[t] == immigration[t - 1]
+            && beeCost[t] == beeCost[t - 1]
+            && broodCost[t] == broodCost[t - 1]
+            && droneCut[t] == 0
+            && beesLeaving[t] == 0
+            && broodLeaving[t] == 0;
+    for (Course c : courses) {
+      same &= c.acts()[t] == c.acts()[t - 1];
+    }
+    return same;
   }
 
   /** Share taken when two measures each take theirs. */

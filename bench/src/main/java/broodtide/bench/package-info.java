@@ -1,0 +1,2 @@
+/** Speed, measured. */
+package broodtide.bench;

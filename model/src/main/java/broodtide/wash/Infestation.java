@@ -1,0 +1,110 @@
+package broodtide.wash;
+
+/**
+ * What one wash says of a colony's infestation, in mites per 100 adult bees.
+ *
+ * <p>Three readings of the same count, each honest about something else:
+ *
+ * <ul>
+ *   <li>{@link #asCounted()}: the count as it is, with the chance of sampling alone;
+ *   <li>{@link #asAlcoholWash()}: what an alcohol wash of brood-nest or mixed bees would have
+ *       shown, the reading to hold against published limits, nearly all of which are counts of that
+ *       kind;
+ *   <li>{@link #inColony()}: all mites on the adult bees of the colony, corrected for recovery and
+ *       for the frame, with the doubt about both: the reading a model of the colony needs.
+ * </ul>
+ */
+public final class Infestation {
+  private final Wash wash;
+  private final HalfCup cup;
+
+  private Infestation(Wash wash, HalfCup cup) {
+    this.wash = wash;
+    this.cup = cup;
+  }
+
+  /** Reads a wash; bees that were not counted are taken from {@link HalfCup#usual()}. */
+  public static Infestation of(Wash wash) {
+    return of(wash, HalfCup.usual());
+  }
+
+  /** Reads a wash with another idea of what a half cup holds. */
+  public static Infestation of(Wash wash, HalfCup cup) {
+    return new Infestation(wash, cup);
+  }
+
+  /** The wash. */
+  public Wash wash() {
+    return wash;
+  }
+
+  /** Mites found per 100 bees, as counted. */
+  public double perHundred() {
+    return 100 * wash.mites() / bees();
+  }
+
+  /**
+   * Exact interval of the count in mites per 100 bees: Clopper-Pearson when the bees were counted;
+   * Garwood over the assumed bees when not, which leaves out the doubt about the half cup ({@link
+   * #asCounted()} has it in).
+   */
+  public Interval exact(double level) {
+    if (wash.beesAssumed()) {
+      return Interval.poisson(wash.mites(), level).times(100 / bees());
+    }
+    return Interval.binomial(wash.mites(), wash.bees().getAsInt(), level).times(100);
+  }
+
+  /** Belief about the rate that this method shows on such bees: sampling and the half cup only. */
+  public RatePosterior asCounted() {
+    return new RatePosterior(wash.mites(), scoop());
+  }
+
+  /**
+   * Belief about what an alcohol wash would have shown. Other methods are scaled by their recovery
+   * over that of alcohol; honey frames are scaled to the brood nest; mixed and brood frames are
+   * left as they are (choice).
+   */
+  public RatePosterior asAlcoholWash() {
+    Divisor divisor = scoop();
+    WashMethod method = wash.method();
+    if (method != WashMethod.ALCOHOL) {
+      divisor = recovered(divisor).times(1 / WashMethod.ALCOHOL.recovery().mean());
+    }
+    if (wash.frame() == Frame.HONEY) {
+      divisor = framed(divisor, Frame.HONEY).times(1 / Frame.BROOD_CENTRE.factor().mean());
+    }
+    return new RatePosterior(wash.mites(), divisor);
+  }
+
+  /** Belief about the mites per 100 adult bees of the whole colony. */
+  public RatePosterior inColony() {
+    return new RatePosterior(wash.mites(), framed(recovered(scoop()), wash.frame()));
+  }
+
+  private double bees() {
+    return wash.beesAssumed() ? cup.bees() : wash.beesOrAssumed();
+  }
+
+  private Divisor scoop() {
+    Divisor bees = Divisor.known(bees());
+    return wash.beesAssumed() && cup.sd() > 0
+        ? bees.timesLognormal(logVariance(cup.bees(), cup.sd()))
+        : bees;
+  }
+
+  private Divisor recovered(Divisor divisor) {
+    Factor recovery = wash.method().recovery();
+    return divisor.timesShare(recovery.mean(), recovery.sd());
+  }
+
+  private static Divisor framed(Divisor divisor, Frame frame) {
+    Factor factor = frame.factor();
+    return divisor.times(factor.mean()).timesLognormal(logVariance(factor.mean(), factor.sd()));
+  }
+
+  private static double logVariance(double mean, double sd) {
+    double cv = sd / mean;
+    return Math.log1p(cv * cv);
+  }
+}

@@ -1,0 +1,70 @@
+package broodtide.wash;
+
+import broodtide.measure.OutOfRange;
+import broodtide.measure.Tag;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Limits for the stages of a year, as one source gives them. Stages that the source does not speak
+ * of have none.
+ *
+ * @param name short name in files, lower case with hyphens
+ * @param title one line that says whose limits these are
+ * @param region where they were found, in general words
+ * @param source citation, or that there is none
+ * @param tag how they are known
+ * @param perBees the bees that counts below are per, 100 or 300
+ * @param limits the stages' limits, at least one, each stage once
+ * @param signs what counts tell at any stage, from the lowest up; may be empty
+ */
+public record LimitSet(
+    String name,
+    String title,
+    String region,
+    String source,
+    Tag tag,
+    int perBees,
+    List<Limit> limits,
+    List<Band> signs) {
+  /** Checks names, stages and ranges. */
+  public LimitSet {
+    if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      throw new OutOfRange("name", '"' + name + '"', "lower-case letters, digits and hyphens");
+    }
+    OutOfRange.check("perBees", perBees, 1, Wash.MOST_BEES, "bees");
+    if (limits.isEmpty()) {
+      throw new OutOfRange("limits", "empty", "at least one stage");
+    }
+    Set<Stage> seen = EnumSet.noneOf(Stage.class);
+    for (Limit limit : limits) {
+      if (!seen.add(limit.stage())) {
+        throw new OutOfRange("limits", limit.stage().id() + " twice", "each stage once");
+      }
+    }
+    limits = List.copyOf(limits);
+    signs = Band.inOrder(signs);
+  }
+
+  /** The limit of a stage, when the source has one. */
+  public Optional<Limit> at(Stage stage) {
+    return limits.stream().filter(l -> l.stage() == stage).findFirst();
+  }
+
+  /** The limit of a stage in mites per 100 bees, when the source has one. */
+  public Optional<Double> perHundred(Stage stage) {
+    return at(stage).map(l -> l.mites() * 100 / perBees);
+  }
+
+  /** The words for a rate at a stage, when the source has any. */
+  public Optional<String> words(Stage stage, double perHundred) {
+    return at(stage).flatMap(l -> l.bandAt(perHundred * perBees / 100)).map(Band::words);
+  }
+
+  /** What a rate tells at any stage, when the source says. */
+  public Optional<String> sign(double perHundred) {
+    return Band.at(signs, perHundred * perBees / 100).map(Band::words);
+  }
+}

@@ -1,0 +1,87 @@
+package broodtide.wash;
+
+import broodtide.measure.OutOfRange;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.special.Gamma;
+
+/**
+ * What is believed of a rate in mites per 100 bees after a wash. The count is Poisson about rate x
+ * divisor; the prior of the rate is Jeffreys' (its square root inverted), so that given the divisor
+ * the rate is gamma with shape mites + 1/2; the divisor's uncertainty is mixed in.
+ */
+public final class RatePosterior {
+  private final double shape;
+  private final Divisor divisor;
+
+  RatePosterior(int mites, Divisor beesTimesFactors) {
+    shape = mites + 0.5;
+    divisor = beesTimesFactors.times(0.01);
+  }
+
+  /** Chance that the rate is at most this, 0 to 1. */
+  public double chanceAtMost(double perHundred) {
+    if (perHundred <= 0) {
+      return 0;
+    }
+    double sum = 0;
+    for (int i = 0; i < divisor.values.length; i++) {
+      sum +=
+          divisor.weights[i]
+              * Gamma.regularizedGammaP(shape, perHundred * divisor.values[i], 1e-13, 100_000);
+    }
+    return Math.min(1, sum);
+  }
+
+  /** Chance that the rate is above this limit, 0 to 1. */
+  public double chanceAbove(double perHundred) {
+    return 1 - chanceAtMost(perHundred);
+  }
+
+  /** Mean rate, mites per 100 bees. */
+  public double mean() {
+    double sum = 0;
+    for (int i = 0; i < divisor.values.length; i++) {
+      sum += divisor.weights[i] / divisor.values[i];
+    }
+    return shape * sum;
+  }
+
+  /**
+   * The rate with a share {@code p} of the belief below it.
+   *
+   * @param p between 0 and 1
+   * @return mites per 100 bees
+   */
+  public double quantile(double p) {
+    if (!(p > 0 && p < 1)) {
+      throw new OutOfRange("p", Double.toString(p), "between 0 and 1, for example 0.9");
+    }
+    double high = mean();
+    while (chanceAtMost(high) < p) {
+      high *= 2;
+    }
+    double low = high;
+    while (chanceAtMost(low) > p) {
+      low /= 2;
+    }
+    if (low == high) {
+      return low;
+    }
+    double lowLog = Math.log(low);
+    double highLog = Math.log(high);
+    return Math.exp(
+        new BrentSolver(1e-12, 1e-12)
+            .solve(1000, x -> chanceAtMost(Math.exp(x)) - p, lowLog, highLog));
+  }
+
+  /** Median rate, mites per 100 bees. */
+  public double median() {
+    return quantile(0.5);
+  }
+
+  /** The middle interval that holds a share {@code level} of the belief. */
+  public Interval interval(double level) {
+    double tail = (1 - level) / 2;
+    return new Interval(quantile(tail), quantile(1 - tail), level);
+  }
+}

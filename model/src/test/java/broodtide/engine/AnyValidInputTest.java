@@ -1,0 +1,204 @@
+package broodtide.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.colony.BeeRates;
+import broodtide.control.Control;
+import broodtide.control.DroneCombRemoval;
+import broodtide.control.Miticide;
+import broodtide.control.MiticideCourse;
+import broodtide.control.Plan;
+import broodtide.control.QueenCaging;
+import broodtide.control.Requeening;
+import broodtide.control.Split;
+import broodtide.measure.Measure;
+import broodtide.measure.Measures;
+import broodtide.mite.Immigration;
+import broodtide.mite.MiteRates;
+import broodtide.mite.StockTraits;
+import broodtide.season.Climate;
+import broodtide.season.Curve;
+import broodtide.season.YearSpan;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.random.SobolSequenceGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * No valid input, however odd, makes either engine give NaN, an infinity, a negative count or a
+ * ledger that does not balance. Inputs are a Sobol sample of the whole space of parameters; a
+ * failure names its case, and {@link #replay} runs one case again.
+ */
+class AnyValidInputTest {
+  private static final int DIMENSIONS = 110;
+  private static final int DAILY_CASES = 600;
+  private static final int FLOW_CASES = 24;
+  private static final double FLOW_TOLERANCE = 1e-7;
+  private static final LocalDate START = LocalDate.of(2027, 4, 1);
+  private static final int DAYS = 420;
+
+  @Test
+  void dailyEngine() {
+    int ran = 0;
+    for (int i = 1; i <= DAILY_CASES; i++) {
+      ran += runDaily(i) ? 1 : 0;
+    }
+    assertThat(ran).as("cases in which a colony lives").isGreaterThan(DAILY_CASES / 3);
+  }
+
+  @Test
+  void flowEngine() {
+    int ran = 0;
+    for (int i = 1; i <= FLOW_CASES; i++) {
+      ran += runFlow(i) ? 1 : 0;
+    }
+    assertThat(ran).as("cases in which a colony lives").isGreaterThan(FLOW_CASES / 3);
+  }
+
+  /** Put the number of a failing case here to run it alone. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 77})
+  void replay(int number) {
+    assertThat(runDaily(number) == runFlow(number)).isTrue();
+  }
+
+  private static boolean runDaily(int number) {
+    Case c = new Case(number);
+    return lives(c) && sound("daily case " + number, DailyEngine.run(c.scenario, c.member), 1e-9);
+  }
+
+  private static boolean runFlow(int number) {
+    Case c = new Case(number);
+    return lives(c)
+        && sound(
+            "flow case " + number,
+            FlowEngine.run(c.scenario, c.member, 1 + number % 17, FLOW_TOLERANCE).trajectory(),
+            10 * FLOW_TOLERANCE);
+  }
+
+  private static boolean lives(Case c) {
+    try {
+      StartState.on(c.scenario.model(), START);
+      return true;
+    } catch (IllegalArgumentException noColonyHere) {
+      assertThat(noColonyHere).hasMessageContaining("no colony lives");
+      return false;
+    }
+  }
+
+  private static boolean sound(String which, Trajectory t, double imbalance) {
+    for (Quantity q : Quantity.values()) {
+      double[] values = t.of(q);
+      for (int day = 0; day < values.length; day++) {
+        double v = values[day];
+        if (!(v >= 0 && v < 1e12)) {
+          throw new AssertionError(which + ": " + q + " is " + v + " on day " + day);
+        }
+      }
+    }
+    for (int day = 0; day <= t.days(); day++) {
+      if (!(t.ledger(day).imbalance() < imbalance)) {
+        throw new AssertionError(which + ": ledger on day " + day + " " + t.ledger(day));
+      }
+    }
+    return true;
+  }
+
+  /** One point of the sample turned into an input. */
+  private static final class Case {
+    private final double[] u;
+    private int next;
+    final Scenario scenario;
+    final Member member;
+
+    Case(int number) {
+      SobolSequenceGenerator sobol = new SobolSequenceGenerator(DIMENSIONS);
+      u = sobol.skipTo(number);
+      BeeRates bees = BeeRates.with(anyOf(BeeRates.class));
+      MiteRates mites = MiteRates.with(anyOf(MiteRates.class));
+      Climate climate =
+          new Climate(
+              "any",
+              "any",
+              curve(0, 4000),
+              curve(0, 0.5),
+              curve(0, 1),
+              curve(0, 1),
+              curve(-40, 45),
+              span(),
+              span(),
+              false,
+              List.of("drawn"));
+      Immigration immigration =
+          new Immigration(List.of(new Immigration.Window(span(), in(0, 1000))));
+      ColonyModel model =
+          new ColonyModel(climate, bees, mites, new StockTraits(in(0, 1), in(0, 3)), immigration);
+      List<Double> success = List.of(in(0, 5), in(0, 5));
+      member = new Member(in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), success);
+      scenario = new Scenario(model, new Plan("any", controls()), START, DAYS);
+    }
+
+    private double in(double min, double max) {
+      return min + (max - min) * u[next++];
+    }
+
+    private Map<String, Double> anyOf(Class<? extends Record> type) {
+      Map<String, Double> values = new HashMap<>();
+      for (Measures.Line line : Measures.table(type)) {
+        Measure m = line.measure();
+        values.put(line.name(), in(m.min(), m.max()));
+      }
+      return values;
+    }
+
+    private Curve curve(double min, double max) {
+      List<Curve.Knot> knots = new ArrayList<>();
+      for (int month : new int[] {1, 4, 7, 10}) {
+        knots.add(new Curve.Knot(MonthDay.of(month, 1), in(min, max)));
+      }
+      return Curve.through(knots);
+    }
+
+    private YearSpan span() {
+      LocalDate from = START.plusDays((long) in(0, 364));
+      return new YearSpan(MonthDay.from(from), MonthDay.from(from.plusDays((long) in(0, 200))));
+    }
+
+    private LocalDate day(int from, int to) {
+      return START.plusDays((long) in(from, to));
+    }
+
+    private List<Control> controls() {
+      LocalDate comb = day(0, 60);
+      LocalDate cage = day(0, 100);
+      return List.of(
+          new DroneCombRemoval(
+              "comb", comb, List.of(comb.plusDays(1 + (long) in(0, 40))), in(0, 1), in(0, 0.5)),
+          new QueenCaging("cage", cage, cage.plusDays((long) in(0, 60))),
+          new MiticideCourse("one", miticide(), day(0, 300), 1 + (int) in(0, 5), 30),
+          new MiticideCourse("two", miticide(), day(0, 300), 1, 30),
+          new Split("split", day(165, 200), in(0, 0.95), in(0, 1), (int) in(0, 60)),
+          new Requeening(
+              "queen", day(265, 300), new StockTraits(in(0, 1), in(0, 3)), (int) in(0, 60)));
+    }
+
+    private Miticide miticide() {
+      return new Miticide(
+          "any",
+          1 + (int) in(0, 29),
+          in(0, 20),
+          in(0, 20),
+          in(0, 1),
+          in(0, 1),
+          in(-40, 20),
+          in(20, 60),
+          Miticide.SupersRule.OFF);
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package broodtide.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import broodtide.colony.BeeRates;
+import broodtide.control.Plan;
+import broodtide.mite.MiteRates;
+import broodtide.mite.Renewal;
+import java.time.LocalDate;
+import java.util.Map;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * In constant surroundings and with few mites each engine grows at the root of its own renewal
+ * (Euler-Lotka) equation. The roots are found without running an engine.
+ */
+@Tag("outside")
+class RenewalCheckTest {
+  private static final LocalDate START = LocalDate.of(2026, 1, 1);
+  private static final Member FEW = Member.average(1e-3);
+
+  @ParameterizedTest
+  @CsvSource({"1500,0.04", "900,0", "2200,0.12"})
+  void dailyEngineGrowsAtItsRoot(double laying, double droneShare) {
+    ColonyModel model = uncrowded(laying, droneShare);
+    Scenario scenario = new Scenario(model, Plan.waiting("wait"), START, 800);
+    Trajectory t = DailyEngine.run(scenario, FEW);
+    double[] mites = t.of(Quantity.MITES_ON_BEES);
+    double grown = mites[800] / mites[799];
+    assertThat(grown).isCloseTo(surroundings(model, t, 800).daily(), within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 3, 12, 40})
+  void flowEngineGrowsAtItsRoot(int stages) {
+    ColonyModel model = uncrowded(1500, 0.04);
+    Scenario scenario = new Scenario(model, Plan.waiting("wait"), START, 1400);
+    Trajectory t = FlowEngine.run(scenario, FEW, stages, 1e-12).trajectory();
+    double[] mites = t.of(Quantity.MITES_ON_BEES);
+    double grown = Math.log(mites[1400] / mites[1300]) / 100;
+    assertThat(grown).isCloseTo(surroundings(model, t, 1400).chained(stages), within(1e-9));
+  }
+
+  @Test
+  void longerChainsApproachTheDelay() {
+    ColonyModel model = uncrowded(1500, 0.04);
+    Scenario scenario = new Scenario(model, Plan.waiting("wait"), START, 700);
+    double previous = Double.POSITIVE_INFINITY;
+    for (int stages : new int[] {4, 16, 64}) {
+      Trajectory t = FlowEngine.run(scenario, FEW, stages, 1e-10).trajectory();
+      double[] mites = t.of(Quantity.MITES_ON_BEES);
+      double error =
+          Math.abs(Math.log(mites[700] / mites[699]) - surroundings(model, t, 700).delayed());
+      assertThat(error).isLessThan(previous / 3);
+      previous = error;
+    }
+    assertThat(previous).isLessThan(2e-4);
+  }
+
+  /** Mites that neither crowd nor harm act as few mites do, however many they become. */
+  private static ColonyModel uncrowded(double laying, double droneShare) {
+    return ColonyModel.in(Places.constant(laying, droneShare))
+        .with(MiteRates.with(Map.of("workerCrowding", 0.0, "droneCrowding", 0.0)))
+        .with(
+            BeeRates.with(
+                Map.of(
+                    "mitesOnSummerBees", 0.0,
+                    "mitesOnWinterBees", 0.0,
+                    "cappedDeathPerMite", 0.0,
+                    "harm", 1.0)));
+  }
+
+  /** Brood per bee as the run has it; the growth that follows is the renewal equation's alone. */
+  private static Renewal surroundings(ColonyModel model, Trajectory t, int day) {
+    BeeRates bees = model.bees();
+    MiteRates mites = model.mites();
+    double perBee = bees.beesPerGram() / t.of(Quantity.ADULTS)[day];
+    double cells = t.of(Quantity.WORKER_CELLS)[day];
+    double worker = cells / 12 * perBee;
+    double drone = t.of(Quantity.DRONE_CELLS)[day] / 14 * perBee;
+    double death =
+        mites.deathBroodless()
+            + (mites.deathWithBrood() - mites.deathBroodless())
+                * cells
+                / (cells + mites.broodForSummerDeath());
+    return Renewal.of(MiteRates.with(Map.of("deathWithBrood", death)), worker, drone, 1);
+  }
+}

@@ -1,0 +1,77 @@
+package broodtide.study;
+
+import broodtide.wash.Wash;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The washes of a table file.
+ *
+ * <p>The header names the columns, in any order and case: {@code date,colony,mites,bees}, of which
+ * a {@code bees} cell may be blank when the half cup was not counted, and if wanted {@code
+ * method,frame,note,frames_of_bees}. Cells are parted by commas, semicolons or tabs. Lines before
+ * the header that start with {@code #} are remarks.
+ *
+ * @param name the file's name as the user gave it
+ * @param washes the washes in the order of the file
+ * @param notes what was assumed, read in one of several ways, or not used, in sentences
+ */
+public record WashFile(String name, List<Wash> washes, List<String> notes) {
+  /** Copies the lists. */
+  public WashFile {
+    washes = List.copyOf(washes);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Reads washes from bytes: UTF-8, UTF-16 with its mark, or Windows-1252, which is noted.
+   *
+   * @param in the bytes; not closed here
+   * @param name the name to show in messages
+   * @param today washes after this day are refused
+   * @throws BadInput with every fault of the file
+   * @throws IOException when it cannot be read at all
+   */
+  public static WashFile read(InputStream in, String name, LocalDate today) throws IOException {
+    return read(SheetText.read(in, name), name, today);
+  }
+
+  /** Reads washes from characters; see {@link #read(InputStream, String, LocalDate)}. */
+  public static WashFile read(Reader in, String name, LocalDate today) throws IOException {
+    return read(SheetText.read(in, name), name, today);
+  }
+
+  private static WashFile read(SheetText text, String name, LocalDate today) {
+    Faults faults = new Faults(name);
+    Sheet sheet = Sheet.of(text.text(), name, WashRows.COLUMNS);
+    WashRows rows = WashRows.under(sheet, today, faults);
+    sheet.each(rows::look, new Faults(name));
+    rows.judge();
+    sheet.each(rows::take, faults);
+    faults.throwIfAny();
+    if (rows.washes().isEmpty()) {
+      throw BadInput.of(
+          Fault.of(name, "has a header and no washes; add a row such as 2025-06-15,A,7,300"));
+    }
+    List<String> notes = new ArrayList<>(text.notes());
+    notes.addAll(rows.notes());
+    return new WashFile(name, rows.washes(), notes);
+  }
+
+  /** The washes of each colony by date, colonies in the order of their names. */
+  public Map<String, List<Wash>> byColony() {
+    Map<String, List<Wash>> colonies = new TreeMap<>();
+    for (Wash wash : washes) {
+      colonies.computeIfAbsent(wash.colony(), c -> new ArrayList<>()).add(wash);
+    }
+    colonies.values().forEach(each -> each.sort(Comparator.comparing(Wash::date)));
+    return colonies;
+  }
+}

@@ -1,0 +1,214 @@
+package broodtide.study;
+
+import broodtide.measure.OutOfRange;
+import broodtide.wash.Frame;
+import broodtide.wash.HalfCup;
+import broodtide.wash.Wash;
+import broodtide.wash.WashMethod;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
+final class WashRows {
+  static final Set<String> COLUMNS =
+      Set.of("date", "colony", "mites", "bees", "method", "frame", "note", "frames_of_bees");
+  private static final List<String> REQUIRED = List.of("date", "colony", "mites", "bees");
+  private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
+
+  private final List<String> columns;
+  private final LocalDate today;
+  private final Faults faults;
+  private final CellReader cells;
+  private final DateColumn dates;
+  private final List<Wash> washes = new ArrayList<>();
+  private final Map<Wash, Integer> lines = new HashMap<>();
+  private final Map<String, String> colonies = new HashMap<>();
+  private boolean nameless;
+
+  private WashRows(List<String> columns, LocalDate today, Faults faults) {
+    this.columns = columns;
+    this.today = today;
+    this.faults = faults;
+    this.cells = new CellReader(columns, faults);
+    this.dates = new DateColumn("date", columns.indexOf("date") + 1);
+  }
+
+  /**
+   * Checks the header.
+   *
+   * @throws BadInput when a required column is missing or one is there twice
+   */
+  static WashRows under(Sheet sheet, LocalDate today, Faults faults) {
+    List<String> missing =
+        REQUIRED.stream().filter(c -> !sheet.columns.contains(c)).collect(Collectors.toList());
+    String found = String.join(", ", sheet.columns);
+    if (!missing.isEmpty()) {
+      faults.add(
+          sheet.headerLine,
+          0,
+          "header",
+          found,
+          "missing "
+              + String.join(", ", missing)
+              + "; the first line must name the columns date,colony,mites,bees");
+    }
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < sheet.columns.size(); i++) {
+      String column = sheet.columns.get(i);
+      if (COLUMNS.contains(column) && !seen.add(column)) {
+        faults.add(
+            sheet.headerLine, i + 1, column, column, "the column is there twice; remove one");
+      }
+    }
+    faults.throwIfAny();
+    return new WashRows(sheet.columns, today, faults);
+  }
+
+  /** First reading of a row. */
+  void look(int line, String[] row) {
+    dates.see(line, cells.text(row, "date"));
+  }
+
+  /** Between the readings. */
+  void judge() {
+    dates.judge(faults);
+  }
+
+  /** Second reading of a row. */
+  void take(int line, String[] row) {
+    int before = faults.total();
+    LocalDate date = date(line, row);
+    String colony = cells.required(line, row, "colony", "give the colony a name");
+    OptionalInt mites = cells.count(line, row, "mites");
+    if (mites.isEmpty() && cells.text(row, "mites").isEmpty()) {
+      cells.required(line, row, "mites", "write 0 when none were found, or remove the row");
+    }
+    OptionalInt bees = cells.count(line, row, "bees");
+    WashMethod method =
+        cells.choice(line, row, "method", WashMethod.values(), WashMethod::id, WashMethod.ALCOHOL);
+    Frame frame = cells.choice(line, row, "frame", Frame.values(), Frame::id, Frame.MIXED);
+    OptionalDouble strength = cells.number(line, row, "frames_of_bees");
+    for (int i = 0; i < row.length; i++) {
+      nameless |= columns.get(i).isEmpty() && !row[i].isEmpty();
+    }
+    if (date == null || mites.isEmpty() || faults.total() > before) {
+      return;
+    }
+    String name = colonies.computeIfAbsent(colony, c -> c);
+    String note = cells.text(row, "note");
+    try {
+      keep(line, new Wash(date, name, mites.getAsInt(), bees, method, frame, note, strength));
+    } catch (OutOfRange e) {
+      cells.fault(line, row, e.field(), "allowed is " + e.allowed() + mend(e.field()));
+    }
+  }
+
+  private static String mend(String field) {
+    return field.equals("mites") ? "; look whether mites and bees are swapped" : "";
+  }
+
+  private void keep(int line, Wash wash) {
+    Integer first = lines.putIfAbsent(wash, line);
+    if (first != null) {
+      faults.add(
+          line,
+          0,
+          "",
+          null,
+          "the row is the same as line "
+              + first
+              + "; remove it, or tell two equal washes apart in the column note");
+      return;
+    }
+    washes.add(wash);
+  }
+
+  private @Nullable LocalDate date(int line, String[] row) {
+    String text = cells.required(line, row, "date", "write the day of the wash as 2025-06-15");
+    if (text.isEmpty()) {
+      return null;
+    }
+    LocalDate date = dates.read(line, text, faults);
+    if (date == null) {
+      return null;
+    }
+    if (date.isAfter(today)) {
+      cells.fault(line, row, "date", date + " is after today, " + today + "; correct the date");
+    } else if (date.isBefore(EARLIEST)) {
+      cells.fault(line, row, "date", date + " is before " + EARLIEST + "; correct the year");
+    }
+    return date;
+  }
+
+  /** The washes, in the order of the file. */
+  List<Wash> washes() {
+    return washes;
+  }
+
+  /** What was assumed, or not used. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>(dates.notes());
+    for (String column : columns) {
+      if (!COLUMNS.contains(column) && !column.isEmpty()) {
+        notes.add("Column " + Fault.quoted(column) + " is not used.");
+      }
+    }
+    if (nameless) {
+      notes.add("A column without a name in the header is not used.");
+    }
+    long uncounted = washes.stream().filter(Wash::beesAssumed).count();
+    if (uncounted > 0) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "Bees were not counted in %d of %d washes; half a cup of %.0f bees, give or take"
+                  + " %.0f, is assumed there.",
+              uncounted,
+              washes.size(),
+              HalfCup.usual().bees(),
+              HalfCup.usual().sd()));
+    }
+    if (!columns.contains("method")) {
+      notes.add("There is no column method; alcohol is assumed.");
+    }
+    if (!columns.contains("frame")) {
+      notes.add("There is no column frame; bees of mixed frames are assumed.");
+    }
+    notes.addAll(lookalikes());
+    Map<String, Set<LocalDate>> days = new HashMap<>();
+    long again =
+        washes.stream()
+            .filter(w -> !days.computeIfAbsent(w.colony(), c -> new HashSet<>()).add(w.date()))
+            .count();
+    if (again > 0) {
+      notes.add("Some colonies were washed more than once on a day; all counts are used.");
+    }
+    return notes;
+  }
+
+  private List<String> lookalikes() {
+    List<String> notes = new ArrayList<>();
+    Map<String, List<String>> byLowerCase = new TreeMap<>();
+    for (String name : colonies.keySet()) {
+      byLowerCase.computeIfAbsent(name.toLowerCase(Locale.ROOT), k -> new ArrayList<>()).add(name);
+    }
+    for (List<String> names : byLowerCase.values()) {
+      if (names.size() > 1) {
+        names.sort(null);
+        notes.add("Taken as different colonies: " + String.join(", ", names) + ".");
+      }
+    }
+    return notes;
+  }
+}
