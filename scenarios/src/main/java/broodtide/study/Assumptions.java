@@ -1,0 +1,49 @@
+package broodtide.study;
+
+import static broodtide.measure.Tag.CHOICE;
+import static broodtide.measure.Tag.DERIVED;
+
+import broodtide.measure.Measure;
+import broodtide.measure.Measures;
+import java.util.Map;
+
+/** Figures that turn a beekeeper's words into numbers. */
+public record Assumptions(
+    @Measure(
+            is = "adult bees on a standard deep frame covered on both sides",
+            value = 2200,
+            unit = "bees",
+            min = 1000,
+            max = 4000,
+            tag = CHOICE,
+            source = "2,000 to 2,400 in common practice, no source; the middle by choice")
+        double beesPerFrame,
+    @Measure(
+            is = "mites that arrive from July to November where few colonies stand around",
+            value = 1.27,
+            unit = "mites/day",
+            min = 0,
+            max = 1000,
+            tag = DERIVED,
+            source = "geometric middle of 0.7 and 2.3, Frey & Rosenkranz 2014")
+        double sparseArrivals,
+    @Measure(
+            is = "mites that arrive from July to November where many colonies stand around",
+            value = 5.22,
+            unit = "mites/day",
+            min = 0,
+            max = 1000,
+            tag = DERIVED,
+            source = "geometric middle of 2.5 and 10.9, Frey & Rosenkranz 2014")
+        double denseArrivals) {
+
+  /** Checks every component against its range. */
+  public Assumptions {
+    Measures.checkAll(Assumptions.class, beesPerFrame, sparseArrivals, denseArrivals);
+  }
+
+  /** The figures that studies use. */
+  public static Assumptions usual() {
+    return Measures.build(Assumptions.class, Map.of());
+  }
+}

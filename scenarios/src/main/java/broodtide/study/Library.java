@@ -1,0 +1,113 @@
+package broodtide.study;
+
+import broodtide.season.Climate;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The shipped climates, controls and studies, and the way to a user's own: wherever a name is
+ * expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
+ */
+public final class Library {
+  /** A folder of the library. */
+  public enum Shelf {
+    /** Climates. */
+    CLIMATES,
+    /** Controls with their usual values. */
+    CONTROLS,
+    /** Worked studies. */
+    STUDIES;
+
+    /** The folder's name. */
+    public String folder() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  private Library() {}
+
+  /** Names of what stands on a shelf, in the order of the alphabet. */
+  public static List<String> names(Shelf shelf) {
+    return files(shelf).stream()
+        .filter(file -> file.endsWith(".json"))
+        .map(file -> file.substring(0, file.length() - ".json".length()))
+        .toList();
+  }
+
+  /**
+   * All files of a shelf, as its index lists them. A jar cannot be listed, so there is an index.
+   */
+  static List<String> files(Shelf shelf) {
+    Source index = new Source.Shipped(shelf.folder(), "index.txt");
+    return index.exists() ? index.text().lines().sorted().toList() : List.of();
+  }
+
+  /**
+   * A climate by name or path.
+   *
+   * @throws BadInput when there is none, or the file is faulty
+   */
+  public static Climate climate(String nameOrPath) {
+    return ClimateFile.read(find(Shelf.CLIMATES, nameOrPath));
+  }
+
+  /**
+   * A control with its usual values by name or path.
+   *
+   * @throws BadInput when there is none, or the file is faulty
+   */
+  public static ControlTemplate control(String nameOrPath) {
+    return ControlTemplateFile.read(find(Shelf.CONTROLS, nameOrPath));
+  }
+
+  /**
+   * A study by name or path.
+   *
+   * @throws BadInput when there is none, or the file is faulty
+   */
+  public static Study study(String nameOrPath) {
+    return StudyFile.read(find(Shelf.STUDIES, nameOrPath));
+  }
+
+  /**
+   * The file that a name or a path means; paths start at the working directory.
+   *
+   * @throws BadInput when there is none of that name
+   */
+  public static Source find(Shelf shelf, String nameOrPath) {
+    try {
+      return find(shelf, nameOrPath, Source.of(Path.of("")));
+    } catch (InvalidPathException e) {
+      throw noSuch(shelf, nameOrPath);
+    }
+  }
+
+  /** The same with paths that start beside a file. */
+  static Source find(Shelf shelf, String nameOrPath, Source from) {
+    if (nameOrPath.contains("/") || nameOrPath.endsWith(".json")) {
+      Source file = from.beside(nameOrPath);
+      if (!file.exists()) {
+        throw BadInput.of(
+            new Fault(
+                shelf.folder(), 0, 0, "", nameOrPath, "there is no such file " + file.name()));
+      }
+      return file;
+    }
+    if (!names(shelf).contains(nameOrPath)) {
+      throw noSuch(shelf, nameOrPath);
+    }
+    return new Source.Shipped(shelf.folder(), nameOrPath + ".json");
+  }
+
+  private static BadInput noSuch(Shelf shelf, String name) {
+    List<String> known = names(shelf);
+    String message =
+        "known are "
+            + String.join(", ", known)
+            + "; or give the path of a file of your own, ending in .json"
+            + Nearest.hint(name, known);
+    return BadInput.of(new Fault(shelf.folder(), 0, 0, "", name, message));
+  }
+}

@@ -1,0 +1,34 @@
+package broodtide.study;
+
+import java.nio.file.Path;
+
+/** Studies as JSON, in which {@code //} and {@code /* *}{@code /} comments are allowed. */
+public final class StudyFile {
+  private StudyFile() {}
+
+  /**
+   * Reads a study.
+   *
+   * @throws BadInput with every fault there is
+   */
+  public static Study read(Path file) {
+    return read(Source.of(file));
+  }
+
+  /**
+   * Reads a study.
+   *
+   * @throws BadInput with every fault there is
+   */
+  public static Study read(Source source) {
+    return Reading.whole(source, StudyForm.FORM);
+  }
+
+  /**
+   * A study as the text of a file. Climates of the library are named; controls are written out in
+   * full, so that the file keeps its meaning when the library changes.
+   */
+  public static String write(Study study) {
+    return NeatJson.text(StudyForm.FORM.write(study));
+  }
+}

@@ -1,0 +1,38 @@
+package broodtide.study;
+
+import broodtide.mite.Immigration;
+import broodtide.season.YearSpan;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.Locale;
+
+/** How many colonies stand near enough to bring mites, in words. */
+public enum Surroundings {
+  /** No mite arrives. */
+  ISOLATED,
+  /** Few colonies around. */
+  SPARSE,
+  /** Many colonies around. */
+  DENSE;
+
+  /** July to November, as Frey & Rosenkranz 2014 counted. */
+  private static final YearSpan SEASON = new YearSpan(MonthDay.of(7, 1), MonthDay.of(11, 30));
+
+  /** The word that files use. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The mites that arrive, north of the equator. */
+  public Immigration immigration(Assumptions assumptions) {
+    return switch (this) {
+      case ISOLATED -> Immigration.NONE;
+      case SPARSE -> over(assumptions.sparseArrivals());
+      case DENSE -> over(assumptions.denseArrivals());
+    };
+  }
+
+  private static Immigration over(double perDay) {
+    return new Immigration(List.of(new Immigration.Window(SEASON, perDay)));
+  }
+}
