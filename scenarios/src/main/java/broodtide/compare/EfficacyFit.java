@@ -60,7 +60,7 @@ public final class EfficacyFit {
    * @param start first day of the treatment
    * @param broodless whether the queen is caged beforehand, long enough that all brood is out, and
    *     until the treatment ends
-   * @param infestation mites per 100 bees four weeks before the treatment, 0.001 to 300
+   * @param infestation mites per 100 bees 30 days before the treatment, 0.001 to 300
    * @param measuredAfter days from the first treatment to the measurement, 1 to 365
    * @param against what the mites that are left are set against
    */
