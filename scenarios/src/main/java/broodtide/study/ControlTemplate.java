@@ -162,6 +162,11 @@ public record ControlTemplate(
     /** Mites of untreated colonies on the same day. */
     UNTREATED,
     /** Mites of the same colony at the start. */
-    START
+    START,
+    /**
+     * Mites killed by the treatment together with those that a follow-up found left: killed /
+     * (killed + left), the usual reckoning of trials that count fallen mites.
+     */
+    FOLLOWUP
   }
 }
