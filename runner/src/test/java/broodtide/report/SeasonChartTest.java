@@ -149,6 +149,17 @@ class SeasonChartTest {
   }
 
   @Test
+  void wordsFromFilesCannotBreakTheXml() {
+    String title = "Bees & mites: 1 < 3 > 2, \"so\" they say";
+    SeasonChart chart =
+        SeasonChart.of(
+            new Heading(title, "Hive \u0001 7 </text>"), "Mites", InventedSeason.twoPlans());
+    Drawn drawn = Drawn.of(chart);
+    assertThat(drawn.words().get(0).text()).isEqualTo(title);
+    assertThat(drawn.words().get(1).text()).isEqualTo("Hive \ufffd 7 </text>");
+  }
+
+  @Test
   void sayWhatIsWrongWithTheInput() {
     LocalDate d = InventedSeason.START;
     assertThatThrownBy(() -> Estimate.of(d, Double.NaN)).hasMessageContaining("2026-04-01");
