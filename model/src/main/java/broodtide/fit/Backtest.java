@@ -128,7 +128,7 @@ public final class Backtest {
         SeasonPosterior.of(season, seen, priors, effort, workers, Progress.NONE);
     return new Mark(
         held,
-        WashForecast.of(posterior, plan, List.of(held), workers).get(0),
+        ExpectedWashes.of(posterior, plan, List.of(held), workers).get(0),
         Baselines.noChange(seen, held),
         Baselines.exponential(seen, held));
   }

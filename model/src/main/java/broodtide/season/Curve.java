@@ -123,6 +123,15 @@ public final class Curve {
     return top;
   }
 
+  /** The smallest value of the year, which lies on a knot. */
+  public double lowest() {
+    double low = value[0];
+    for (double v : value) {
+      low = Math.min(low, v);
+    }
+    return low;
+  }
+
   /** The share of the year gone by at the start of a day, 0 inclusive to 1 exclusive. */
   public static double phase(LocalDate day) {
     return (day.getDayOfYear() - 1.0) / day.lengthOfYear();

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Set;
 
 /** What the colonies of a posterior say that washes show: those they know, and those to come. */
-public final class WashForecast {
-  private WashForecast() {}
+public final class ExpectedWashes {
+  private ExpectedWashes() {}
 
   /**
    * Where one wash stands in what the posterior would have expected.

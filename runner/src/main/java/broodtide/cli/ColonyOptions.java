@@ -1,0 +1,71 @@
+package broodtide.cli;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Where the colony stands and what is known of it; the same words in every command. */
+final class ColonyOptions {
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "WASHES",
+      description = "Table of washes (CSV): date,colony,mites,bees. '-' reads standard input.")
+  private @Nullable String positional;
+
+  @Option(names = "--washes", paramLabel = "FILE", description = "The same, by name.")
+  private @Nullable String washes;
+
+  @Option(
+      names = "--climate",
+      paramLabel = "NAME",
+      description = "Climate, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}.",
+      completionCandidates = ClimateNames.class)
+  @Nullable String climate;
+
+  @Option(names = "--south", description = "The place lies south of the equator.")
+  boolean south;
+
+  @Option(
+      names = "--study",
+      paramLabel = "FILE",
+      description = "Study (JSON) that says all of this and more.")
+  @Nullable String study;
+
+  @Option(names = "--colony", paramLabel = "NAME", description = "Only this colony of the table.")
+  @Nullable String colony;
+
+  @Option(
+      names = "--neighbours",
+      paramLabel = "WORD",
+      description =
+          "Colonies around, which bring mites: isolated, sparse or dense. Default: sparse.")
+  @Nullable String neighbours;
+
+  @Option(
+      names = "--limits",
+      paramLabel = "NAME",
+      description = "Set of limits. Default: common-practice.")
+  @Nullable String limits;
+
+  @Option(
+      names = "--until",
+      paramLabel = "DATE",
+      description = "Last day to look at. Default: when the winter bees have been raised.")
+  @Nullable LocalDate until;
+
+  /** The table of washes, however it was given. */
+  Optional<String> washes() {
+    if (positional != null && washes != null) {
+      throw new Refusal(
+          "the washes are given twice, as "
+              + positional
+              + " and as --washes "
+              + washes
+              + "; keep one");
+    }
+    return Optional.ofNullable(positional != null ? positional : washes);
+  }
+}

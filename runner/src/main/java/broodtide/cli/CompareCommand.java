@@ -1,0 +1,57 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.UsualPlans;
+import broodtide.control.Plan;
+import broodtide.study.ControlTemplate;
+import broodtide.study.Library;
+import broodtide.study.Study;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plans side by side. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, treat late; or the"
+          + " plans of a study.",
+      "",
+      "Examples:",
+      "  broodtide compare washes.csv --climate temperate",
+      "  broodtide compare washes.csv --climate temperate --with thymol",
+      "  broodtide compare --study larkmeadow",
+      ""
+    })
+final class CompareCommand implements Callable<Integer> {
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private RunOptions run = new RunOptions();
+
+  @Option(
+      names = "--with",
+      paramLabel = "CONTROL",
+      description = "Lay this control at each of the three dates.")
+  private @Nullable String with;
+
+  CompareCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::afterwards);
+    return new Playing(desk, run, "compare").play(cases, c -> plans(c, cases.study(), control));
+  }
+
+  private static List<Plan> plans(
+      ColonyCase c, Optional<Study> study, Optional<ControlTemplate> control) {
+    return control.isEmpty() && study.isPresent() ? study.get().plans() : UsualPlans.of(c, control);
+  }
+}

@@ -1,0 +1,36 @@
+package broodtide.cli;
+
+import broodtide.compare.UsualPlans;
+import broodtide.control.Plan;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** What happens by a date if I wait? */
+@Command(
+    name = "forecast",
+    mixinStandardHelpOptions = true,
+    description = {
+      "What happens by a date if you wait: one sentence per colony, with honest odds.",
+      "",
+      "Example:",
+      "  broodtide forecast washes.csv --climate cool-maritime --until 2027-10-01",
+      ""
+    })
+final class ForecastCommand implements Callable<Integer> {
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private RunOptions run = new RunOptions();
+
+  ForecastCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    return new Playing(desk, run, "forecast")
+        .play(cases, c -> List.of(Plan.waiting(UsualPlans.WAIT)));
+  }
+}

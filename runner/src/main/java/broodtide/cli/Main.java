@@ -1,0 +1,75 @@
+package broodtide.cli;
+
+import broodtide.measure.OutOfRange;
+import broodtide.report.FontsMissing;
+import broodtide.report.OutputRefused;
+import broodtide.study.BadInput;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
+/**
+ * The program's entry: parses, runs, and turns what went wrong into one message and an exit code.
+ */
+public final class Main {
+  /** All went well. */
+  public static final int OK = 0;
+
+  /** Something inside the program went wrong. */
+  public static final int INTERNAL = 1;
+
+  /** The input or the way the program was called. */
+  public static final int BAD_INPUT = 2;
+
+  private Main() {}
+
+  /** Runs the program and exits. */
+  public static void main(String[] args) {
+    System.setProperty("java.awt.headless", "true");
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code = run(Desk.here(out, err), args);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /** Runs the program with a desk of its own, for tests and for embedding. */
+  public static int run(Desk desk, String... args) {
+    CommandLine line = new CommandLine(new Broodtide(), new DeskFactory(desk));
+    line.setOut(desk.out());
+    line.setErr(desk.err());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpAutoWidth(false);
+    line.setColorScheme(
+        CommandLine.Help.defaultColorScheme(
+            desk.terminal().colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
+    line.setParameterExceptionHandler(Main::misuse);
+    line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
+    return line.execute(args);
+  }
+
+  private static int misuse(CommandLine.ParameterException e, String[] args) {
+    PrintWriter err = e.getCommandLine().getErr();
+    err.println(e.getMessage());
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, err)) {
+      err.println("Try '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
+    }
+    return BAD_INPUT;
+  }
+
+  private static int failure(Desk desk, Exception e) {
+    if (e instanceof BadInput
+        || e instanceof OutOfRange
+        || e instanceof OutputRefused
+        || e instanceof FontsMissing
+        || e instanceof Refusal) {
+      desk.err().println(e.getMessage());
+      return BAD_INPUT;
+    }
+    desk.err().println("broodtide: something went wrong inside the program: " + e);
+    desk.err().println("Please report it with the command you gave and the lines below.");
+    e.printStackTrace(desk.err());
+    return INTERNAL;
+  }
+}

@@ -1,0 +1,123 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.Comparison;
+import broodtide.compare.PlanRun;
+import broodtide.compare.YearStages;
+import broodtide.control.Control;
+import broodtide.engine.EnsembleRun;
+import broodtide.report.Almanac;
+import broodtide.report.Digits;
+import broodtide.report.Estimate;
+import broodtide.report.Heading;
+import broodtide.report.Interval;
+import broodtide.report.Limit;
+import broodtide.report.Line;
+import broodtide.report.Marker;
+import broodtide.report.SeasonChart;
+import broodtide.report.Span;
+import broodtide.report.WashPoint;
+import broodtide.wash.Infestation;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Pictures of plans: what the washes showed, and where each plan leads. */
+final class PlanPictures {
+  private static final String AXIS = "mites per 100 adult bees";
+
+  private PlanPictures() {}
+
+  /** All plans in one picture; bands for the first one alone, or they would hide one another. */
+  static SeasonChart plans(Comparison comparison, String title) {
+    ColonyCase c = comparison.colony();
+    List<Line> lines = new ArrayList<>();
+    Almanac almanac = almanac(c);
+    for (PlanRun run : comparison.runs()) {
+      boolean first = lines.isEmpty();
+      lines.add(line(run, first, first ? c.start() : c.now()));
+      for (Control control : run.plan().controls()) {
+        almanac = almanac.with(new Marker(run.plan().name(), control.from()));
+      }
+    }
+    String subtitle =
+        "Colony "
+            + c.colony()
+            + ": washes with 90 % intervals; line: middle of "
+            + Digits.count(comparison.posterior().members().size())
+            + " colonies that fit them; bands: half and nine in ten of these, if you wait";
+    return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
+        .washes(points(c.washes()))
+        .limit(limit(c))
+        .almanac(almanac.today(c.now()))
+        .logarithmic();
+  }
+
+  private static Line line(PlanRun run, boolean bands, LocalDate from) {
+    EnsembleRun r = run.run();
+    List<Estimate> days = new ArrayList<>();
+    for (int day = r.index(from); day <= r.scenario().days(); day++) {
+      LocalDate date = run.colony().start().plusDays(day);
+      Spread s = Spread.of(run.infestation(date));
+      days.add(
+          bands
+              ? Estimate.of(date, s.q05(), s.q25(), s.median(), s.q75(), s.q95())
+              : Estimate.of(date, s.median()));
+    }
+    double last = days.get(days.size() - 1).median();
+    String end = last >= PlanRun.FULL ? "lost" : Digits.two(last) + " per 100";
+    return new Line(run.plan().name(), end, days);
+  }
+
+  private static List<WashPoint> points(List<Wash> washes) {
+    List<WashPoint> out = new ArrayList<>();
+    for (Wash w : washes) {
+      var belief = Infestation.of(w).inColony();
+      var band = belief.interval(0.9);
+      double value = Math.max(band.low(), Math.min(band.high(), belief.median()));
+      out.add(
+          new WashPoint(
+              w.date(),
+              value,
+              new Interval(band.low(), band.high()),
+              String.format(
+                  Locale.ROOT,
+                  "%d mites in %.0f bees on %s",
+                  w.mites(),
+                  w.beesOrAssumed(),
+                  w.date())));
+    }
+    return out;
+  }
+
+  private static Limit limit(ColonyCase c) {
+    YearStages stages = c.stages();
+    List<Limit.Level> levels = new ArrayList<>();
+    double last = -1;
+    for (LocalDate d = c.start(); !d.isAfter(c.until()); d = d.plusDays(1)) {
+      Optional<Double> level = stages.limitOn(c.limits(), d);
+      if (level.isPresent() && level.get() != last) {
+        last = level.get();
+        levels.add(new Limit.Level(d, last));
+      }
+    }
+    return new Limit("limit: " + c.limits().name(), levels);
+  }
+
+  private static Almanac almanac(ColonyCase c) {
+    Almanac almanac = Almanac.BLANK;
+    for (LocalDate[] s : c.stages().supers(c.start(), c.until())) {
+      almanac = almanac.with(new Span("honey supers on", s[0], s[1]));
+    }
+    for (LocalDate[] s : c.stages().winterBees(c.start(), c.until())) {
+      almanac = almanac.with(new Span("winter bees raised", s[0], s[1]));
+    }
+    for (Control given : c.given()) {
+      almanac = almanac.with(new Marker(given.name(), given.from()));
+    }
+    return almanac;
+  }
+}

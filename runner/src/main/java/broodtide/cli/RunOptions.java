@@ -1,0 +1,45 @@
+package broodtide.cli;
+
+import broodtide.fit.SeasonPosterior;
+import broodtide.measure.OutOfRange;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** How to run and where results go; the same words in every command. */
+final class RunOptions {
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for pictures, tables and results.json. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "broodtide-out")
+  Path out = Path.of("broodtide-out");
+
+  @Option(names = "--json", description = "Print results as JSON instead of text.")
+  boolean json;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of the random numbers. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "1")
+  long seed = 1;
+
+  @Option(
+      names = "--colonies",
+      paramLabel = "N",
+      description = "Simulated colonies, 64 to 262144. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "4096")
+  int colonies = 4096;
+
+  @Option(names = "--threads", paramLabel = "N", description = "Threads. Default: all cores.")
+  @Nullable Integer threads;
+
+  @Option(names = "--quiet", description = "No progress and no list of files written.")
+  boolean quiet;
+
+  SeasonPosterior.Effort effort() {
+    OutOfRange.check("--colonies", colonies, 64, 262_144, "colonies");
+    return new SeasonPosterior.Effort(colonies, 3, seed);
+  }
+}

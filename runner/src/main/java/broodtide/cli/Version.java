@@ -1,0 +1,17 @@
+package broodtide.cli;
+
+import picocli.CommandLine.IVersionProvider;
+
+/** The version that the build wrote into the jar. */
+final class Version implements IVersionProvider {
+  @Override
+  public String[] getVersion() {
+    return new String[] {"broodtide " + number()};
+  }
+
+  /** The version number, or {@code development} outside a jar. */
+  static String number() {
+    String version = Version.class.getPackage().getImplementationVersion();
+    return version == null ? "development" : version;
+  }
+}

@@ -1,0 +1,89 @@
+package broodtide.compare;
+
+import broodtide.control.Control;
+import broodtide.control.Plan;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Progress;
+import broodtide.engine.Scenario;
+import broodtide.engine.Workers;
+import broodtide.fit.Priors;
+import broodtide.fit.SeasonPosterior;
+import broodtide.wash.LimitSet;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Everything known of one colony, and how far ahead to look.
+ *
+ * @param colony its name
+ * @param model rates and place
+ * @param start first day that is followed
+ * @param now the day on which the beekeeper decides; what is not {@code given} happens from here on
+ * @param until last day that is looked at
+ * @param washes washes up to now
+ * @param given controls already carried out
+ * @param limits limits to hold the colony to
+ * @param priors what is believed before the washes
+ */
+public record ColonyCase(
+    String colony,
+    ColonyModel model,
+    LocalDate start,
+    LocalDate now,
+    LocalDate until,
+    List<Wash> washes,
+    List<Control> given,
+    LimitSet limits,
+    Priors priors) {
+  /** Name of the plan that holds what was already done. */
+  private static final String DONE = "done";
+
+  /**
+   * Copies the lists and checks the order of the days.
+   *
+   * @throws IllegalArgumentException when start, now and until do not follow one another
+   */
+  public ColonyCase {
+    washes = List.copyOf(washes);
+    given = List.copyOf(given);
+    if (now.isBefore(start) || !until.isAfter(now)) {
+      throw new IllegalArgumentException(
+          "colony \""
+              + colony
+              + "\": the look ahead must end after it begins; it begins on "
+              + now
+              + " and ends on "
+              + until
+              + "; give a later day with --until");
+    }
+  }
+
+  /** The stages of the place's year. */
+  public YearStages stages() {
+    return new YearStages(model.climate());
+  }
+
+  /** A plan with what was already done put first. */
+  public Plan withGiven(Plan plan) {
+    return new Plan(plan.name(), Stream.concat(given.stream(), plan.controls().stream()).toList());
+  }
+
+  /** The season under a plan, what was already done included. */
+  public Scenario season(Plan plan) {
+    return Scenario.until(model, withGiven(plan), start, until);
+  }
+
+  /** What the washes say of the colony. */
+  public SeasonPosterior posterior(
+      SeasonPosterior.Effort effort, Workers workers, Progress progress) {
+    Scenario past = season(new Plan(DONE, List.of()));
+    return SeasonPosterior.of(past, washes, priors, effort, workers, progress);
+  }
+
+  /** The same colony looked at up to another day. */
+  public ColonyCase until(LocalDate day) {
+    return new ColonyCase(colony, model, start, now, day, washes, given, limits, priors);
+  }
+}

@@ -1,0 +1,79 @@
+package broodtide.compare;
+
+import broodtide.control.Plan;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
+ * so that differences between plans are sharper than the plans themselves.
+ *
+ * @param colony the case
+ * @param posterior what the washes say of it
+ * @param runs one per plan that can be carried out, in their order
+ * @param refused plans that cannot be carried out, each with the reason
+ */
+public record Comparison(
+    ColonyCase colony, SeasonPosterior posterior, List<PlanRun> runs, List<Refused> refused) {
+
+  /**
+   * A plan that cannot be carried out.
+   *
+   * @param plan its name
+   * @param reason why not
+   */
+  public record Refused(String plan, String reason) {}
+
+  /** Copies the lists. */
+  public Comparison {
+    runs = List.copyOf(runs);
+    refused = List.copyOf(refused);
+  }
+
+  /** Plays plans with a posterior. A plan that cannot run is named and does not stop the rest. */
+  public static Comparison of(
+      ColonyCase colony,
+      SeasonPosterior posterior,
+      List<Plan> plans,
+      Workers workers,
+      Progress progress) {
+    List<PlanRun> runs = new ArrayList<>();
+    List<Refused> refused = new ArrayList<>();
+    int done = 0;
+    for (Plan plan : plans) {
+      try {
+        runs.add(
+            new PlanRun(
+                colony,
+                plan,
+                posterior.run(colony.season(plan), PlanRun.KEPT, workers, Progress.NONE),
+                PlanCheck.of(plan, colony.model().climate())));
+      } catch (IllegalArgumentException e) {
+        refused.add(new Refused(plan.name(), String.valueOf(e.getMessage())));
+      }
+      progress.at(++done, plans.size());
+    }
+    return new Comparison(colony, posterior, runs, refused);
+  }
+
+  /** Share of members in which one figure is smaller than another; ties count half. */
+  public static double chanceSmaller(double[] a, double[] b) {
+    double sum = 0;
+    for (int m = 0; m < a.length; m++) {
+      sum += a[m] < b[m] ? 1 : a[m] == b[m] ? 0.5 : 0;
+    }
+    return sum / a.length;
+  }
+
+  /** Differences between two figures, member by member. */
+  public static double[] differences(double[] a, double[] b) {
+    double[] out = new double[a.length];
+    for (int m = 0; m < a.length; m++) {
+      out[m] = a[m] - b[m];
+    }
+    return out;
+  }
+}

@@ -1,0 +1,27 @@
+package broodtide.compare;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** Figures of a plan's colonies taken together. */
+public final class PlanFigures {
+  private PlanFigures() {}
+
+  /** Share of members for which something happens; -1 marks those for which it does not. */
+  public static double share(int[] days) {
+    return Arrays.stream(days).filter(d -> d >= 0).count() / (double) days.length;
+  }
+
+  /** Share of members for which it happens within a number of days. */
+  public static double shareWithin(int[] days, int within) {
+    return Arrays.stream(days).filter(d -> d >= 0 && d <= within).count() / (double) days.length;
+  }
+
+  /** The day by which it has happened for half of all members; empty when that never comes. */
+  public static Optional<LocalDate> medianDay(int[] days, LocalDate now) {
+    int[] sorted = Arrays.stream(days).map(d -> d < 0 ? Integer.MAX_VALUE : d).sorted().toArray();
+    int middle = sorted[(sorted.length - 1) / 2];
+    return middle == Integer.MAX_VALUE ? Optional.empty() : Optional.of(now.plusDays(middle));
+  }
+}

@@ -1,0 +1,192 @@
+package broodtide.compare;
+
+import broodtide.control.MiticideCourse;
+import broodtide.control.Plan;
+import broodtide.engine.EnsembleRun;
+import broodtide.engine.Quantity;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One plan played out by every colony that fits the washes.
+ *
+ * <p>A colony that falls below {@value #LOST_BELOW} adult bees counts as lost from that day on. Its
+ * infestation, and any above one mite per bee, reads {@value #FULL}: what is left then says nothing
+ * more, and no wash would be taken.
+ */
+public final class PlanRun {
+  /** Adult bees below which a colony is lost; choice. */
+  public static final int LOST_BELOW = 1000;
+
+  /** Highest infestation that is read, mites per 100 adult bees. */
+  public static final int FULL = 100;
+
+  /** What is kept of every colony on every day. */
+  public static final Set<Quantity> KEPT =
+      Set.of(Quantity.INFESTATION, Quantity.ADULTS, Quantity.MITES, Quantity.INFESTED_WORKER_SHARE);
+
+  private final ColonyCase colony;
+  private final Plan plan;
+  private final EnsembleRun run;
+  private final List<String> objections;
+  private final int[] lostOn;
+
+  /**
+   * A finished run.
+   *
+   * @param colony the case
+   * @param plan the plan, without what was already done
+   * @param run the colonies, day by day, with {@link #KEPT}
+   * @param objections what stands against the plan in its calendar
+   */
+  public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
+    this.colony = colony;
+    this.plan = plan;
+    this.run = run;
+    this.objections = List.copyOf(objections);
+    lostOn = new int[run.members()];
+    for (int m = 0; m < lostOn.length; m++) {
+      int day = 0;
+      while (day <= run.scenario().days() && run.value(Quantity.ADULTS, day, m) >= LOST_BELOW) {
+        day++;
+      }
+      lostOn[m] = day;
+    }
+  }
+
+  /** The case. */
+  public ColonyCase colony() {
+    return colony;
+  }
+
+  /** The plan, without what was already done. */
+  public Plan plan() {
+    return plan;
+  }
+
+  /** The colonies, day by day. */
+  public EnsembleRun run() {
+    return run;
+  }
+
+  /** What stands against the plan in its calendar. */
+  public List<String> objections() {
+    return objections;
+  }
+
+  /** A quantity on a day. */
+  public Spread on(Quantity quantity, LocalDate day) {
+    return Spread.of(run.values(quantity, day));
+  }
+
+  /** Mites per 100 adult bees on a day, by member, at most {@value #FULL}. */
+  public double[] infestation(LocalDate day) {
+    int index = run.index(day);
+    double[] out = new double[run.members()];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = infestation(index, m);
+    }
+    return out;
+  }
+
+  /** Share of colonies that are lost by a day, 0 to 1. */
+  public double shareLost(LocalDate day) {
+    int index = run.index(day);
+    return Arrays.stream(lostOn).filter(d -> d <= index).count() / (double) lostOn.length;
+  }
+
+  private double infestation(int day, int member) {
+    return day >= lostOn[member]
+        ? FULL
+        : Math.min(FULL, run.value(Quantity.INFESTATION, day, member));
+  }
+
+  /** Highest infestation from now on, by member. */
+  public double[] peaks() {
+    double[] out = new double[run.members()];
+    for (int day = nowIndex(); day <= lastIndex(); day++) {
+      for (int m = 0; m < out.length; m++) {
+        out[m] = Math.max(out[m], infestation(day, m));
+      }
+    }
+    return out;
+  }
+
+  /** Day of the median colony's highest infestation. */
+  public LocalDate peakDay() {
+    int best = nowIndex();
+    double top = -1;
+    for (int day = nowIndex(); day <= lastIndex(); day++) {
+      double median = Spread.of(infestation(colony.start().plusDays(day))).median();
+      if (median > top) {
+        top = median;
+        best = day;
+      }
+    }
+    return colony.start().plusDays(best);
+  }
+
+  /** Days from now until a member first stands over the limit of the day; -1 when it never does. */
+  public int[] daysToLimit() {
+    int[] out = new int[run.members()];
+    Arrays.fill(out, -1);
+    YearStages stages = colony.stages();
+    for (int day = nowIndex(); day <= lastIndex(); day++) {
+      LocalDate date = colony.start().plusDays(day);
+      double limit = stages.limitOn(colony.limits(), date).orElse(Double.POSITIVE_INFINITY);
+      for (int m = 0; m < out.length; m++) {
+        if (out[m] < 0 && infestation(day, m) > limit) {
+          out[m] = day - nowIndex();
+        }
+      }
+    }
+    return out;
+  }
+
+  /** Mean share of capped worker cells with a mite while winter bees are raised, by member. */
+  public double[] winterBroodInfested() {
+    double[] out = new double[run.members()];
+    int days = 0;
+    for (int day = nowIndex(); day <= lastIndex(); day++) {
+      if (colony.model().climate().winterBees().holds(colony.start().plusDays(day))) {
+        days++;
+        for (int m = 0; m < out.length; m++) {
+          out[m] += run.value(Quantity.INFESTED_WORKER_SHARE, day, m);
+        }
+      }
+    }
+    for (int m = 0; m < out.length; m++) {
+      out[m] = days == 0 ? Double.NaN : out[m] / days;
+    }
+    return out;
+  }
+
+  /** Miticide applications in the plan. */
+  public int treatments() {
+    return courses().stream().mapToInt(MiticideCourse::applications).sum();
+  }
+
+  /** Days on which a miticide acts while honey supers usually stand. */
+  public int daysTreatedWithSupers() {
+    return courses().stream()
+        .mapToInt(c -> PlanCheck.daysWithSupers(c, colony.model().climate()))
+        .sum();
+  }
+
+  private List<MiticideCourse> courses() {
+    return plan.controls().stream()
+        .filter(c -> c instanceof MiticideCourse)
+        .map(c -> (MiticideCourse) c)
+        .toList();
+  }
+
+  private int nowIndex() {
+    return run.index(colony.now());
+  }
+
+  private int lastIndex() {
+    return run.scenario().days();
+  }
+}

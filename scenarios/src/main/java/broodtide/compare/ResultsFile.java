@@ -1,0 +1,170 @@
+package broodtide.compare;
+
+import broodtide.control.Control;
+import broodtide.engine.Quantity;
+import broodtide.fit.ExpectedWashes;
+import broodtide.fit.UnknownSummary;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Results as JSON, format {@value #FORMAT}. Dates are ISO, infestations are mites per 100 adult
+ * bees, shares and chances run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}. Numbers
+ * carry six significant digits. Within a format fields are added, never changed or taken away.
+ */
+public final class ResultsFile {
+  /** Name and version of the format. */
+  public static final String FORMAT = "broodtide-results-1";
+
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+  private static final MathContext SIX = new MathContext(6);
+
+  private final ObjectNode root = JSON.createObjectNode();
+  private final ArrayNode colonies;
+
+  /**
+   * An empty file.
+   *
+   * @param version version of the program
+   * @param seed seed of the random numbers
+   * @param members simulated colonies
+   * @param notes what was assumed, in sentences
+   */
+  public ResultsFile(String version, long seed, int members, List<String> notes) {
+    root.put("format", FORMAT);
+    root.put("program", "broodtide " + version);
+    root.put("seed", seed);
+    root.put("simulatedColonies", members);
+    ArrayNode said = root.putArray("notes");
+    notes.forEach(said::add);
+    root.put(
+        "caution",
+        "Estimates, not instructions. The registered label, local law and the bee inspector or"
+            + " veterinarian decide about treatments.");
+    colonies = root.putArray("colonies");
+  }
+
+  /** Adds one colony with its plans. */
+  public void add(Comparison comparison, List<ExpectedWashes.Check> checks) {
+    ColonyCase c = comparison.colony();
+    ObjectNode node = colonies.addObject();
+    node.put("colony", c.colony());
+    node.put("climate", c.model().climate().name());
+    node.put("start", c.start().toString());
+    node.put("now", c.now().toString());
+    node.put("until", c.until().toString());
+    node.put("limits", c.limits().name());
+    washes(node.putArray("washes"), checks);
+    unknowns(node.putArray("unknowns"), comparison.posterior().summaries());
+    ObjectNode quality = node.putObject("sample");
+    quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
+    quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
+    quality.put("steps", comparison.posterior().sample().steps());
+    ArrayNode plans = node.putArray("plans");
+    for (PlanRun run : comparison.runs()) {
+      plan(plans.addObject(), run, comparison.runs().get(0));
+    }
+    ArrayNode refused = node.putArray("refusedPlans");
+    for (Comparison.Refused r : comparison.refused()) {
+      refused.addObject().put("plan", r.plan()).put("reason", r.reason());
+    }
+  }
+
+  private void washes(ArrayNode into, List<ExpectedWashes.Check> checks) {
+    for (ExpectedWashes.Check check : checks) {
+      ObjectNode w = into.addObject();
+      w.put("date", check.wash().date().toString());
+      w.put("mites", check.wash().mites());
+      w.put("bees", six(check.wash().beesOrAssumed()));
+      w.put("beesAssumed", check.wash().beesAssumed());
+      w.put("method", check.wash().method().id());
+      w.put("frame", check.wash().frame().id());
+      w.put("note", check.wash().note());
+      w.put("placeInForecast", six(check.place()));
+    }
+  }
+
+  private void unknowns(ArrayNode into, List<UnknownSummary> summaries) {
+    for (UnknownSummary s : summaries) {
+      ObjectNode u = into.addObject();
+      u.put("what", s.prior().is());
+      u.put("priorMedian", six(s.prior().median()));
+      u.put("median", six(s.median()));
+      u.put("q05", six(s.low()));
+      u.put("q95", six(s.high()));
+      u.put("shrinkage", six(s.shrinkage()));
+    }
+  }
+
+  private void plan(ObjectNode node, PlanRun run, PlanRun first) {
+    ColonyCase c = run.colony();
+    node.put("plan", run.plan().name());
+    ArrayNode controls = node.putArray("controls");
+    for (Control control : run.plan().controls()) {
+      controls
+          .addObject()
+          .put("name", control.name())
+          .put("from", control.from().toString())
+          .put("to", control.to().toString());
+    }
+    ArrayNode objections = node.putArray("objections");
+    run.objections().forEach(objections::add);
+    band(node.putObject("infestationAtEnd"), Spread.of(run.infestation(c.until())));
+    band(node.putObject("mitesAtEnd"), run.on(Quantity.MITES, c.until()));
+    band(node.putObject("peakInfestation"), Spread.of(run.peaks()));
+    node.put("peakDay", run.peakDay().toString());
+    int[] toLimit = run.daysToLimit();
+    node.put("chanceLost", six(run.shareLost(c.until())));
+    node.put("chanceOverLimit", six(PlanFigures.share(toLimit)));
+    PlanFigures.medianDay(toLimit, c.now())
+        .ifPresent(day -> node.put("medianDayOverLimit", day.toString()));
+    double[] infested = run.winterBroodInfested();
+    if (!Double.isNaN(infested[0])) {
+      band(node.putObject("winterBroodInfested"), Spread.of(infested));
+      double[] reference = first.winterBroodInfested();
+      band(
+          node.putObject("winterBroodInfestedAgainstFirst"),
+          Spread.of(Comparison.differences(infested, reference)));
+      node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
+    }
+    node.put("treatments", run.treatments());
+    node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
+    ArrayNode series = node.putArray("series");
+    for (int day = 0; day <= run.run().scenario().days(); day++) {
+      LocalDate date = c.start().plusDays(day);
+      ObjectNode row = series.addObject();
+      row.put("date", date.toString());
+      band(row.putObject("infestation"), Spread.of(run.infestation(date)));
+      row.put("adults", six(run.on(Quantity.ADULTS, date).median()));
+    }
+  }
+
+  private static void band(ObjectNode node, Spread s) {
+    node.put("q05", six(s.q05()));
+    node.put("q25", six(s.q25()));
+    node.put("median", six(s.median()));
+    node.put("q75", six(s.q75()));
+    node.put("q95", six(s.q95()));
+  }
+
+  private static BigDecimal six(double value) {
+    return new BigDecimal(value).round(SIX).stripTrailingZeros();
+  }
+
+  /** The file's text. */
+  public String text() {
+    try {
+      return JSON.writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("results cannot be written as JSON", e);
+    }
+  }
+}

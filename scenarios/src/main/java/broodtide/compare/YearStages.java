@@ -1,0 +1,139 @@
+package broodtide.compare;
+
+import broodtide.season.Climate;
+import broodtide.wash.LimitSet;
+import broodtide.wash.Stage;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The stages of a beekeeper's year in a climate, and the limit that holds on a day.
+ *
+ * @param climate the year of the place
+ */
+public record YearStages(Climate climate) {
+  private static final int YEAR = 366;
+
+  /** The stage of a day. */
+  public Stage on(LocalDate day) {
+    if (climate.supers().holds(day)) {
+      return Stage.HONEY_FLOW;
+    }
+    if (climate.laying().at(day) <= 0) {
+      return Stage.BROODLESS;
+    }
+    int toSupers = daysTo(day, d -> climate.supers().holds(d));
+    int toWinterBees = daysTo(day, d -> climate.winterBees().holds(d));
+    int toLeastLaying = daysTo(day, this::leastLaying);
+    if (toWinterBees == 0 || (toLeastLaying < toSupers && toLeastLaying <= toWinterBees)) {
+      return Stage.WINTER_BEES;
+    }
+    return toWinterBees < toSupers ? Stage.AFTER_HARVEST : Stage.BUILD_UP;
+  }
+
+  /**
+   * The limit on a day, mites per 100 adult bees. A stage for which the set names no limit keeps
+   * that of the stage before; empty when no stage has one.
+   */
+  public Optional<Double> limitOn(LimitSet limits, LocalDate day) {
+    for (int back = 0; back < YEAR; back++) {
+      Optional<Double> limit = limits.perHundred(on(day.minusDays(back)));
+      if (limit.isPresent()) {
+        return limit;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The first day, from a day on, that lies in the weeks in which winter bees are raised. */
+  public LocalDate nextWinterBees(LocalDate from) {
+    return from.plusDays(daysTo(from, d -> climate.winterBees().holds(d)));
+  }
+
+  /** The last day of the winter-bee weeks that end on or after a day. */
+  public LocalDate endOfWinterBees(LocalDate from) {
+    LocalDate d = nextWinterBees(from);
+    while (climate.winterBees().holds(d.plusDays(1))) {
+      d = d.plusDays(1);
+    }
+    return d;
+  }
+
+  /** The first day after supers come off, from a day on; today when they are off already. */
+  public LocalDate afterHarvest(LocalDate from) {
+    LocalDate d = from;
+    if (on(from) == Stage.BUILD_UP) {
+      d = from.plusDays(daysTo(from, x -> climate.supers().holds(x)));
+    }
+    while (climate.supers().holds(d)) {
+      d = d.plusDays(1);
+    }
+    return d;
+  }
+
+  /** The first day from a day on with no brood left, when the year has such a day. */
+  public Optional<LocalDate> broodless(LocalDate from) {
+    int untilLastDrone = 24;
+    int idle = 0;
+    for (int i = -untilLastDrone; i < YEAR; i++) {
+      LocalDate d = from.plusDays(i);
+      idle = climate.laying().at(d) <= 0 ? idle + 1 : 0;
+      if (idle > untilLastDrone && i >= 0) {
+        return Optional.of(d);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The stretches of one stage between two days. */
+  public List<LocalDate[]> stretches(Stage stage, LocalDate from, LocalDate to) {
+    return stretches(d -> on(d) == stage, from, to);
+  }
+
+  /** The stretches with supers on between two days. */
+  public List<LocalDate[]> supers(LocalDate from, LocalDate to) {
+    return stretches(d -> climate.supers().holds(d), from, to);
+  }
+
+  /** The stretches in which winter bees are raised between two days. */
+  public List<LocalDate[]> winterBees(LocalDate from, LocalDate to) {
+    return stretches(d -> climate.winterBees().holds(d), from, to);
+  }
+
+  /** Days on which something holds. */
+  @FunctionalInterface
+  private interface Days {
+    boolean holds(LocalDate day);
+  }
+
+  private static List<LocalDate[]> stretches(Days days, LocalDate from, LocalDate to) {
+    List<LocalDate[]> out = new ArrayList<>();
+    for (LocalDate d = from; !d.isAfter(to); d = d.plusDays(1)) {
+      if (days.holds(d)) {
+        LocalDate first = d;
+        while (!d.plusDays(1).isAfter(to) && days.holds(d.plusDays(1))) {
+          d = d.plusDays(1);
+        }
+        out.add(new LocalDate[] {first, d});
+      }
+    }
+    return out;
+  }
+
+  private static int daysTo(LocalDate from, Days days) {
+    for (int i = 0; i < YEAR; i++) {
+      if (days.holds(from.plusDays(i))) {
+        return i;
+      }
+    }
+    return YEAR;
+  }
+
+  /** Whether the laying potential is at its lowest of the year, to within a day. */
+  private boolean leastLaying(LocalDate day) {
+    double here = climate.laying().at(day);
+    return here <= climate.laying().lowest() * (1 + 1e-9) + 1e-9;
+  }
+}
