@@ -162,6 +162,8 @@ public record ControlTemplate(
     /** Mites of untreated colonies on the same day. */
     UNTREATED,
     /** Mites of the same colony at the start. */
-    START
+    START,
+    /** Mites that it killed and those that a follow-up treatment killed after it, together. */
+    FOLLOWUP
   }
 }
