@@ -62,7 +62,7 @@ final class StudyForm {
       Field.required("from", MonthDayForm.DAY, "first day, every year");
   private static final Field<MonthDay> WINDOW_TO =
       Field.required("to", MonthDayForm.DAY, "last day, every year; may lie after New Year");
-  private static final Field<Double> WINDOW_RATE =
+  static final Field<Double> WINDOW_RATE =
       Field.required("perDay", NumberForm.of(0, 1000, "mites/day"), "mites that arrive");
   private static final ObjectForm<Immigration.Window> WINDOW =
       new ObjectForm<>(
