@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,9 +27,9 @@ class LibraryJarTest {
     Path jar = dir.resolve("scenarios.jar");
     pack(classes, jar);
     List<URL> urls = new ArrayList<>(List.of(jar.toUri().toURL()));
-    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
-      if (!Path.of(entry).toAbsolutePath().equals(classes.toAbsolutePath())) {
-        urls.add(Path.of(entry).toUri().toURL());
+    for (Path entry : classPath()) {
+      if (!entry.equals(classes.toAbsolutePath())) {
+        urls.add(entry.toUri().toURL());
       }
     }
     try (URLClassLoader loader =
@@ -40,6 +41,14 @@ class LibraryJarTest {
       assertThat(study.toString().replaceAll("Curve@\\w+", "Curve@"))
           .isEqualTo(Library.study("larkmeadow").toString().replaceAll("Curve@\\w+", "Curve@"));
     }
+  }
+
+  private static List<Path> classPath() {
+    Pattern separator = Pattern.compile(Pattern.quote(File.pathSeparator));
+    return separator
+        .splitAsStream(System.getProperty("java.class.path"))
+        .map(entry -> Path.of(entry).toAbsolutePath())
+        .toList();
   }
 
   private static void pack(Path folder, Path jar) throws IOException {
