@@ -14,6 +14,9 @@ import broodtide.engine.Trajectory;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.Immigration;
 import broodtide.mite.StockTraits;
+import broodtide.study.ControlTemplate;
+import broodtide.study.ControlTemplate.Against;
+import broodtide.study.Library;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,21 +48,10 @@ public final class EfficacyFit {
   /** Highest hazard that is looked at, 1/day, the most that {@link Miticide} allows. */
   private static final double HIGHEST = 20;
 
-  private EfficacyFit() {}
+  /** A common year, for settings that name a day of the year only. */
+  private static final int YEAR = 2001;
 
-  /** What the mites that are left are set against. */
-  public enum Against {
-    /** Those of the same colony untreated, on the same day. */
-    UNTREATED,
-    /** Those before the treatment. */
-    START,
-    /**
-     * Killed by the treatment against killed by it and by a follow-up that takes every mite left:
-     * killed / (killed + left), the usual reckoning of trials that count fallen mites (COLOSS
-     * handbook, standard methods for varroa research).
-     */
-    FOLLOWUP
-  }
+  private EfficacyFit() {}
 
   /**
    * Where and how an efficacy was measured.
@@ -68,7 +60,7 @@ public final class EfficacyFit {
    * @param start first day of the treatment
    * @param broodless whether the queen is caged beforehand, long enough that all brood is out, and
    *     until the treatment ends
-   * @param infestation mites per 100 bees four weeks before the treatment, 0.001 to 300
+   * @param infestation mites per 100 bees 30 days before the treatment, 0.001 to 300
    * @param measuredAfter days from the first treatment to the measurement, 1 to 365
    * @param against what the mites that are left are set against
    */
@@ -83,6 +75,20 @@ public final class EfficacyFit {
     public Setting {
       OutOfRange.check("infestation", infestation, 0.001, 300, "mites per 100 adult bees");
       OutOfRange.check("measuredAfter", measuredAfter, 1, 365, "days");
+    }
+
+    /**
+     * The setting that a control of the library states.
+     *
+     * @throws broodtide.study.BadInput when there is no such climate
+     */
+    public static Setting of(ControlTemplate.Setting stated) {
+      return quiet(
+          ColonyModel.in(Library.climate(stated.climate())),
+          stated.date().atYear(YEAR),
+          stated.broodless(),
+          stated.measuredAfter(),
+          stated.against());
     }
 
     /** A trial with few mites, average stock and no mites from outside. */

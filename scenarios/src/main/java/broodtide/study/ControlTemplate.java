@@ -163,7 +163,10 @@ public record ControlTemplate(
     UNTREATED,
     /** Mites of the same colony at the start. */
     START,
-    /** Mites that it killed and those that a follow-up treatment killed after it, together. */
+    /**
+     * Mites killed by the treatment together with those that a follow-up found left: killed /
+     * (killed + left), the usual reckoning of trials that count fallen mites.
+     */
     FOLLOWUP
   }
 }

@@ -23,8 +23,9 @@ final class EfficacyForm {
       Field.required(
           "against",
           ChoiceForm.of(List.of(Against.values()), a -> a.name().toLowerCase(Locale.ROOT)),
-          "what the remaining mites were compared with: untreated colonies on the same day, the"
-              + " same colony at the start, or all mites killed by it and by a follow-up");
+          "what the remaining mites were compared with: untreated colonies on the same day,"
+              + " the same colony at the start, or followup, mites killed by the treatment and by a"
+              + " follow-up");
   private static final ObjectForm<Setting> SETTING =
       new ObjectForm<>(
           "setting",

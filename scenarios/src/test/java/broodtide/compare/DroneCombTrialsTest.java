@@ -13,10 +13,9 @@ import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
-import com.fasterxml.jackson.databind.JsonNode;
+import broodtide.study.ControlTemplate.DroneComb;
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Tag;
@@ -55,7 +54,7 @@ class DroneCombTrialsTest {
   void shippedDroneCombGivesTheTrialsDroneShare() {
     LocalDate in = LocalDate.of(2013, 5, 5);
     LocalDate out = in.plusDays(28);
-    double share = Shipped.control("drone-comb").get("droneShare").asDouble();
+    double share = Shipped.action(DroneComb.class, "drone-comb").droneShare();
     assertThat(cappedShare(run(SUSSEX, in, List.of(out), 1, share), out)).isBetween(0.11, 0.14);
   }
 
@@ -67,19 +66,16 @@ class DroneCombTrialsTest {
   @ParameterizedTest
   @CsvSource({"temperate,2", "temperate,3", "cool-maritime,2", "cool-maritime,3"})
   void severalRemovalsOfPartOfTheDroneBrood(String climate, int removals) {
-    JsonNode part = Shipped.control("drone-comb-part");
+    DroneComb part = Shipped.action(DroneComb.class, "drone-comb-part");
     Immigration sparse =
         new Immigration(
             List.of(
                 new Immigration.Window(new YearSpan(MonthDay.of(6, 1), MonthDay.of(9, 30)), 2.3)));
     ColonyModel model = Shipped.model(climate).with(sparse);
     LocalDate in = LocalDate.of(2013, 5, 1);
-    List<LocalDate> cuts = new ArrayList<>();
-    for (int k = 0; k < removals; k++) {
-      cuts.add(in.plusDays(part.get("cutsAfter").get(k).asInt()));
-    }
-    Trajectory cut =
-        run(model, in, cuts, part.get("taken").asDouble(), part.get("droneShare").asDouble());
+    List<LocalDate> cuts =
+        part.cutsAfter().subList(0, removals).stream().map(in::plusDays).toList();
+    Trajectory cut = run(model, in, cuts, part.taken(), part.droneShare());
     Trajectory left = run(model, Plan.waiting("left alone"));
     LocalDate august = LocalDate.of(2013, 8, 1);
     assertThat(1 - cut.at(Quantity.MITES, august) / left.at(Quantity.MITES, august))

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import broodtide.compare.EfficacyFit.Against;
 import broodtide.compare.EfficacyFit.Setting;
 import broodtide.control.Miticide;
 import broodtide.control.Miticide.SupersRule;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.ColonyModel;
+import broodtide.study.ControlTemplate.Against;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,7 +3,6 @@ package broodtide.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import broodtide.compare.EfficacyFit.Against;
 import broodtide.compare.EfficacyFit.Setting;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
@@ -16,6 +15,7 @@ import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
+import broodtide.study.ControlTemplate.Against;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;

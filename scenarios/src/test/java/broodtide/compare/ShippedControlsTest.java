@@ -4,30 +4,38 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.compare.EfficacyFit.Setting;
 import broodtide.control.Miticide;
-import com.fasterxml.jackson.databind.JsonNode;
+import broodtide.study.ControlTemplate;
+import broodtide.study.ControlTemplate.Against;
+import broodtide.study.ControlTemplate.Caging;
+import broodtide.study.ControlTemplate.Division;
+import broodtide.study.ControlTemplate.DroneComb;
+import broodtide.study.ControlTemplate.NewQueen;
+import broodtide.study.ControlTemplate.Treatment;
+import broodtide.study.Library;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.StreamSupport;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What every shipped control owes its reader. */
 class ShippedControlsTest {
-  private static final List<String> KINDS =
-      List.of("miticide", "drone-comb", "queen-caging", "split", "requeening");
-
   static List<String> miticides() {
-    return Shipped.controls("miticide");
+    return Shipped.controls(Treatment.class);
   }
 
   static List<String> all() {
-    return KINDS.stream().flatMap(kind -> Shipped.controls(kind).stream()).toList();
+    return Library.names(Library.Shelf.CONTROLS);
   }
 
   @Test
   void everyKindIsThereAndEverySubstanceOfTheTable() {
-    assertThat(KINDS).allSatisfy(kind -> assertThat(Shipped.controls(kind)).isNotEmpty());
-    assertThat(miticides().stream().map(n -> Shipped.control(n).get("substance").asText()))
+    assertThat(List.of(DroneComb.class, Caging.class, Division.class, NewQueen.class))
+        .allSatisfy(kind -> assertThat(Shipped.controls(kind)).isNotEmpty());
+    assertThat(miticides().stream().map(n -> Shipped.action(Treatment.class, n).substance()))
         .contains(
             "oxalic acid",
             "formic acid",
@@ -41,23 +49,31 @@ class ShippedControlsTest {
   @ParameterizedTest
   @MethodSource("all")
   void nameIsTheFilesAndNotesAndCautionsAreThere(String name) {
-    JsonNode control = Shipped.control(name);
-    assertThat(control.get("name").asText()).isEqualTo(name);
-    assertThat(control.get("title").asText()).isNotBlank();
-    assertThat(lines(control.get("notes"))).isNotEmpty().noneMatch(String::isBlank);
-    assertThat(lines(control.get("cautions"))).isNotEmpty().noneMatch(String::isBlank);
+    ControlTemplate control = Library.control(name);
+    assertThat(control.name()).isEqualTo(name);
+    assertThat(control.notes()).isNotEmpty();
+    assertThat(control.cautions()).isNotEmpty();
+  }
+
+  @Test
+  void everyFileIsInTheIndex() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("library/controls"))) {
+      assertThat(
+              files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".json")).toList())
+          .containsExactlyInAnyOrderElementsOf(all().stream().map(n -> n + ".json").toList());
+    }
   }
 
   @ParameterizedTest
   @MethodSource("miticides")
   void theLabelDecidesAndAcidsAreHandledWithCare(String name) {
-    JsonNode control = Shipped.control(name);
-    String cautions = String.join(" ", lines(control.get("cautions")));
+    String substance = Shipped.action(Treatment.class, name).substance();
+    String cautions = String.join(" ", Library.control(name).cautions());
     assertThat(cautions).contains("label and local law decide");
-    if (control.get("substance").asText().matches("(oxalic|formic|lactic) acid")) {
+    if (substance.matches("(oxalic|formic|lactic) acid")) {
       assertThat(cautions).contains("gloves", "goggles");
     }
-    if (control.get("substance").asText().matches("amitraz|pyrethroid")) {
+    if (substance.matches("amitraz|pyrethroid")) {
       assertThat(cautions).contains("Where mites are resistant it fails");
     }
   }
@@ -77,12 +93,8 @@ class ShippedControlsTest {
     Setting setting = Shipped.setting(name);
     long acting =
         Shipped.course(name, setting.start()).to().toEpochDay() - setting.start().toEpochDay() + 1;
-    if (setting.against() != EfficacyFit.Against.START) {
+    if (setting.against() != Against.START) {
       assertThat((long) setting.measuredAfter()).isGreaterThanOrEqualTo(acting);
     }
-  }
-
-  private static List<String> lines(JsonNode array) {
-    return StreamSupport.stream(array.spliterator(), false).map(JsonNode::asText).toList();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import broodtide.control.Miticide;
+import broodtide.study.ControlTemplate.Treatment;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -13,13 +14,13 @@ class ShippedHazardsTest {
   private static final double HALF_OF_THE_THIRD_DIGIT = 0.5;
 
   static List<String> miticides() {
-    return Shipped.controls("miticide");
+    return Shipped.controls(Treatment.class);
   }
 
   @ParameterizedTest
   @MethodSource("miticides")
   void hazardsMeetTheStatedEfficacyInTheStatedSetting(String name) {
-    double share = Shipped.control(name).get("efficacy").get("share").asDouble();
+    double share = Shipped.efficacy(name).share();
     EfficacyFit.Setting setting = Shipped.setting(name);
     Miticide shipped = Shipped.substance(name);
 

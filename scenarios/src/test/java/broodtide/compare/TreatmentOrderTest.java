@@ -3,13 +3,13 @@ package broodtide.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.control.Control;
-import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.study.Library;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Tag("outside")
 class TreatmentOrderTest {
   private static final LocalDate BEGIN = LocalDate.of(2001, 4, 1);
+  private static final LocalDate MAY = LocalDate.of(2001, 5, 1);
   private static final LocalDate AUGUST = LocalDate.of(2001, 8, 10);
   private static final LocalDate DECEMBER = LocalDate.of(2001, 12, 10);
   private static final LocalDate CAGED = LocalDate.of(2001, 7, 5);
@@ -36,7 +37,7 @@ class TreatmentOrderTest {
     double untreated = mites(climate);
     Map<String, Double> weak =
         Map.of(
-            "drone comb", mites(climate, droneComb()),
+            "drone comb", mites(climate, Library.control("drone-comb").at(MAY)),
             "one dribble", mites(climate, Shipped.course("oxalic-dribble", AUGUST)));
     Map<String, Double> lateSummer =
         Map.of(
@@ -64,12 +65,6 @@ class TreatmentOrderTest {
             Shipped.course("oxalic-dribble-caged", CAGED.plusDays(25)));
     double formic = mites(climate, Shipped.course("formic-slow", AUGUST));
     assertThat(caged).isLessThan(withBrood / 3).isLessThan(formic);
-  }
-
-  private static DroneCombRemoval droneComb() {
-    LocalDate in = LocalDate.of(2001, 5, 1);
-    return new DroneCombRemoval(
-        "drone comb", in, List.of(in.plusDays(28), in.plusDays(56)), 0.9, 0.12);
   }
 
   private static double mites(String climate, Control... controls) {

@@ -1,0 +1,51 @@
+package broodtide.engine;
+
+import java.util.List;
+
+/** Many colonies of one scenario, run in blocks of lanes on all workers. */
+public final class Ensemble {
+  /** Colonies in a block: enough for wide vectors, few enough to stay in the nearest cache. */
+  public static final int BLOCK = 64;
+
+  private Ensemble() {}
+
+  /** Makes the observer of one block. */
+  @FunctionalInterface
+  public interface BlockObserver {
+    /**
+     * The observer of a block.
+     *
+     * @param first index of the member in lane 0
+     * @param count members in the block
+     */
+    DayObserver of(int first, int count);
+  }
+
+  /**
+   * Runs every member through the scenario.
+   *
+   * @param scenario what is done, where and when
+   * @param start the standard year's state on the start day
+   * @param members the colonies
+   * @param observers sees each block; blocks run side by side, so each writes to its own place
+   * @param workers threads
+   * @param progress is told of every block done
+   */
+  public static void run(
+      Scenario scenario,
+      StartState start,
+      List<Member> members,
+      BlockObserver observers,
+      Workers workers,
+      Progress progress) {
+    int blocks = (members.size() + BLOCK - 1) / BLOCK;
+    workers.run(
+        blocks,
+        block -> {
+          int first = block * BLOCK;
+          List<Member> part = members.subList(first, Math.min(members.size(), first + BLOCK));
+          DailyEngine.of(scenario, start, part).run(observers.of(first, part.size()));
+        },
+        progress);
+  }
+}

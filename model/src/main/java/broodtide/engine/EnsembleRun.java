@@ -1,0 +1,126 @@
+package broodtide.engine;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Chosen quantities of many colonies on every day of one scenario. Colonies weigh the same. */
+public final class EnsembleRun {
+  private final Scenario scenario;
+  private final int members;
+  private final Map<Quantity, double[][]> kept = new EnumMap<>(Quantity.class);
+
+  private EnsembleRun(Scenario scenario, int members, Set<Quantity> quantities) {
+    this.scenario = scenario;
+    this.members = members;
+    for (Quantity q : quantities) {
+      kept.put(q, new double[scenario.days() + 1][members]);
+    }
+  }
+
+  /**
+   * Runs colonies and keeps quantities.
+   *
+   * @param scenario what is done, where and when
+   * @param start the standard year's state on the start day
+   * @param members the colonies, at least one
+   * @param quantities what to keep
+   * @param workers threads
+   * @param progress is told of every block done
+   */
+  public static EnsembleRun of(
+      Scenario scenario,
+      StartState start,
+      List<Member> members,
+      Set<Quantity> quantities,
+      Workers workers,
+      Progress progress) {
+    EnsembleRun run = new EnsembleRun(scenario, members.size(), quantities);
+    Ensemble.run(scenario, start, members, run::keeper, workers, progress);
+    return run;
+  }
+
+  private DayObserver keeper(int first, int count) {
+    return (day, view) ->
+        kept.forEach(
+            (quantity, values) -> {
+              double[] row = values[day];
+              for (int l = 0; l < count; l++) {
+                row[first + l] = quantity.of(view, l);
+              }
+            });
+  }
+
+  /** What was run. */
+  public Scenario scenario() {
+    return scenario;
+  }
+
+  /** Number of colonies. */
+  public int members() {
+    return members;
+  }
+
+  /** A copy of a quantity's values at the start of a day, by member. */
+  public double[] values(Quantity quantity, LocalDate day) {
+    return values(quantity, index(day)).clone();
+  }
+
+  /** One member's value at the start of a day, by days since the start. */
+  public double value(Quantity quantity, int day, int member) {
+    return values(quantity, day)[member];
+  }
+
+  /**
+   * Quantiles of a quantity on a day.
+   *
+   * @param levels each 0 to 1; 0 gives the smallest value and 1 the largest
+   */
+  public double[] quantiles(Quantity quantity, int day, double... levels) {
+    double[] sorted = values(quantity, day).clone();
+    Arrays.sort(sorted);
+    double[] out = new double[levels.length];
+    for (int i = 0; i < levels.length; i++) {
+      out[i] = quantile(sorted, levels[i]);
+    }
+    return out;
+  }
+
+  /**
+   * A quantile of sorted values, straight between neighbours.
+   *
+   * @param sorted at least one value, rising
+   * @param level 0 to 1
+   */
+  public static double quantile(double[] sorted, double level) {
+    double at = level * (sorted.length - 1);
+    int below = (int) Math.floor(at);
+    int above = Math.min(sorted.length - 1, below + 1);
+    return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
+  }
+
+  /** Days since the start. */
+  public int index(LocalDate day) {
+    long i = day.toEpochDay() - scenario.start().toEpochDay();
+    if (i < 0 || i > scenario.days()) {
+      throw new IllegalArgumentException(
+          day
+              + " lies outside "
+              + scenario.start()
+              + " to "
+              + scenario.start().plusDays(scenario.days()));
+    }
+    return Math.toIntExact(i);
+  }
+
+  private double[] values(Quantity quantity, int day) {
+    double[][] values = kept.get(quantity);
+    if (values == null) {
+      throw new IllegalArgumentException(quantity + " was not kept in this run");
+    }
+    return values[day];
+  }
+}

@@ -1,0 +1,33 @@
+package broodtide.fit;
+
+import broodtide.measure.OutOfRange;
+import broodtide.measure.Tag;
+import org.apache.commons.math3.util.FastMath;
+
+/**
+ * What is believed of one unknown before any wash: a lognormal.
+ *
+ * @param is what it is
+ * @param median median, above 0
+ * @param logSd standard deviation of its logarithm, 0 (known) to 5
+ * @param most largest value passed on to the model; smaller draws stay as they are
+ * @param tag how it is known
+ * @param source where it comes from, or why it was chosen
+ */
+public record Prior(String is, double median, double logSd, double most, Tag tag, String source) {
+  /** Checks ranges. */
+  public Prior {
+    OutOfRange.check("median", median, Double.MIN_NORMAL, most, "1");
+    OutOfRange.check("logSd", logSd, 0, 5, "1");
+  }
+
+  /** The value that stands z standard deviations from the median. */
+  public double at(double z) {
+    return Math.min(most, median * FastMath.exp(logSd * z));
+  }
+
+  /** The same with another median and spread. */
+  public Prior with(double newMedian, double newLogSd) {
+    return new Prior(is, newMedian, newLogSd, most, tag, source);
+  }
+}

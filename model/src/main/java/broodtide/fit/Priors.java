@@ -1,0 +1,126 @@
+package broodtide.fit;
+
+import broodtide.engine.Member;
+import broodtide.measure.Tag;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is believed of a colony before any wash.
+ *
+ * @param infestation mites per 100 adult bees on the first day
+ * @param vigour factor on the mites' daughters
+ * @param strength factor on laying
+ * @param startSize bees and brood on the first day, relative to the standard year
+ * @param immigration factor on the mites that come from outside
+ * @param dispersion size of the negative binomial of washes around the colony's mean
+ * @param success factor on the hazards of each miticide course
+ */
+public record Priors(
+    Prior infestation,
+    Prior vigour,
+    Prior strength,
+    Prior startSize,
+    Prior immigration,
+    Prior dispersion,
+    Prior success) {
+
+  /** Unknowns that every colony has; each miticide course adds one for its success. */
+  public static final int COMMON = 6;
+
+  /** The defaults, each with its source. */
+  public static Priors defaults() {
+    return new Priors(
+        new Prior(
+            "mites per 100 adult bees on the first day",
+            1.0,
+            1.3,
+            300,
+            Tag.CHOICE,
+            "wide on purpose: 0.1 to 13 in nineteen colonies of twenty"),
+        new Prior(
+            "factor on the mites' daughters",
+            1.0,
+            0.18,
+            3,
+            Tag.DERIVED,
+            "summer increase of 1.7 in low-growth and 9.6 in high-growth stock (Ontario,"
+                + " PMC7761820), taken as 1.5 standard deviations to either side"),
+        new Prior(
+            "factor on laying",
+            1.0,
+            0.20,
+            3,
+            Tag.CHOICE,
+            "colonies of one apiary differ by about a fifth; year-to-year growth varies by about"
+                + " 30 % (Harris 2003)"),
+        new Prior(
+            "size on the first day relative to the standard year",
+            1.0,
+            0.30,
+            5,
+            Tag.CHOICE,
+            "choice; notes of frames of bees narrow it"),
+        new Prior(
+            "factor on mites from outside",
+            1.0,
+            0.6,
+            100,
+            Tag.DERIVED,
+            "0.7-2.3 mites a day between sparse sites, Frey & Rosenkranz 2014"),
+        new Prior(
+            "size of the negative binomial of washes around the colony's mean",
+            10,
+            0.7,
+            1e6,
+            Tag.CHOICE,
+            "one scoop is nearly binomial, but scoops of a colony differ by frame and day; choice"),
+        new Prior(
+            "factor on the hazards of a miticide",
+            1.0,
+            0.45,
+            5,
+            Tag.DERIVED,
+            "spread of formic trials, 73 +- 12 %, 49 +- 15 % and 81 +- 16 %, Pietropaoli &"
+                + " Formato 2022, on the scale of hazards"));
+  }
+
+  /** The common unknowns in the order of a particle. */
+  public List<Prior> common() {
+    return List.of(infestation, vigour, strength, startSize, immigration, dispersion);
+  }
+
+  /** Every unknown of a colony with a number of miticide courses, in the order of a particle. */
+  public List<Prior> unknowns(int courses) {
+    List<Prior> all = new ArrayList<>(common());
+    for (int c = 0; c < courses; c++) {
+      all.add(success);
+    }
+    return all;
+  }
+
+  /** The colony that a particle in standard normal units stands for. */
+  Member member(double[] z) {
+    List<Double> successes = new ArrayList<>();
+    for (int i = COMMON; i < z.length; i++) {
+      successes.add(success.at(z[i]));
+    }
+    double lays = within(strength.at(z[2]), 0.05);
+    return new Member(
+        lays,
+        Math.min(5, within(startSize.at(z[3]) * lays, 0.01)),
+        infestation.at(z[0]),
+        vigour.at(z[1]),
+        immigration.at(z[4]),
+        successes);
+  }
+
+  private static double within(double value, double least) {
+    return Math.max(least, value);
+  }
+
+  /** Size of the negative binomial of washes that a particle stands for. */
+  double dispersion(double[] z) {
+    return dispersion.at(z[5]);
+  }
+}

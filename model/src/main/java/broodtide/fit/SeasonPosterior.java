@@ -1,0 +1,273 @@
+package broodtide.fit;
+
+import broodtide.control.MiticideCourse;
+import broodtide.engine.Ensemble;
+import broodtide.engine.EnsembleRun;
+import broodtide.engine.Member;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.StartState;
+import broodtide.engine.Workers;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What the washes of one colony say of its unknowns: colonies that could have given these washes,
+ * all of equal weight. Runs the daily engine inside a {@link TemperedSampler}.
+ */
+public final class SeasonPosterior {
+  private final Scenario past;
+  private final StartState start;
+  private final Priors priors;
+  private final List<Wash> washes;
+  private final TemperedSampler.Sample sample;
+  private final List<Member> members;
+
+  private SeasonPosterior(
+      Scenario past,
+      StartState start,
+      Priors priors,
+      List<Wash> washes,
+      TemperedSampler.Sample sample) {
+    this.past = past;
+    this.start = start;
+    this.priors = priors;
+    this.washes = washes;
+    this.sample = sample;
+    this.members = List.of(members(priors, sample.z()));
+  }
+
+  /**
+   * How hard to work.
+   *
+   * @param particles colonies in the sample
+   * @param moves moves after each tempering step
+   * @param seed seed
+   */
+  public record Effort(int particles, int moves, long seed) {
+    /** 4,096 colonies, three moves a step. */
+    public static Effort usual(long seed) {
+      return new Effort(4096, 3, seed);
+    }
+  }
+
+  /**
+   * Infers a colony's unknowns.
+   *
+   * @param past the rates, and what has been done so far; must start no later than the first wash
+   *     and reach the last
+   * @param washes washes of one colony, in any order; none gives the prior
+   * @param priors what is believed before
+   * @param effort how hard to work
+   * @param workers threads; their number does not change the result
+   * @param progress is told of work done
+   * @throws IllegalArgumentException when a wash lies outside the span
+   */
+  public static SeasonPosterior of(
+      Scenario past,
+      List<Wash> washes,
+      Priors priors,
+      Effort effort,
+      Workers workers,
+      Progress progress) {
+    List<Wash> ordered = new ArrayList<>(washes);
+    ordered.sort(Comparator.comparing(Wash::date));
+    for (Wash w : ordered) {
+      day(past, w.date());
+    }
+    StartState start = StartState.on(past.model(), past.start());
+    int courses = courses(past);
+    TemperedSampler sampler =
+        new TemperedSampler(
+            Priors.COMMON + courses, effort.particles(), effort.moves(), effort.seed());
+    Likelihood likelihood = new Likelihood(past, start, priors, ordered, workers, progress);
+    TemperedSampler.Sample sample =
+        ordered.isEmpty()
+            ? new TemperedSampler.Sample(sampler.prior(), effort.particles(), 1, 0, 0)
+            : sampler.sample(likelihood);
+    return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample);
+  }
+
+  private static int courses(Scenario scenario) {
+    return (int)
+        scenario.plan().controls().stream().filter(c -> c instanceof MiticideCourse).count();
+  }
+
+  static int day(Scenario scenario, LocalDate date) {
+    long day = date.toEpochDay() - scenario.start().toEpochDay();
+    if (day < 0 || day > scenario.days()) {
+      throw new IllegalArgumentException(
+          "the wash of "
+              + date
+              + " lies outside the record, "
+              + scenario.start()
+              + " to "
+              + scenario.start().plusDays(scenario.days()));
+    }
+    return Math.toIntExact(day);
+  }
+
+  static Member[] members(Priors priors, double[][] z) {
+    Member[] out = new Member[z.length];
+    for (int i = 0; i < z.length; i++) {
+      out[i] = priors.member(z[i]);
+    }
+    return out;
+  }
+
+  /** The colonies, all of equal weight. */
+  public List<Member> members() {
+    return members;
+  }
+
+  /** Sizes of the negative binomial of washes, one per member. */
+  public double[] dispersions() {
+    double[] out = new double[members.size()];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = priors.dispersion(sample.z()[i]);
+    }
+    return out;
+  }
+
+  /** The sample in standard normal units, with what is known of its quality. */
+  public TemperedSampler.Sample sample() {
+    return sample;
+  }
+
+  /** The washes, by date. */
+  public List<Wash> washes() {
+    return washes;
+  }
+
+  /** What was done up to the last wash. */
+  public Scenario past() {
+    return past;
+  }
+
+  /** The priors. */
+  public Priors priors() {
+    return priors;
+  }
+
+  /** What is left unknown of each unknown, in the order of {@link Priors#unknowns}. */
+  public List<UnknownSummary> summaries() {
+    List<Prior> unknowns = priors.unknowns(courses(past));
+    List<UnknownSummary> out = new ArrayList<>();
+    for (int d = 0; d < unknowns.size(); d++) {
+      out.add(UnknownSummary.of(unknowns.get(d), column(d)));
+    }
+    return out;
+  }
+
+  private double[] column(int d) {
+    double[] out = new double[sample.z().length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = sample.z()[i][d];
+    }
+    return out;
+  }
+
+  /**
+   * Runs the colonies through a season that begins like the past. What is done after the past keeps
+   * its place in the order of the plan, and each further miticide's success comes from the prior.
+   *
+   * @param season same start; its plan begins with the past's controls
+   * @param quantities what to keep
+   * @param workers threads
+   * @param progress is told of every block done
+   */
+  public EnsembleRun run(
+      Scenario season, Set<Quantity> quantities, Workers workers, Progress progress) {
+    return EnsembleRun.of(season, start, membersFor(season), quantities, workers, progress);
+  }
+
+  private List<Member> membersFor(Scenario season) {
+    int known = courses(past);
+    int wanted = courses(season);
+    if (!season.start().equals(past.start())) {
+      throw new IllegalArgumentException(
+          "the season starts on " + season.start() + ", the record on " + past.start());
+    }
+    if (wanted <= known) {
+      return members;
+    }
+    double[][] further =
+        new TemperedSampler(wanted - known, Math.max(16, members.size()), 1, FUTURE_SEED).prior();
+    List<Member> out = new ArrayList<>();
+    for (int i = 0; i < members.size(); i++) {
+      Member m = members.get(i);
+      List<Double> success = new ArrayList<>(m.success());
+      for (double z : further[i]) {
+        success.add(priors.success().at(z));
+      }
+      out.add(
+          new Member(
+              m.strength(), m.startSize(), m.infestation(), m.vigour(), m.immigration(), success));
+    }
+    return out;
+  }
+
+  /** The same future luck for every plan, so that plans differ by what they do. */
+  private static final long FUTURE_SEED = 0x5EA50;
+
+  /** The likelihood of washes and notes of strength, over all particles at once. */
+  private static final class Likelihood implements TemperedSampler.LogLikelihood {
+    private final Scenario toLastWash;
+    private final StartState start;
+    private final Priors priors;
+    private final WashModel[] models;
+    private final StrengthNote[] notes;
+    private final int[] days;
+    private final Workers workers;
+    private final Progress progress;
+
+    Likelihood(
+        Scenario past,
+        StartState start,
+        Priors priors,
+        List<Wash> washes,
+        Workers workers,
+        Progress progress) {
+      this.start = start;
+      this.priors = priors;
+      this.workers = workers;
+      this.progress = progress;
+      models = washes.stream().map(WashModel::new).toArray(WashModel[]::new);
+      notes = washes.stream().map(StrengthNote::of).toArray(StrengthNote[]::new);
+      days = washes.stream().mapToInt(w -> day(past, w.date())).toArray();
+      int last = days.length == 0 ? 1 : Math.max(1, days[days.length - 1]);
+      toLastWash = Shortened.to(past, last);
+    }
+
+    @Override
+    public void of(double[][] z, double[] out) {
+      Member[] members = SeasonPosterior.members(priors, z);
+      Arrays.fill(out, 0);
+      Ensemble.run(
+          toLastWash,
+          start,
+          List.of(members),
+          (first, count) -> {
+            int[] next = {0};
+            return (day, view) -> {
+              for (; next[0] < days.length && days[next[0]] == day; next[0]++) {
+                for (int l = 0; l < count; l++) {
+                  int i = first + l;
+                  double perBee = Quantity.INFESTATION.of(view, l) / 100;
+                  out[i] += models[next[0]].logLikelihood(perBee, priors.dispersion(z[i]));
+                  out[i] += notes[next[0]].logLikelihood(view.adults(l));
+                }
+              }
+            };
+          },
+          workers,
+          progress);
+    }
+  }
+}

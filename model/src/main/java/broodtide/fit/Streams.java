@@ -1,0 +1,40 @@
+package broodtide.fit;
+
+import java.util.SplittableRandom;
+
+/**
+ * Random numbers in streams: one per purpose, split again per member, so that what one part of a
+ * computation draws never depends on how many others drew before it or on which thread.
+ */
+final class Streams {
+  private Streams() {}
+
+  /** What numbers are for. The order is part of the results. */
+  enum Purpose {
+    START,
+    RESAMPLE,
+    MOVE,
+    PREDICT,
+    SIMULATE
+  }
+
+  /** The stream of a purpose. */
+  static SplittableRandom of(long seed, Purpose purpose) {
+    SplittableRandom root = new SplittableRandom(seed);
+    SplittableRandom stream = root.split();
+    for (int i = 0; i < purpose.ordinal(); i++) {
+      stream = root.split();
+    }
+    return stream;
+  }
+
+  /** One stream per member. */
+  static SplittableRandom[] of(long seed, Purpose purpose, int members) {
+    SplittableRandom stream = of(seed, purpose);
+    SplittableRandom[] out = new SplittableRandom[members];
+    for (int i = 0; i < members; i++) {
+      out[i] = stream.split();
+    }
+    return out;
+  }
+}

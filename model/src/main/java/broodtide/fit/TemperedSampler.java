@@ -1,0 +1,300 @@
+package broodtide.fit;
+
+import broodtide.measure.OutOfRange;
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.random.SobolSequenceGenerator;
+import org.apache.commons.math3.util.FastMath;
+
+/**
+ * Tempered sequential Monte Carlo over unknowns that are independent standard normals before any
+ * data (Neal 2001, Statistics and Computing 11:125; Del Moral, Doucet & Jasra 2006, J. R. Statist.
+ * Soc. B 68:411). Particles start on a shifted Sobol set; the likelihood is let in by steps that
+ * each keep half of the effective sample size; after each step particles are resampled
+ * systematically and moved by a random walk shaped by their own covariance.
+ *
+ * <p>The same seed gives the same particles, however the likelihood is computed.
+ */
+public final class TemperedSampler {
+  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+  private static final double KEEP = 0.5;
+  private static final int MOST_STEPS = 60;
+  private static final int SOBOL_SKIP = 1;
+
+  private final int dimension;
+  private final int particles;
+  private final int moves;
+  private final long seed;
+
+  /** Log-likelihoods of all particles at once. */
+  @FunctionalInterface
+  public interface LogLikelihood {
+    /**
+     * Fills in the log-likelihood of every particle; minus infinity where data are impossible.
+     *
+     * @param z unknowns, by particle then dimension, in standard normal units
+     * @param out one value per particle
+     */
+    void of(double[][] z, double[] out);
+  }
+
+  /**
+   * A finished sample.
+   *
+   * @param z unknowns by particle then dimension, all of equal weight
+   * @param effectiveSize particles less those that repeat others: the sum of counts squared over
+   *     the sum of squared counts
+   * @param acceptance share of moves accepted in the last step, 0 to 1
+   * @param steps tempering steps taken
+   * @param logEvidence log of the mean likelihood under the prior
+   */
+  public record Sample(
+      double[][] z, double effectiveSize, double acceptance, int steps, double logEvidence) {}
+
+  /**
+   * A sampler.
+   *
+   * @param dimension unknowns, 1 to 50
+   * @param particles 16 to 1,000,000
+   * @param moves random-walk moves after each step, 1 to 100
+   * @param seed seed
+   */
+  public TemperedSampler(int dimension, int particles, int moves, long seed) {
+    OutOfRange.check("dimension", dimension, 1, 50, "unknowns");
+    OutOfRange.check("particles", particles, 16, 1_000_000, "particles");
+    OutOfRange.check("moves", moves, 1, 100, "moves");
+    this.dimension = dimension;
+    this.particles = particles;
+    this.moves = moves;
+    this.seed = seed;
+  }
+
+  /** Draws from the prior alone: the shifted Sobol set in standard normal units. */
+  public double[][] prior() {
+    SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimension);
+    sobol.skipTo(SOBOL_SKIP);
+    SplittableRandom random = Streams.of(seed, Streams.Purpose.START);
+    double[] shift = random.doubles(dimension).toArray();
+    double[][] z = new double[particles][dimension];
+    for (double[] row : z) {
+      double[] u = sobol.nextVector();
+      for (int d = 0; d < dimension; d++) {
+        double v = u[d] + shift[d];
+        v -= Math.floor(v);
+        row[d] = normal(Math.min(1 - 1e-12, Math.max(1e-12, v)));
+      }
+    }
+    return z;
+  }
+
+  /**
+   * Samples the posterior.
+   *
+   * @param likelihood log-likelihoods
+   * @throws IllegalStateException when no particle can explain the data at all
+   */
+  public Sample sample(LogLikelihood likelihood) {
+    double[][] z = prior();
+    double[] logLik = new double[particles];
+    likelihood.of(z, logLik);
+    SplittableRandom picker = Streams.of(seed, Streams.Purpose.RESAMPLE);
+    SplittableRandom[] own = Streams.of(seed, Streams.Purpose.MOVE, particles);
+    double temperature = 0;
+    double evidence = 0;
+    double acceptance = 1;
+    double scale = 2.38 / Math.sqrt(dimension);
+    int steps = 0;
+    while (temperature < 1) {
+      double next = steps < MOST_STEPS ? nextTemperature(logLik, temperature) : 1;
+      double[] weights = new double[particles];
+      evidence += weigh(logLik, next - temperature, weights);
+      double[][] root = spread(z, weights);
+      int[] parents = resample(weights, picker.nextDouble());
+      z = pick(z, parents);
+      logLik = pick(logLik, parents);
+      temperature = next;
+      steps++;
+      int rounds = temperature < 1 ? moves : 2 * moves;
+      for (int m = 0; m < rounds; m++) {
+        acceptance = move(z, logLik, temperature, root, scale, own, likelihood);
+        scale *= FastMath.exp(0.7 * (acceptance - 0.3));
+      }
+    }
+    return new Sample(z, effectiveSize(z), acceptance, steps, evidence);
+  }
+
+  /** The furthest temperature at which half of the effective sample size is left. */
+  private static double nextTemperature(double[] logLik, double from) {
+    if (share(logLik, 1 - from) >= KEEP) {
+      return 1;
+    }
+    double low = from;
+    double high = 1;
+    for (int i = 0; i < 60; i++) {
+      double mid = 0.5 * (low + high);
+      if (share(logLik, mid - from) >= KEEP) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    return Math.max(low, from + 1e-9 * (1 - from));
+  }
+
+  private static double share(double[] logLik, double step) {
+    double[] w = new double[logLik.length];
+    weigh(logLik, step, w);
+    double squares = 0;
+    for (double v : w) {
+      squares += v * v;
+    }
+    return 1 / (squares * w.length);
+  }
+
+  /** Normalised weights of a step; returns the log of their mean before that. */
+  private static double weigh(double[] logLik, double step, double[] weights) {
+    double top = Arrays.stream(logLik).max().orElseThrow();
+    if (top == Double.NEGATIVE_INFINITY || Double.isNaN(top)) {
+      throw new IllegalStateException("no colony of the prior can explain these data");
+    }
+    double sum = 0;
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = FastMath.exp(step * (logLik[i] - top));
+      sum += weights[i];
+    }
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] /= sum;
+    }
+    return step * top + FastMath.log(sum / weights.length);
+  }
+
+  private static int[] resample(double[] weights, double u) {
+    int n = weights.length;
+    int[] parents = new int[n];
+    double reached = weights[0];
+    int parent = 0;
+    for (int i = 0; i < n; i++) {
+      double mark = (i + u) / n;
+      while (mark > reached && parent < n - 1) {
+        parent++;
+        reached += weights[parent];
+      }
+      parents[i] = parent;
+    }
+    return parents;
+  }
+
+  /** A triangular root of the weighted covariance of the particles. */
+  private double[][] spread(double[][] z, double[] weights) {
+    double[] mean = new double[dimension];
+    for (int i = 0; i < particles; i++) {
+      for (int d = 0; d < dimension; d++) {
+        mean[d] += weights[i] * z[i][d];
+      }
+    }
+    double[][] cov = new double[dimension][dimension];
+    for (int i = 0; i < particles; i++) {
+      for (int d = 0; d < dimension; d++) {
+        for (int e = 0; e <= d; e++) {
+          cov[d][e] += weights[i] * (z[i][d] - mean[d]) * (z[i][e] - mean[e]);
+        }
+      }
+    }
+    for (int d = 0; d < dimension; d++) {
+      cov[d][d] += 1e-9;
+      for (int e = 0; e < d; e++) {
+        cov[e][d] = cov[d][e];
+      }
+    }
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(cov, false), 1e-9, 1e-14)
+        .getL()
+        .getData();
+  }
+
+  private double move(
+      double[][] z,
+      double[] logLik,
+      double temperature,
+      double[][] root,
+      double scale,
+      SplittableRandom[] own,
+      LogLikelihood likelihood) {
+    double[][] tried = new double[particles][dimension];
+    for (int i = 0; i < particles; i++) {
+      double[] step = new double[dimension];
+      for (int d = 0; d < dimension; d++) {
+        step[d] = normal(open(own[i].nextDouble()));
+      }
+      for (int d = 0; d < dimension; d++) {
+        double sum = 0;
+        for (int e = 0; e <= d; e++) {
+          sum += root[d][e] * step[e];
+        }
+        tried[i][d] = z[i][d] + scale * sum;
+      }
+    }
+    double[] triedLik = new double[particles];
+    likelihood.of(tried, triedLik);
+    int accepted = 0;
+    for (int i = 0; i < particles; i++) {
+      double gain =
+          temperature * (triedLik[i] - logLik[i]) + 0.5 * (square(z[i]) - square(tried[i]));
+      if (FastMath.log(open(own[i].nextDouble())) < gain) {
+        z[i] = tried[i];
+        logLik[i] = triedLik[i];
+        accepted++;
+      }
+    }
+    return (double) accepted / particles;
+  }
+
+  private static double effectiveSize(double[][] z) {
+    double[][] sorted = z.clone();
+    Arrays.sort(sorted, Arrays::compare);
+    double squares = 0;
+    for (int i = 0; i < sorted.length; ) {
+      int j = i;
+      while (j < sorted.length && Arrays.equals(sorted[i], sorted[j])) {
+        j++;
+      }
+      squares += (double) (j - i) * (j - i);
+      i = j;
+    }
+    return (double) z.length * z.length / squares;
+  }
+
+  private static double[][] pick(double[][] z, int[] parents) {
+    double[][] out = new double[z.length][];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = z[parents[i]].clone();
+    }
+    return out;
+  }
+
+  private static double[] pick(double[] values, int[] parents) {
+    double[] out = new double[values.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = values[parents[i]];
+    }
+    return out;
+  }
+
+  private static double square(double[] v) {
+    double sum = 0;
+    for (double x : v) {
+      sum += x * x;
+    }
+    return sum;
+  }
+
+  private static double open(double u) {
+    return Math.max(u, 0x1p-54);
+  }
+
+  private static double normal(double u) {
+    return NORMAL.inverseCumulativeProbability(u);
+  }
+}

@@ -1,0 +1,73 @@
+package broodtide.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** Numbers as people read them: no more digits than are known. Always English, on any machine. */
+public final class Digits {
+  private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_EVEN);
+
+  private Digits() {}
+
+  /**
+   * An uncertain value with two significant digits: {@code 0.012}, {@code 4.0}, {@code 37}, {@code
+   * 24,000}.
+   *
+   * @return {@code unknown} for a value that is not a number
+   */
+  public static String two(double value) {
+    if (!Double.isFinite(value)) {
+      return Double.isNaN(value) ? "unknown" : value > 0 ? "unlimited" : "unlimited below 0";
+    }
+    if (value == 0) {
+      return "0";
+    }
+    BigDecimal rounded = new BigDecimal(value).round(TWO);
+    int decimals = Math.max(0, rounded.precision() < 2 ? rounded.scale() + 1 : rounded.scale());
+    return String.format(Locale.ROOT, "%,." + decimals + "f", rounded);
+  }
+
+  /** A range of uncertain values: {@code 1.2 to 4.0}; one value when both ends read alike. */
+  public static String range(double low, double high) {
+    String from = two(low);
+    String to = two(high);
+    return from.equals(to) ? from : from + " to " + to;
+  }
+
+  /** A middle value with its range: {@code 2.3 (1.2 to 4.0)}. */
+  public static String withRange(double middle, double low, double high) {
+    return two(middle) + " (" + range(low, high) + ")";
+  }
+
+  /** A whole number that is known exactly: {@code 24,810}. */
+  public static String count(long value) {
+    return String.format(Locale.ROOT, "%,d", value);
+  }
+
+  /** A known number such as a mark on an axis, without needless digits: {@code 0.5}, {@code 3}. */
+  public static String plain(double value) {
+    BigDecimal v = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+    return String.format(Locale.ROOT, "%,." + Math.max(0, v.scale()) + "f", v);
+  }
+
+  /**
+   * A share in hundredths: {@code 37 %}. Shares that would round to nothing or to all without being
+   * it read {@code under 1 %} and {@code over 99 %}.
+   *
+   * @param share 0 to 1; values outside are written as they are
+   */
+  public static String percent(double share) {
+    if (!Double.isFinite(share)) {
+      return "unknown";
+    }
+    if (share > 0 && share < 0.01) {
+      return "under 1 %";
+    }
+    if (share > 0.99 && share < 1) {
+      return "over 99 %";
+    }
+    return String.format(Locale.ROOT, "%,.0f %%", Math.rint(share * 100) + 0.0);
+  }
+}

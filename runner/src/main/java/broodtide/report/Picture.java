@@ -1,0 +1,44 @@
+package broodtide.report;
+
+/** Something that can be drawn. The same input gives the same SVG, byte for byte. */
+public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
+  /** Title and subtitle. */
+  Heading heading();
+
+  /** The size asked for, in CSS pixels. */
+  Size size();
+
+  /** The size it is drawn at: made higher where what it shows needs more room. */
+  Size drawn();
+
+  /** The same picture at another size. */
+  Picture sized(Size size);
+
+  /** A sentence or two for readers who cannot see the picture. */
+  String description();
+
+  /** Paints the picture; the one painting code behind both kinds of file. */
+  void paint(Canvas canvas);
+
+  /**
+   * The picture as an SVG document, UTF-8, without an XML heading, so that it can stand inside an
+   * HTML page as it is. Needs no fonts.
+   */
+  default String svg() {
+    SvgCanvas canvas = new SvgCanvas(drawn(), heading().title(), description());
+    canvas.fill(Trace.around(new Box(0, 0, drawn().width(), drawn().height())), Palette.PAPER, 1);
+    paint(canvas);
+    return canvas.finish();
+  }
+
+  /**
+   * The picture as a PNG file with two dots per CSS pixel.
+   *
+   * @throws FontsMissing when this machine has no fonts to draw with
+   */
+  default byte[] png() {
+    PixelCanvas canvas = PixelCanvas.blank(drawn(), 2);
+    paint(canvas);
+    return canvas.finish();
+  }
+}
