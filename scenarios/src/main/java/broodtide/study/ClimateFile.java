@@ -14,24 +14,24 @@ public final class ClimateFile {
       Field.required("name", TextForm.LINE, "short name, for example cool-maritime");
   private static final Field<String> TITLE =
       Field.required("title", TextForm.LINE, "one line for people");
-  private static final Field<Curve> LAYING =
+  static final Field<Curve> LAYING =
       Field.required(
           "laying",
           CurveForm.of(0, 4000, "eggs/day"),
           "what an average queen could lay in a colony without limits on nursing");
-  private static final Field<Curve> DRONE_SHARE =
+  static final Field<Curve> DRONE_SHARE =
       Field.required("droneShare", CurveForm.of(0, 0.5, "1"), "share of eggs laid in drone cells");
-  private static final Field<Curve> WINTER_SHARE =
+  static final Field<Curve> WINTER_SHARE =
       Field.required(
           "winterShare",
           CurveForm.of(0, 1, "1"),
           "share of emerging workers that become long-lived winter bees");
-  private static final Field<Curve> SPRING_RELEASE =
+  static final Field<Curve> SPRING_RELEASE =
       Field.required(
           "springRelease",
           CurveForm.of(0, 1, "1"),
           "how far winter bees are called to work, 0 not at all to 1 all of them");
-  private static final Field<Curve> WARMTH =
+  static final Field<Curve> WARMTH =
       Field.required("warmth", CurveForm.of(-60, 60, "degrees Celsius"), "mean of the daily highs");
   private static final Field<YearSpan> SUPERS =
       Field.required("supers", new SpanForm(), "when honey supers usually stand on the hive");

@@ -28,7 +28,7 @@ final class ColonyForm {
           NumberForm.of(0, 300, "mites per 100 adult bees"),
           "mites on adult bees on the first day, as a wash would show on average; may be left out"
               + " when there are washes to tell");
-  private static final Field<Double> STRENGTH = Field.of(ColonyStart.class, "strength");
+  static final Field<Double> STRENGTH = Field.of(ColonyStart.class, "strength");
 
   static final ObjectForm<ColonyStart> FORM =
       new ObjectForm<>(

@@ -84,11 +84,8 @@ final class ControlFields {
 
   /** Days between applications: as given, else the days that one acts. */
   static int every(Fields in) {
-    if (in.spoilt(EVERY)) {
-      return in.need(EVERY);
-    }
     int days = in.need(DAYS);
-    int every = in.find(EVERY).orElse(days);
+    int every = in.given(EVERY) ? in.need(EVERY) : days;
     if (in.need(APPLICATIONS) > 1 && every < days) {
       throw new OutOfRange(
           "every", "" + every, days + " to 120 (days): one application acts for " + days + " days");

@@ -42,8 +42,14 @@ record ControlForm() implements Form<Control> {
   private static final Field<LocalDate> TO =
       Field.required("to", DateForm.DATE, "last day in the cage, at most 120 days later");
   private static final Field<LocalDate> ON = Field.required("on", DateForm.DATE, "the day");
-  private static final Field<String> SUBSTANCE =
-      Field.required("name", TextForm.LINE, "the active substance and how it is given");
+  private static final Field<String> NAMED =
+      Field.required("name", TextForm.LINE, "what to call it, by its active substance");
+  private static final Field<String> ACTS_AS =
+      Field.optional(
+          "miticide",
+          TextForm.LINE,
+          "short name that stays the same whatever the course is called, for example"
+              + " oxalic-dribble; the name when left out");
   private static final Field<String> COMB = name("drone comb");
   private static final Field<String> CAGE = name("caged queen");
   private static final Field<String> SPLIT = name("split");
@@ -57,17 +63,21 @@ record ControlForm() implements Form<Control> {
                   "miticide",
                   MiticideCourse.class,
                   "a miticide given once or several times",
-                  Stream.concat(Stream.of(SUBSTANCE, START), ControlFields.SUBSTANCE.stream())
+                  Stream.concat(Stream.of(NAMED, ACTS_AS, START), ControlFields.SUBSTANCE.stream())
                       .toList(),
                   in ->
                       new MiticideCourse(
-                          in.need(SUBSTANCE),
-                          ControlFields.miticide(in.need(SUBSTANCE), in),
+                          in.need(NAMED),
+                          ControlFields.miticide(
+                              in.given(ACTS_AS) ? in.need(ACTS_AS) : in.need(NAMED), in),
                           in.need(START),
                           in.need(APPLICATIONS),
                           ControlFields.every(in)),
                   (c, out) -> {
-                    out.put(SUBSTANCE, c.name());
+                    out.put(NAMED, c.name());
+                    if (!c.substance().name().equals(c.name())) {
+                      out.put(ACTS_AS, c.substance().name());
+                    }
                     out.put(START, c.start());
                     ControlFields.spell(c.substance(), c.applications(), c.every(), out);
                   }),
@@ -170,8 +180,8 @@ record ControlForm() implements Form<Control> {
     ControlTemplate template = in.need(USE);
     ControlTemplate.Action action = template.action();
     if (action instanceof ControlTemplate.Treatment t) {
-      int times = in.spoilt(TIMES) ? in.need(TIMES) : in.find(TIMES).orElse(t.applications());
-      int every = in.spoilt(EVERY) ? in.need(EVERY) : in.find(EVERY).orElse(t.every());
+      int times = in.given(TIMES) ? in.need(TIMES) : t.applications();
+      int every = in.given(EVERY) ? in.need(EVERY) : t.every();
       action = t.given(times, every);
     } else {
       boolean refused = false;
@@ -185,8 +195,7 @@ record ControlForm() implements Form<Control> {
         return null;
       }
     }
-    return action.at(
-        in.spoilt(NAME) ? in.need(NAME) : in.find(NAME).orElse(template.title()), in.need(START));
+    return action.at(in.given(NAME) ? in.need(NAME) : template.title(), in.need(START));
   }
 
   @Override

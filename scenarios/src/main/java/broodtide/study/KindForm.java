@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An object whose field {@code kind} says which fields it has.
+ * An object in which the field named "kind" says which others there are.
  *
  * @param name name of the form, one word
  * @param kinds the kinds

@@ -33,6 +33,7 @@ public final class Library {
     return files(shelf).stream()
         .filter(file -> file.endsWith(".json"))
         .map(file -> file.substring(0, file.length() - ".json".length()))
+        .sorted()
         .toList();
   }
 
@@ -41,7 +42,7 @@ public final class Library {
    */
   static List<String> files(Shelf shelf) {
     Source index = new Source.Shipped(shelf.folder(), "index.txt");
-    return index.exists() ? index.text().lines().sorted().toList() : List.of();
+    return index.exists() ? index.text().lines().toList() : List.of();
   }
 
   /**
@@ -86,19 +87,27 @@ public final class Library {
 
   /** The same with paths that start beside a file. */
   static Source find(Shelf shelf, String nameOrPath, Source from) {
-    if (nameOrPath.contains("/") || nameOrPath.endsWith(".json")) {
-      Source file = from.beside(nameOrPath);
-      if (!file.exists()) {
-        throw BadInput.of(
-            new Fault(
-                shelf.folder(), 0, 0, "", nameOrPath, "there is no such file " + file.name()));
-      }
-      return file;
+    if (isPath(nameOrPath)) {
+      return own(shelf.folder(), nameOrPath, from);
     }
     if (!names(shelf).contains(nameOrPath)) {
       throw noSuch(shelf, nameOrPath);
     }
     return new Source.Shipped(shelf.folder(), nameOrPath + ".json");
+  }
+
+  /** Whether a text leads to a file rather than naming something of the library. */
+  static boolean isPath(String nameOrPath) {
+    return nameOrPath.contains("/") || nameOrPath.endsWith(".json");
+  }
+
+  /** A file of the user's, which must be there. */
+  static Source own(String what, String path, Source from) {
+    Source file = from.beside(path);
+    if (!file.exists()) {
+      throw BadInput.of(new Fault(what, 0, 0, "", path, "there is no such file " + file.name()));
+    }
+    return file;
   }
 
   private static BadInput noSuch(Shelf shelf, String name) {

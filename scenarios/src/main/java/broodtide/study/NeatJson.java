@@ -54,7 +54,7 @@ final class NeatJson {
 
   private static boolean spread(JsonNode node) {
     for (JsonNode each : node) {
-      if (each.isContainerNode() || each.isTextual() && each.textValue().length() > SENTENCE) {
+      if (each.isContainerNode() || each.asText().length() > SENTENCE) {
         return true;
       }
     }

@@ -2,8 +2,9 @@ package broodtide.study;
 
 import broodtide.measure.OutOfRange;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,9 +46,8 @@ record NumberForm(double min, double max, String unit) implements Form<Double> {
 
   @Override
   public JsonNode write(Double value) {
-    JsonNodeFactory json = JsonNodeFactory.instance;
-    boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
-    return whole ? json.numberNode(value.longValue()) : json.numberNode(value);
+    BigDecimal shortest = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    return DecimalNode.valueOf(shortest.scale() < 0 ? shortest.setScale(0) : shortest);
   }
 
   @Override

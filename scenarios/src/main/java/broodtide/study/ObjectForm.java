@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -64,12 +66,15 @@ record ObjectForm<T>(
     return whole ? made : null;
   }
 
+  /** A field that is missing while one misspelt like it is there makes one fault, not two. */
   private boolean namesAreRight(Node.Obj object, Reading in) {
     List<String> known = fields.stream().map(Field::name).toList();
+    Set<String> meant = new HashSet<>();
     boolean right = true;
     for (String given : object.members().keySet()) {
       if (!known.contains(given)) {
         right = false;
+        Nearest.to(given, known).ifPresent(meant::add);
         in.fault(
             object.keys().getOrDefault(given, object.spot()),
             null,
@@ -81,8 +86,10 @@ record ObjectForm<T>(
     for (Field<?> field : fields) {
       if (field.required() && !object.members().containsKey(field.name())) {
         right = false;
-        in.fault(
-            object.spot(), null, "the field \"" + field.name() + "\" is missing: " + field.is());
+        if (!meant.contains(field.name())) {
+          String missing = "the field \"" + field.name() + "\" is missing: " + field.is();
+          in.fault(object.spot(), null, missing);
+        }
       }
     }
     return right;

@@ -11,6 +11,7 @@ import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.mite.StockTraits;
 import broodtide.season.Climate;
+import broodtide.wash.LimitSet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ import java.util.stream.Stream;
  * @param washes the file of washes, if there is one
  * @param given controls already carried out, which every plan shares
  * @param plans plans to compare, at least one
- * @param limits name of the limits
+ * @param limits limits that washes are held against
  * @param bees rates of the bees that differ from the defaults
  * @param mites rates of the mites that differ from the defaults
  */
@@ -46,22 +47,19 @@ public record Study(
     ColonyStart colony,
     Surroundings surroundings,
     List<Immigration.Window> immigration,
-    Optional<Attached> washes,
+    Optional<Referred<Source>> washes,
     List<Control> given,
     List<Plan> plans,
-    String limits,
+    Referred<LimitSet> limits,
     Map<String, Double> bees,
     Map<String, Double> mites) {
-  /** The limits that hold when a study names none. */
-  public static final String USUAL_LIMITS = "common-practice";
-
   /**
-   * A file that a study refers to.
+   * Something that a study refers to.
    *
    * @param written how the study names it
-   * @param source where it lies
+   * @param value what is meant
    */
-  public record Attached(String written, Source source) {}
+  public record Referred<T>(String written, T value) {}
 
   /** Copies the lists and the maps. */
   public Study {

@@ -5,7 +5,7 @@ import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
-import broodtide.study.Study.Attached;
+import broodtide.study.Study.Referred;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -142,7 +142,7 @@ final class StudyChecks {
   }
 
   /** The file of washes, which must be there. */
-  static Optional<Attached> attached(Fields in) {
+  static Optional<Referred<Source>> attached(Fields in) {
     String written = in.find(StudyForm.WASHES).orElse(null);
     if (written == null) {
       return Optional.empty();
@@ -159,7 +159,7 @@ final class StudyChecks {
               + "; paths start at the folder of the study, remove the field if there are no"
               + " washes");
     }
-    return Optional.of(new Attached(written, file));
+    return Optional.of(new Referred<>(written, file));
   }
 
   /** Checks that the standard year carries a colony, and one of the size that is asked for. */
@@ -178,15 +178,17 @@ final class StudyChecks {
     OptionalDouble wanted = study.colony().bees(Assumptions.usual());
     if (wanted.isPresent()
         && !(wanted.getAsDouble() >= 0.01 * standard && wanted.getAsDouble() <= 5 * standard)) {
-      in.fault(
-          StudyForm.COLONY,
-          String.format(
-              Locale.ROOT,
-              "the colony has %.0f bees; allowed on %s in this climate is %.0f to %.0f",
-              wanted.getAsDouble(),
-              study.start(),
-              Math.ceil(0.01 * standard),
-              Math.floor(5 * standard)));
+      in.in()
+          .fault(
+              in.at(StudyForm.COLONY).spot(),
+              null,
+              String.format(
+                  Locale.ROOT,
+                  "the colony has %.0f bees; allowed on %s in this climate is %.0f to %.0f",
+                  wanted.getAsDouble(),
+                  study.start(),
+                  Math.ceil(0.01 * standard),
+                  Math.floor(5 * standard)));
     }
   }
 }

@@ -7,6 +7,8 @@ import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
+import broodtide.study.Study.Referred;
+import broodtide.wash.LimitSet;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -60,7 +62,7 @@ final class StudyForm {
       Field.required("from", MonthDayForm.DAY, "first day, every year");
   private static final Field<MonthDay> WINDOW_TO =
       Field.required("to", MonthDayForm.DAY, "last day, every year; may lie after New Year");
-  private static final Field<Double> WINDOW_RATE =
+  static final Field<Double> WINDOW_RATE =
       Field.required("perDay", NumberForm.of(0, 1000, "mites/day"), "mites that arrive");
   private static final ObjectForm<Immigration.Window> WINDOW =
       new ObjectForm<>(
@@ -106,12 +108,13 @@ final class StudyForm {
   static final Field<List<Placed<Draft>>> PLANS =
       Field.required(
           "plans", new ListForm<>(new Placed.Keeping<>(PLAN), 1, 50), "plans to lay side by side");
-  static final Field<String> LIMITS =
+  static final Field<Referred<LimitSet>> LIMITS =
       Field.optional(
           "limits",
-          TextForm.LINE,
-          Study.USUAL_LIMITS,
-          "name of the limits that washes are held against");
+          new LimitsForm(),
+          LimitsForm.usual(),
+          "limits that washes are held against: a name of the library, or the path of a file of"
+              + " your own");
 
   private static final Field<Map<String, Double>> BEES =
       Field.optional(
@@ -166,7 +169,7 @@ final class StudyForm {
   private StudyForm() {}
 
   private static @Nullable Study make(Fields in) {
-    Optional<Study.Attached> washes = StudyChecks.attached(in);
+    Optional<Referred<Source>> washes = StudyChecks.attached(in);
     if (!StudyChecks.agree(in)) {
       return null;
     }

@@ -15,6 +15,10 @@ final class SyntaxWords {
       Pattern.compile("Unexpected character \\('(.)' \\(code \\d+", Pattern.DOTALL);
   private static final Pattern TOKEN = Pattern.compile("token '([^']{0,60})");
 
+  private static final String NUMBERS =
+      "numbers are written like 12, -3 or 0.5: no + sign, no zero in front, a point and not a"
+          + " comma, a digit on both sides of the point";
+
   private SyntaxWords() {}
 
   /**
@@ -51,8 +55,12 @@ final class SyntaxWords {
       return "a backslash in text is written twice: \\\\";
     }
     if (said.contains("numeric value")) {
-      return "numbers are written like 12, -3 or 0.5: no + sign, no zero in front, a point and not"
-          + " a comma, a digit on both sides of the point";
+      return NUMBERS;
+    }
+    if (said.contains("close marker")) {
+      return open == null
+          ? "a bracket here closes nothing; remove it"
+          : "the bracket opened on line " + open.line() + " must be closed first, by its own kind";
     }
     return "this is not JSON: " + said;
   }
@@ -60,6 +68,9 @@ final class SyntaxWords {
   private static String unexpected(
       char found, String said, String text, @Nullable JsonLocation at) {
     char before = before(text, found, at);
+    if (said.contains("Decimal point") || found == '+' || found == '.') {
+      return NUMBERS;
+    }
     if (found == '}' || found == ']') {
       return before == ','
           ? "the comma before this " + found + " is one too many; remove it"

@@ -1,0 +1,51 @@
+package broodtide.study;
+
+import broodtide.study.Study.Referred;
+import broodtide.wash.LimitSet;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.StringReader;
+import org.jspecify.annotations.Nullable;
+
+/** Limits by their name in the library or the path of a file. */
+record LimitsForm() implements Form<Referred<LimitSet>> {
+  /** The limits that hold when a study names none. */
+  static Referred<LimitSet> usual() {
+    String name = LimitLibrary.names().get(0);
+    return new Referred<>(name, LimitLibrary.shipped(name));
+  }
+
+  @Override
+  public @Nullable Referred<LimitSet> read(Node node, Reading in) {
+    if (!(node instanceof Node.Text text)) {
+      in.fault(node, "allowed is the name of limits or a path ending in .json, in double quotes");
+      return null;
+    }
+    LimitSet set = in.lookUp(node, () -> find(text.value(), in.source()));
+    return set == null ? null : new Referred<>(text.value(), set);
+  }
+
+  private static LimitSet find(String nameOrPath, Source from) {
+    if (!Library.isPath(nameOrPath)) {
+      return LimitLibrary.shipped(nameOrPath);
+    }
+    Source file = Library.own("limits", nameOrPath, from);
+    try {
+      return LimitLibrary.read(new StringReader(file.text()), file.name());
+    } catch (IOException e) {
+      throw new IllegalStateException("a text in memory cannot fail to be read", e);
+    }
+  }
+
+  @Override
+  public JsonNode write(Referred<LimitSet> value) {
+    return JsonNodeFactory.instance.textNode(value.written());
+  }
+
+  @Override
+  public ObjectNode schema(SchemaParts parts) {
+    return SchemaParts.object().put("type", "string").put("minLength", 1);
+  }
+}
