@@ -12,6 +12,7 @@ import broodtide.study.BadInput;
 import broodtide.study.Fault;
 import broodtide.study.Library;
 import broodtide.study.LimitLibrary;
+import broodtide.study.Source;
 import broodtide.study.Study;
 import broodtide.study.Surroundings;
 import broodtide.study.WashFile;
@@ -31,6 +32,9 @@ import java.util.Optional;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
+  /** Limits that hold when none are named. */
+  private static final String USUAL_LIMITS = "common-practice";
+
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
@@ -76,7 +80,7 @@ final class CaseReader {
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
-    LimitSet limits = limits(options.limits == null ? Study.USUAL_LIMITS : options.limits);
+    LimitSet limits = limits(options.limits == null ? USUAL_LIMITS : options.limits);
     List<ColonyCase> cases = new ArrayList<>();
     for (Map.Entry<String, List<Wash>> c : washes(file).entrySet()) {
       List<Wash> taken = c.getValue();
@@ -138,7 +142,7 @@ final class CaseReader {
             checked(until, now),
             taken,
             study.given(),
-            limits(options.limits == null ? study.limits() : options.limits),
+            options.limits == null ? study.limits().value() : limits(options.limits),
             priors);
     return new Cases(List.of(c), Optional.of(study), notes);
   }
@@ -150,8 +154,8 @@ final class CaseReader {
     if (study.washes().isEmpty()) {
       return Map.of();
     }
-    Study.Attached attached = study.washes().get();
-    try (InputStream in = attached.source().open()) {
+    Study.Referred<Source> attached = study.washes().get();
+    try (InputStream in = attached.value().open()) {
       return noted(WashFile.read(in, attached.written(), LocalDate.now(desk.clock())));
     } catch (IOException e) {
       throw cannotRead(attached.written(), e);

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
+import broodtide.compare.Spread;
 import broodtide.compare.YearStages;
 import broodtide.control.Control;
 import broodtide.engine.EnsembleRun;
