@@ -57,7 +57,7 @@ public final class Infestation {
 
   /** Belief about the rate that this method shows on such bees: sampling and the half cup only. */
   public RatePosterior asCounted() {
-    return new RatePosterior(wash.mites(), scoop());
+    return belief(1, scoopVariance(), false);
   }
 
   /**
@@ -66,41 +66,42 @@ public final class Infestation {
    * left as they are (choice).
    */
   public RatePosterior asAlcoholWash() {
-    Divisor divisor = scoop();
-    WashMethod method = wash.method();
-    if (method != WashMethod.ALCOHOL) {
-      divisor = recovered(divisor).times(1 / WashMethod.ALCOHOL.recovery().mean());
+    boolean other = wash.method() != WashMethod.ALCOHOL;
+    boolean honey = wash.frame() == Frame.HONEY;
+    double known = other ? 1 / WashMethod.ALCOHOL.recovery().mean() : 1;
+    double variance = scoopVariance();
+    if (honey) {
+      known *= Frame.HONEY.factor().mean() / Frame.BROOD_CENTRE.factor().mean();
+      variance += logVariance(Frame.HONEY.factor().mean(), Frame.HONEY.factor().sd());
     }
-    if (wash.frame() == Frame.HONEY) {
-      divisor = framed(divisor, Frame.HONEY).times(1 / Frame.BROOD_CENTRE.factor().mean());
-    }
-    return new RatePosterior(wash.mites(), divisor);
+    return belief(known, variance, other);
   }
 
   /** Belief about the mites per 100 adult bees of the whole colony. */
   public RatePosterior inColony() {
-    return new RatePosterior(wash.mites(), framed(recovered(scoop()), wash.frame()));
+    Factor frame = wash.frame().factor();
+    return belief(frame.mean(), scoopVariance() + logVariance(frame.mean(), frame.sd()), true);
   }
 
   private double bees() {
     return wash.beesAssumed() ? cup.bees() : wash.beesOrAssumed();
   }
 
-  private Divisor scoop() {
-    Divisor bees = Divisor.known(bees());
-    return wash.beesAssumed() && cup.sd() > 0
-        ? bees.timesLognormal(logVariance(cup.bees(), cup.sd()))
-        : bees;
+  private double scoopVariance() {
+    return wash.beesAssumed() ? logVariance(cup.bees(), cup.sd()) : 0;
   }
 
-  private Divisor recovered(Divisor divisor) {
-    Factor recovery = wash.method().recovery();
-    return divisor.timesShare(recovery.mean(), recovery.sd());
-  }
-
-  private static Divisor framed(Divisor divisor, Frame frame) {
-    Factor factor = frame.factor();
-    return divisor.times(factor.mean()).timesLognormal(logVariance(factor.mean(), factor.sd()));
+  /** Lognormal factors multiply to one whose log variance is the sum of theirs. */
+  private RatePosterior belief(double known, double logVariance, boolean recovery) {
+    Divisor divisor = Divisor.known(bees() * known);
+    if (recovery) {
+      Factor share = wash.method().recovery();
+      divisor = divisor.timesShare(share.mean(), share.sd());
+    }
+    if (logVariance > 0) {
+      divisor = divisor.timesLognormal(logVariance);
+    }
+    return new RatePosterior(wash.mites(), divisor);
   }
 
   private static double logVariance(double mean, double sd) {
