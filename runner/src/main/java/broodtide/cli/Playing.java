@@ -170,7 +170,7 @@ final class Playing {
             Table.Column.numbers(Plain.shortDay(day)),
             Table.Column.numbers("9 in 10"),
             Table.Column.numbers("winter brood"),
-            Table.Column.numbers("beats waiting"));
+            Table.Column.numbers("better"));
     double[] reference = comparison.runs().get(0).winterBroodInfested();
     for (PlanRun r : comparison.runs()) {
       Spread end = Spread.of(r.infestation(day));
