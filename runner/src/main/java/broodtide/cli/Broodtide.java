@@ -26,7 +26,15 @@ import picocli.CommandLine.Spec;
       "  broodtide compare washes.csv --climate cool-maritime",
       "'broodtide COMMAND --help' explains a command."
     },
-    subcommands = {ForecastCommand.class, CompareCommand.class, BacktestCommand.class})
+    subcommands = {
+      WashCommand.class,
+      GrowthCommand.class,
+      ForecastCommand.class,
+      CompareCommand.class,
+      BacktestCommand.class,
+      StudyCommand.class,
+      DemoCommand.class
+    })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -1,0 +1,45 @@
+package broodtide.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** The whole story on invented data. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    description = {
+      "The whole story on invented data: what four washes of one colony say, and five plans for its"
+          + " autumn.",
+      "",
+      "Example:",
+      "  broodtide demo",
+      ""
+    })
+final class DemoCommand implements Callable<Integer> {
+  private static final String STUDY = "larkmeadow";
+
+  private final Desk desk;
+  @Mixin private RunOptions run = new RunOptions();
+
+  DemoCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    ColonyOptions options = new ColonyOptions();
+    options.study = STUDY;
+    CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::afterwards);
+    if (!run.json) {
+      desk.out()
+          .println(
+              desk.terminal()
+                  .wrap(
+                      "An invented hobby apiary. It is late July, the honey is nearly ripe, and the"
+                          + " last wash of one colony found 8 mites. What now?"));
+      desk.out().println();
+    }
+    return new Playing(desk, run, "compare").play(cases, c -> cases.study().orElseThrow().plans());
+  }
+}

@@ -1,0 +1,120 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.fit.Growth;
+import broodtide.fit.GrowthFit;
+import broodtide.report.Digits;
+import broodtide.report.Table;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How fast do my mites grow? */
+@Command(
+    name = "growth",
+    mixinStandardHelpOptions = true,
+    description = {
+      "How fast the mites grow, from the washes alone: per day and per month, doubling time, with"
+          + " intervals, or plainly that the washes cannot tell yet.",
+      "",
+      "Example:",
+      "  broodtide growth washes.csv --climate temperate --treated 2026-08-05",
+      ""
+    })
+final class GrowthCommand implements Callable<Integer> {
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+
+  @Option(
+      names = "--treated",
+      paramLabel = "DATE",
+      description = "A treatment; washes before and after it get a level each. May be repeated.")
+  private List<LocalDate> treated = List.of();
+
+  @Option(names = "--json", description = "Print the result as JSON instead of text.")
+  private boolean json;
+
+  GrowthCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    Map<String, GrowthFit> fits = new LinkedHashMap<>();
+    for (ColonyCase c : cases.cases()) {
+      fits.put(c.colony(), GrowthFit.of(c.washes(), treated, GrowthFit.USUAL_LEVEL));
+    }
+    if (json) {
+      desk.out().println(json(fits));
+    } else {
+      fits.forEach(
+          (name, fit) -> desk.out().println(desk.terminal().wrap(name + ": " + fit.sentence())));
+      desk.out().println();
+      desk.out().println(desk.terminal().table(table(fits)).stripTrailing());
+      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
+    }
+    desk.out().flush();
+    return Main.OK;
+  }
+
+  private static Table table(Map<String, GrowthFit> fits) {
+    Table table =
+        Table.of(
+            Table.Column.words("Colony"),
+            Table.Column.numbers("a day"),
+            Table.Column.numbers("a month"),
+            Table.Column.numbers("9 in 10"),
+            Table.Column.numbers("doubles in"));
+    for (Map.Entry<String, GrowthFit> e : fits.entrySet()) {
+      Growth g = e.getValue().growth();
+      table =
+          table.row(
+              e.getKey(),
+              g.perDay().isPresent() ? Digits.two(100 * g.perDay().getAsDouble()) + " %" : "-",
+              g.monthFactor().isPresent() ? "x " + Digits.two(g.monthFactor().getAsDouble()) : "-",
+              "x " + Digits.range(g.monthFactorInterval().low(), g.monthFactorInterval().high()),
+              g.tells() && g.doublingDays().isPresent()
+                  ? Digits.two(g.doublingDays().getAsDouble()) + " days"
+                  : "-");
+    }
+    return table;
+  }
+
+  private static String json(Map<String, GrowthFit> fits) {
+    ObjectNode root = new ObjectMapper().createObjectNode();
+    ArrayNode colonies = root.putArray("colonies");
+    fits.forEach(
+        (name, fit) -> {
+          ObjectNode n = colonies.addObject();
+          n.put("colony", name);
+          n.put("tells", fit.tells());
+          n.put("sentence", fit.sentence());
+          put(n, "perDay", fit.growth().perDay());
+          put(n, "perDayLow", finite(fit.growth().perDayInterval().low()));
+          put(n, "perDayHigh", finite(fit.growth().perDayInterval().high()));
+          put(n, "monthFactor", fit.growth().monthFactor());
+          put(n, "doublingDays", fit.growth().doublingDays());
+          put(n, "overDispersion", fit.overDispersion());
+        });
+    return root.toPrettyString();
+  }
+
+  /** JSON has no infinity; an end that is open is left out. */
+  private static OptionalDouble finite(double value) {
+    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+
+  private static void put(ObjectNode n, String field, OptionalDouble value) {
+    value.ifPresent(v -> n.put(field, v));
+  }
+}

@@ -1,0 +1,85 @@
+package broodtide.cli;
+
+import broodtide.compare.CountReading;
+import broodtide.report.Digits;
+import broodtide.report.Odds;
+import broodtide.wash.Interval;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One count in words, and as JSON. */
+final class WashWords {
+  private WashWords() {}
+
+  static List<String> sentences(CountReading r) {
+    List<String> out = new ArrayList<>();
+    Interval seen = r.exact();
+    out.add(
+        Digits.count(r.wash().mites())
+            + " mites in "
+            + (r.wash().beesAssumed() ? "a half cup of about " : "")
+            + Digits.two(r.wash().beesOrAssumed())
+            + " bees is "
+            + Digits.two(r.wash().perHundred())
+            + " per 100, likely "
+            + Digits.range(seen.low(), seen.high())
+            + " (nine times in ten).");
+    if (r.limit().isPresent()) {
+      double limit = r.limit().getAsDouble();
+      out.add(
+          "On "
+              + Plain.day(r.wash().date())
+              + " ("
+              + r.stage().title()
+              + ") the limit of \""
+              + r.limits().name()
+              + "\" is "
+              + Digits.two(limit)
+              + " per 100: the chance that the colony stands above it is "
+              + Odds.words(r.chanceAbove())
+              + ".");
+      r.words().ifPresent(w -> out.add("At such a count: " + w + "."));
+    }
+    Interval mites = r.mitesInAll().interval(0.9);
+    out.add(
+        "In a colony of the usual size for the day ("
+            + Digits.two(r.adults())
+            + " bees) it means about "
+            + Digits.two(r.mitesInAll().median())
+            + " mites in all ("
+            + Digits.range(mites.low(), mites.high())
+            + "), of which "
+            + Digits.percent(1 - 1 / r.mitesPerMiteOnBees())
+            + " sit under cappings.");
+    return out;
+  }
+
+  static String json(CountReading r) {
+    ObjectNode n = new ObjectMapper().createObjectNode();
+    n.put("date", r.wash().date().toString());
+    n.put("mites", r.wash().mites());
+    n.put("bees", r.wash().beesOrAssumed());
+    n.put("beesAssumed", r.wash().beesAssumed());
+    n.put("perHundred", r.wash().perHundred());
+    interval(n.putObject("exact90"), r.exact());
+    interval(n.putObject("inColony90"), r.inColony().interval(0.9));
+    n.put("inColonyMedian", r.inColony().median());
+    n.put("stage", r.stage().id());
+    n.put("limits", r.limits().name());
+    if (r.limit().isPresent()) {
+      n.put("limit", r.limit().getAsDouble());
+      n.put("chanceAboveLimit", r.chanceAbove());
+    }
+    n.put("adultsTaken", r.adults());
+    n.put("mitesInAllMedian", r.mitesInAll().median());
+    interval(n.putObject("mitesInAll90"), r.mitesInAll().interval(0.9));
+    return n.toPrettyString() + "\n";
+  }
+
+  private static void interval(ObjectNode n, Interval i) {
+    n.put("low", i.low());
+    n.put("high", i.high());
+  }
+}
