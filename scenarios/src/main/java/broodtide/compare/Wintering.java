@@ -21,6 +21,10 @@ import org.apache.commons.math3.util.FastMath;
  * <p>Calibrated with the harm of mites to winter bees so that losses fall with late-September
  * washes as they did in Vermont in 2021; nothing finer than that shape is claimed. Results are
  * estimates.
+ *
+ * <p>Bees that carried mites recover once the mites are gone, since the viruses that mites leave
+ * behind are not modelled: a treatment after the winter bees are raised looks better here than
+ * trials found it. For that question count sound winter bees in November as well.
  */
 public record Wintering(
     @Measure(

@@ -69,8 +69,8 @@ class MitesOnAdultsTest {
 
   /**
    * 70 to 90 % under cappings in season (as often published): reached in spring, when brood per bee
-   * is at its height, wherever winter stops the brood. Warm climates stay at 68 and 69 %, since
-   * their colonies come out of winter with more bees per cell.
+   * is at its height, wherever winter stops the brood. Warm climates stay at 69 and just under 70
+   * %, since their colonies come out of winter with more bees per cell.
    */
   @ParameterizedTest
   @ValueSource(strings = {"boreal", "cold-continental", "cool-maritime", "temperate"})
