@@ -14,7 +14,12 @@ import java.util.List;
  */
 public final class StartState {
   private static final int YEARS = 3;
-  private static final double TRACE = 1e-6;
+
+  /**
+   * Mites at the founding: too few to matter after three years that multiply them 1e7-fold each.
+   */
+  private static final double TRACE = 1e-30;
+
   private static final double FOUNDING_BEES = 12_000;
 
   private final ColonyBlock block;
