@@ -7,9 +7,11 @@ import broodtide.season.YearSpan;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Seasons whose figures are kept in {@code frozen-seasons.csv} to watch for change; they prove
@@ -25,6 +27,11 @@ final class FrozenSeasons {
   private static final int EVERY = 75;
   private static final int FLOW_STAGES = 12;
   private static final double FLOW_TOLERANCE = 1e-12;
+
+  /** All but shares that rounding alone makes where there is no brood. */
+  private static final Set<Quantity> KEPT =
+      EnumSet.complementOf(
+          EnumSet.of(Quantity.INFESTED_WORKER_SHARE, Quantity.INFESTED_DRONE_SHARE));
 
   private FrozenSeasons() {}
 
@@ -90,7 +97,7 @@ final class FrozenSeasons {
               FlowEngine.run(s, members().get(1), FLOW_STAGES, FLOW_TOLERANCE).trajectory();
           for (int day = 0; day <= s.days(); day += EVERY) {
             List<Double> values = new ArrayList<>();
-            for (Quantity q : Quantity.values()) {
+            for (Quantity q : KEPT) {
               values.add(t.at(q, START.plusDays(day)));
             }
             ledger(values, t.ledger(day));
@@ -101,9 +108,11 @@ final class FrozenSeasons {
 
   private static double[] values(ColonyView view, int lane) {
     List<Double> values = new ArrayList<>();
-    for (Quantity q : Quantity.values()) {
+    for (Quantity q : KEPT) {
       values.add(q.of(view, lane));
     }
+    values.add(view.infestedWorkerCells(lane));
+    values.add(view.infestedDroneCells(lane));
     ledger(values, view.ledger(lane));
     return array(values);
   }
