@@ -22,7 +22,6 @@ public final class TemperedSampler {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
   private static final double KEEP = 0.5;
   private static final int MOST_STEPS = 60;
-  private static final int SOBOL_SKIP = 1;
 
   private final int dimension;
   private final int particles;
@@ -39,6 +38,18 @@ public final class TemperedSampler {
      * @param out one value per particle
      */
     void of(double[][] z, double[] out);
+  }
+
+  /** No particle of the prior can have given the data, or a likelihood is not a number. */
+  public static final class NothingFits extends IllegalStateException {
+    private static final long serialVersionUID = 1L;
+
+    NothingFits(double top) {
+      super(
+          Double.isNaN(top)
+              ? "a log-likelihood is not a number"
+              : "no particle of the prior can have given the data");
+    }
   }
 
   /**
@@ -75,7 +86,6 @@ public final class TemperedSampler {
   /** Draws from the prior alone: the shifted Sobol set in standard normal units. */
   public double[][] prior() {
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimension);
-    sobol.skipTo(SOBOL_SKIP);
     SplittableRandom random = Streams.of(seed, Streams.Purpose.START);
     double[] shift = random.doubles(dimension).toArray();
     double[][] z = new double[particles][dimension];
@@ -94,7 +104,7 @@ public final class TemperedSampler {
    * Samples the posterior.
    *
    * @param likelihood log-likelihoods
-   * @throws IllegalStateException when no particle can explain the data at all
+   * @throws NothingFits when no particle can explain the data at all
    */
   public Sample sample(LogLikelihood likelihood) {
     double[][] z = prior();
@@ -158,7 +168,7 @@ public final class TemperedSampler {
   private static double weigh(double[] logLik, double step, double[] weights) {
     double top = Arrays.stream(logLik).max().orElseThrow();
     if (top == Double.NEGATIVE_INFINITY || Double.isNaN(top)) {
-      throw new IllegalStateException("no colony of the prior can explain these data");
+      throw new NothingFits(top);
     }
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
