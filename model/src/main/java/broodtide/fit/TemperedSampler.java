@@ -122,7 +122,7 @@ public final class TemperedSampler {
       double[] weights = new double[particles];
       evidence += weigh(logLik, next - temperature, weights);
       double[][] root = spread(z, weights);
-      int[] parents = resample(weights, picker.nextDouble());
+      int[] parents = resample(weights, picker);
       z = pick(z, parents);
       logLik = pick(logLik, parents);
       temperature = next;
@@ -181,18 +181,30 @@ public final class TemperedSampler {
     return step * top + FastMath.log(sum / weights.length);
   }
 
-  private static int[] resample(double[] weights, double u) {
+  /**
+   * Systematic resampling in a shuffled order. In the order of the Sobol set weights rise and fall
+   * with the period of its digits, and equal strides fall into step with them: the error would not
+   * shrink with the number of particles.
+   */
+  private static int[] resample(double[] weights, SplittableRandom random) {
     int n = weights.length;
+    int[] order = new int[n];
+    for (int i = 0; i < n; i++) {
+      int other = random.nextInt(i + 1);
+      order[i] = order[other];
+      order[other] = i;
+    }
+    double u = random.nextDouble();
     int[] parents = new int[n];
-    double reached = weights[0];
-    int parent = 0;
+    double reached = weights[order[0]];
+    int at = 0;
     for (int i = 0; i < n; i++) {
       double mark = (i + u) / n;
-      while (mark > reached && parent < n - 1) {
-        parent++;
-        reached += weights[parent];
+      while (mark > reached && at < n - 1) {
+        at++;
+        reached += weights[order[at]];
       }
-      parents[i] = parent;
+      parents[i] = order[at];
     }
     return parents;
   }

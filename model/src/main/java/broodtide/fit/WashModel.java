@@ -6,6 +6,7 @@ import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.PoissonDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.special.Beta;
+import org.apache.commons.math3.special.Gamma;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -42,22 +43,25 @@ final class WashModel {
     return logProbability(mites, mean(mitesPerBee), size(dispersion));
   }
 
-  /**
-   * Log-probability of any count under a negative binomial of a mean and a size. The gamma
-   * functions go as one beta function, which keeps every digit where the size is large.
-   */
+  /** Log-probability of any count under a negative binomial of a mean and a size. */
   static double logProbability(int count, double mean, double size) {
     if (!(mean > 0)) {
       return count == 0 ? 0 : Double.NEGATIVE_INFINITY;
     }
     double none = -size * FastMath.log1p(mean / size);
-    if (count == 0) {
-      return none;
-    }
-    return none
-        + count * FastMath.log(mean / (size + mean))
-        - FastMath.log(count)
-        - Beta.logBeta(count, size);
+    return count == 0
+        ? none
+        : none + count * FastMath.log(mean / (size + mean)) + logWays(count, size);
+  }
+
+  /**
+   * Log of gamma(count + size) / (gamma(size) count!), as one slower beta function where the
+   * difference of two large logarithms would lose digits.
+   */
+  private static double logWays(int count, double size) {
+    return size < 1e5
+        ? Gamma.logGamma(count + size) - Gamma.logGamma(size) - Gamma.logGamma(count + 1.0)
+        : -FastMath.log(count) - Beta.logBeta(count, size);
   }
 
   /** Draws a count: a Poisson around a gamma. */
