@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
+import org.apache.commons.math3.special.Gamma;
+import org.apache.commons.math3.util.FastMath;
 
 /**
  * Whether washes and model agree. Two questions: does each wash lie where the colonies fitted to it
@@ -21,7 +23,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   /** Share of invented records below which real ones are called out of the ordinary; choice. */
   public static final double RARE = 0.01;
 
-  private static final int COLONIES = 2048;
+  private static final int COLONIES = 1024;
   private static final int RECORDS = 200;
   private static final long SEED = 0xA6EE;
 
@@ -48,7 +50,8 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     List<ExpectedWashes.Parts> parts =
         ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
     int[] real = posterior.washes().stream().mapToInt(w -> w.mites()).toArray();
-    double own = logMean(parts, real);
+    List<Terms> terms = parts.stream().map(Terms::of).toList();
+    double own = logMean(terms, real);
     SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
     boolean[] asRare = new boolean[RECORDS];
     workers.run(
@@ -61,7 +64,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
             ExpectedWashes.Parts p = parts.get(w);
             invented[w] = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
           }
-          asRare[r] = logMean(parts, invented) <= own;
+          asRare[r] = logMean(terms, invented) <= own;
         },
         Progress.NONE);
     int rare = 0;
@@ -71,14 +74,14 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     return (double) rare / RECORDS;
   }
 
-  /** Log of the mean probability of counts over colonies. */
-  private static double logMean(List<ExpectedWashes.Parts> parts, int[] counts) {
+  /**
+   * Log of the mean density of a record over colonies, on the scale of log(1 + count): on the scale
+   * of counts every record with many mites would look improbable, for its chance is spread wide.
+   */
+  private static double logMean(List<Terms> terms, int[] counts) {
     double[] log = new double[COLONIES];
     for (int w = 0; w < counts.length; w++) {
-      ExpectedWashes.Parts p = parts.get(w);
-      for (int i = 0; i < COLONIES; i++) {
-        log[i] += WashModel.logProbability(counts[w], p.means()[i], p.sizes()[i]);
-      }
+      terms.get(w).add(counts[w], log);
     }
     double top = Arrays.stream(log).max().orElseThrow();
     if (top == Double.NEGATIVE_INFINITY) {
@@ -86,9 +89,32 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     }
     double sum = 0;
     for (double v : log) {
-      sum += Math.exp(v - top);
+      sum += FastMath.exp(v - top);
     }
-    return top + Math.log(sum / COLONIES);
+    return top + FastMath.log(sum / COLONIES);
+  }
+
+  /** What stays the same in the probabilities of all counts of one wash, by colony. */
+  private record Terms(double[] none, double[] perMite, double[] sizes, double[] logGamma) {
+    static Terms of(ExpectedWashes.Parts p) {
+      double[] none = new double[COLONIES];
+      double[] perMite = new double[COLONIES];
+      double[] logGamma = new double[COLONIES];
+      for (int i = 0; i < COLONIES; i++) {
+        none[i] = WashModel.logProbability(0, p.means()[i], p.sizes()[i]);
+        logGamma[i] = Gamma.logGamma(p.sizes()[i]);
+        perMite[i] = FastMath.log(p.means()[i] / (p.sizes()[i] + p.means()[i]));
+      }
+      return new Terms(none, perMite, p.sizes(), logGamma);
+    }
+
+    void add(int count, double[] log) {
+      double same = FastMath.log1p(count) - Gamma.logGamma(count + 1.0);
+      for (int i = 0; i < COLONIES; i++) {
+        double ways = count == 0 ? 0 : Gamma.logGamma(count + sizes[i]) - logGamma[i];
+        log[i] += none[i] + (count == 0 ? 0 : count * perMite[i]) + ways + same;
+      }
+    }
   }
 
   /** Whether every wash lies in the outer tenth of what its own colonies would show. */
