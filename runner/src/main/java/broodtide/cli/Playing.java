@@ -1,27 +1,27 @@
 package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
 import broodtide.compare.ResultsFile;
-import broodtide.compare.Spread;
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
-import broodtide.fit.ExpectedWashes;
 import broodtide.fit.SeasonPosterior;
-import broodtide.report.Digits;
+import broodtide.report.Answer;
 import broodtide.report.Outputs;
+import broodtide.report.Page;
+import broodtide.report.PlanTables;
+import broodtide.report.RunFacts;
 import broodtide.report.SeasonChart;
-import broodtide.report.Table;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Plays plans for every colony, prints the answer, and writes pictures and results. */
+/** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
 final class Playing {
   private final Desk desk;
   private final RunOptions run;
@@ -36,32 +36,32 @@ final class Playing {
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     SeasonPosterior.Effort effort = run.effort();
     Outputs outputs = Outputs.into(run.out);
-    Map<String, byte[]> files = new LinkedHashMap<>();
     ResultsFile results =
         new ResultsFile(Version.number(), run.seed, effort.particles(), cases.notes());
-    List<String> text = new ArrayList<>();
+    List<ColonyResult> colonies = new ArrayList<>();
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         Comparison comparison = compare(c, plans.apply(c), effort, workers);
-        List<ExpectedWashes.Check> checks = ExpectedWashes.checks(comparison.posterior(), workers);
-        results.add(comparison, checks);
-        text.addAll(say(comparison, checks));
-        pictures(comparison, files, cases.cases().size() > 1);
+        ColonyResult result = ColonyResult.of(comparison, workers);
+        colonies.add(result);
+        results.add(result);
       }
     }
-    files.put("results.json", results.text().getBytes(StandardCharsets.UTF_8));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(
+        "report.html",
+        utf8(new Page(pictures(colonies, files), cases.notes(), facts(effort)).html()));
+    files.put("plans.csv", utf8(PlanTables.plans(colonies)));
+    files.put("season.csv", utf8(PlanTables.season(colonies)));
+    files.put("results.json", utf8(results.text()));
     outputs.write(files);
     if (run.json) {
       desk.out().print(results.text());
     } else {
-      text.forEach(desk.out()::println);
-      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
+      colonies.forEach(this::say);
+      cases.notes().forEach(this::print);
       if (!run.quiet) {
-        desk.out()
-            .println(
-                desk.terminal()
-                    .wrap(
-                        "Written to " + run.out + ": " + String.join(", ", files.keySet()) + "."));
+        print("Written to " + run.out + ": " + String.join(", ", files.keySet()) + ".");
       }
     }
     desk.out().flush();
@@ -79,113 +79,52 @@ final class Playing {
     }
   }
 
-  private void pictures(Comparison comparison, Map<String, byte[]> files, boolean several) {
-    String name = several ? what + "-" + Outputs.name(comparison.colony().colony()) : what;
-    SeasonChart chart = PlanPictures.plans(comparison, title(comparison));
-    files.put(name + ".svg", chart.svg().getBytes(StandardCharsets.UTF_8));
-    files.put(name + ".png", chart.png());
-  }
-
-  private static String title(Comparison comparison) {
-    PlanRun wait = comparison.runs().get(0);
-    LocalDate day = shown(comparison);
-    String title =
-        (wait.plan().controls().isEmpty() ? "If you wait" : "With " + wait.plan().name())
-            + ", about "
-            + middle(wait, day)
-            + " mites per 100 bees on "
-            + Plain.day(day);
-    PlanRun best = wait;
-    for (PlanRun r : comparison.runs()) {
-      best =
-          Spread.of(r.infestation(day)).median() < Spread.of(best.infestation(day)).median()
-              ? r
-              : best;
+  /** Draws every colony's chart into the files and gives it to the page too. */
+  private List<Page.Part> pictures(List<ColonyResult> colonies, Map<String, byte[]> files) {
+    List<Page.Part> parts = new ArrayList<>();
+    for (ColonyResult result : colonies) {
+      String colony = Outputs.name(result.comparison().colony().colony());
+      String name = colonies.size() > 1 ? what + "-" + colony : what;
+      SeasonChart chart = PlanPictures.plans(result);
+      files.put(name + ".svg", utf8(chart.svg()));
+      files.put(name + ".png", chart.png());
+      parts.add(new Page.Part(result, chart));
     }
-    return best == wait ? title : title + "; " + middle(best, day) + " with " + best.plan().name();
+    return parts;
   }
 
-  private static String middle(PlanRun run, LocalDate day) {
-    double median = Spread.of(run.infestation(day)).median();
-    return median >= PlanRun.FULL ? "100 or more" : Digits.two(median);
+  private RunFacts facts(SeasonPosterior.Effort effort) {
+    return new RunFacts(
+        what, Version.number(), run.seed, effort.particles(), CommandWords.of(run.command()));
   }
 
-  /** The day that the table and the title speak of: when winter bees have been raised. */
-  private static LocalDate shown(Comparison comparison) {
-    ColonyCase c = comparison.colony();
-    LocalDate day = c.stages().endOfWinterBees(c.now());
-    return day.isAfter(c.until()) ? c.until() : day;
-  }
-
-  private List<String> say(Comparison comparison, List<ExpectedWashes.Check> checks) {
-    ColonyCase c = comparison.colony();
-    List<String> out = new ArrayList<>();
-    PlanRun first = comparison.runs().get(0);
-    out.add(desk.terminal().strong("Colony " + c.colony()));
-    out.add(
-        desk.terminal().wrap("If you wait: " + Plain.outlook(first) + " " + Plain.crossing(first)));
+  private void say(ColonyResult result) {
+    Comparison comparison = result.comparison();
+    Answer answer = new Answer(comparison);
+    desk.out().println(desk.terminal().strong("Colony " + comparison.colony().colony()));
+    print(answer.sentence());
+    print(String.join(" ", answer.further()));
     if (comparison.runs().size() > 1) {
-      out.add("");
-      out.add(desk.terminal().table(table(comparison)).stripTrailing());
-      out.add(
-          desk.terminal()
-              .faint(
-                  desk.terminal()
-                      .wrap(
-                          "Mites per 100 bees on "
-                              + Plain.day(shown(comparison))
-                              + "; worker brood with a mite while winter bees are raised; chance"
-                              + " that it is less than with "
-                              + first.plan().name()
-                              + ".")));
+      desk.out().println();
+      desk.out().println(desk.terminal().table(PlanTables.terminal(comparison)).stripTrailing());
+      String legend = desk.terminal().wrap(PlanTables.terminalLegend(comparison));
+      desk.out().println(desk.terminal().faint(legend));
     }
     for (PlanRun r : comparison.runs()) {
-      for (String objection : r.objections()) {
-        out.add(desk.terminal().wrap("Note: " + objection + "."));
-      }
+      r.objections().forEach(objection -> print("Mind: " + objection + "."));
     }
     for (Comparison.Refused r : comparison.refused()) {
-      out.add(desk.terminal().wrap("Left out: " + r.reason() + "."));
+      print("Left out: " + r.plan() + ": " + r.reason() + ".");
     }
-    contradiction(checks).forEach(s -> out.add(desk.terminal().wrap(s)));
-    out.add("");
-    return out;
+    Answer.contradiction(result.checks()).ifPresent(this::print);
+    desk.out().println();
   }
 
-  private static List<String> contradiction(List<ExpectedWashes.Check> checks) {
-    boolean all = !checks.isEmpty() && checks.stream().allMatch(ExpectedWashes.Check::surprising);
-    return all
-        ? List.of(
-            "These washes do not fit the model: every one lies far from what it expects. Check for"
-                + " a miscounted wash, a treatment that is not in the record, robbing or drifting"
-                + " bees, or bees taken from another kind of frame.")
-        : List.of();
+  private void print(String sentence) {
+    desk.out().println(desk.terminal().wrap(sentence));
   }
 
-  private static Table table(Comparison comparison) {
-    LocalDate day = shown(comparison);
-    Table table =
-        Table.of(
-            Table.Column.words("Plan"),
-            Table.Column.numbers(Plain.shortDay(day)),
-            Table.Column.numbers("9 in 10"),
-            Table.Column.numbers("winter brood"),
-            Table.Column.numbers("better"));
-    double[] reference = comparison.runs().get(0).winterBroodInfested();
-    for (PlanRun r : comparison.runs()) {
-      Spread end = Spread.of(r.infestation(day));
-      double[] infested = r.winterBroodInfested();
-      boolean none = Double.isNaN(infested[0]);
-      table =
-          table.row(
-              r.plan().name(),
-              middle(r, day),
-              Digits.range(end.q05(), end.q95()),
-              none ? "-" : Digits.percent(Spread.of(infested).median()),
-              none || r == comparison.runs().get(0)
-                  ? "-"
-                  : Digits.percent(Comparison.chanceSmaller(infested, reference)));
-    }
-    return table;
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }
