@@ -45,7 +45,8 @@ final class PlanPictures {
       boolean first = lines.isEmpty();
       lines.add(line(run, result.days(run), first, first ? c.start() : c.now()));
       for (Control control : run.plan().controls()) {
-        almanac = almanac.with(new Marker(run.plan().name(), control.from()));
+        Marker marker = new Marker(brief(control), control.from());
+        almanac = almanac.markers().contains(marker) ? almanac : almanac.with(marker);
       }
     }
     boolean waits = comparison.runs().get(0).plan().controls().isEmpty();
@@ -62,6 +63,11 @@ final class PlanPictures {
         .limit(limit(c))
         .almanac(almanac.today(c.now()))
         .logarithmic();
+  }
+
+  /** The name without what follows its first comma, for flags have little room. */
+  private static String brief(Control control) {
+    return control.name().split(",", 2)[0];
   }
 
   private static Line line(PlanRun run, List<PlanDay> days, boolean bands, LocalDate from) {
@@ -124,7 +130,7 @@ final class PlanPictures {
       almanac = almanac.with(new Span("winter bees raised", s[0], s[1]));
     }
     for (Control given : c.given()) {
-      almanac = almanac.with(new Marker(given.name(), given.from()));
+      almanac = almanac.with(new Marker(brief(given), given.from()));
     }
     return almanac;
   }

@@ -4,22 +4,18 @@ import broodtide.compare.ColonyCase;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
-import broodtide.compare.ResultsFile;
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Answer;
 import broodtide.report.Outputs;
-import broodtide.report.Page;
-import broodtide.report.PlanTables;
-import broodtide.report.RunFacts;
-import broodtide.report.SeasonChart;
-import java.nio.charset.StandardCharsets;
+import broodtide.report.PlanTerminalTable;
+import broodtide.report.Terminal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
 final class Playing {
@@ -36,36 +32,42 @@ final class Playing {
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     SeasonPosterior.Effort effort = run.effort();
     Outputs outputs = Outputs.into(run.out);
-    ResultsFile results =
-        new ResultsFile(Version.number(), run.seed, effort.particles(), cases.notes());
-    List<ColonyResult> colonies = new ArrayList<>();
+    // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
+    // they are let go before the next colony.
+    Findings findings = new Findings(what, run, effort, cases);
+    List<String> text = new ArrayList<>();
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         Comparison comparison = compare(c, plans.apply(c), effort, workers);
+        if (comparison.runs().isEmpty()) {
+          throw new Refusal(
+              "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
+        }
         ColonyResult result = ColonyResult.of(comparison, workers);
-        colonies.add(result);
-        results.add(result);
+        findings.add(result);
+        text.addAll(say(result));
       }
     }
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(
-        "report.html",
-        utf8(new Page(pictures(colonies, files), cases.notes(), facts(effort)).html()));
-    files.put("plans.csv", utf8(PlanTables.plans(colonies)));
-    files.put("season.csv", utf8(PlanTables.season(colonies)));
-    files.put("results.json", utf8(results.text()));
+    Map<String, byte[]> files = findings.files();
     outputs.write(files);
     if (run.json) {
-      desk.out().print(results.text());
+      desk.out().print(findings.json());
     } else {
-      colonies.forEach(this::say);
-      cases.notes().forEach(this::print);
+      text.forEach(desk.out()::println);
+      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
       if (!run.quiet) {
-        print("Written to " + run.out + ": " + String.join(", ", files.keySet()) + ".");
+        String written = "Written to " + run.out + ": " + String.join(", ", files.keySet()) + ".";
+        desk.out().println(desk.terminal().wrap(written));
       }
     }
     desk.out().flush();
     return Main.OK;
+  }
+
+  private static String reasons(Comparison comparison) {
+    return comparison.refused().stream()
+        .map(r -> r.plan() + " (" + r.reason() + ")")
+        .collect(Collectors.joining("; "));
   }
 
   private Comparison compare(
@@ -79,52 +81,27 @@ final class Playing {
     }
   }
 
-  /** Draws every colony's chart into the files and gives it to the page too. */
-  private List<Page.Part> pictures(List<ColonyResult> colonies, Map<String, byte[]> files) {
-    List<Page.Part> parts = new ArrayList<>();
-    for (ColonyResult result : colonies) {
-      String colony = Outputs.name(result.comparison().colony().colony());
-      String name = colonies.size() > 1 ? what + "-" + colony : what;
-      SeasonChart chart = PlanPictures.plans(result);
-      files.put(name + ".svg", utf8(chart.svg()));
-      files.put(name + ".png", chart.png());
-      parts.add(new Page.Part(result, chart));
-    }
-    return parts;
-  }
-
-  private RunFacts facts(SeasonPosterior.Effort effort) {
-    return new RunFacts(
-        what, Version.number(), run.seed, effort.particles(), CommandWords.of(run.command()));
-  }
-
-  private void say(ColonyResult result) {
+  private List<String> say(ColonyResult result) {
     Comparison comparison = result.comparison();
+    Terminal terminal = desk.terminal();
     Answer answer = new Answer(comparison);
-    desk.out().println(desk.terminal().strong("Colony " + comparison.colony().colony()));
-    print(answer.sentence());
-    print(String.join(" ", answer.further()));
+    List<String> out = new ArrayList<>();
+    out.add(terminal.strong("Colony " + comparison.colony().colony()));
+    out.add(terminal.wrap(answer.sentence()));
+    out.add(terminal.wrap(String.join(" ", answer.further())));
     if (comparison.runs().size() > 1) {
-      desk.out().println();
-      desk.out().println(desk.terminal().table(PlanTables.terminal(comparison)).stripTrailing());
-      String legend = desk.terminal().wrap(PlanTables.terminalLegend(comparison));
-      desk.out().println(desk.terminal().faint(legend));
+      out.add("");
+      out.add(terminal.table(PlanTerminalTable.of(comparison)).stripTrailing());
+      out.add(terminal.faint(terminal.wrap(PlanTerminalTable.legend(comparison))));
     }
     for (PlanRun r : comparison.runs()) {
-      r.objections().forEach(objection -> print("Mind: " + objection + "."));
+      r.objections().forEach(objection -> out.add(terminal.wrap("Mind: " + objection + ".")));
     }
     for (Comparison.Refused r : comparison.refused()) {
-      print("Left out: " + r.plan() + ": " + r.reason() + ".");
+      out.add(terminal.wrap("Left out: " + r.plan() + ": " + r.reason() + "."));
     }
-    Answer.contradiction(result.checks()).ifPresent(this::print);
-    desk.out().println();
-  }
-
-  private void print(String sentence) {
-    desk.out().println(desk.terminal().wrap(sentence));
-  }
-
-  private static byte[] utf8(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
+    Answer.contradiction(result.checks()).map(terminal::wrap).ifPresent(out::add);
+    out.add("");
+    return out;
   }
 }

@@ -76,7 +76,13 @@ public record Answer(Comparison comparison) {
     ColonyCase c = comparison.colony();
     double lost = first().shareLost(c.until());
     if (lost > WORTH_SAYING && (c.until().isAfter(day()) || lost <= 0.5)) {
-      out.add("By " + Plain.day(c.until()) + " it is lost " + Odds.seasons(lost) + ".");
+      out.add(
+          (waits(first()) ? "Left alone, the colony" : "The colony")
+              + " is lost by "
+              + Plain.day(c.until())
+              + " "
+              + Odds.seasons(lost)
+              + ".");
     }
     if (comparison.runs().size() > 1) {
       PlanRun best = lowest();
@@ -94,8 +100,35 @@ public record Answer(Comparison comparison) {
     return out;
   }
 
-  /** Where a plan leads by the {@link #day}: expected level, range, limit. */
-  public String outlook(PlanRun run) {
+  /** What a plan leaves, as one item of a list that says the day and the limit above it. */
+  public String item(PlanRun run) {
+    ColonyCase c = comparison.colony();
+    StringBuilder s = new StringBuilder();
+    double lost = run.shareLost(day());
+    if (lost > 0.5) {
+      s.append("lost ").append(Odds.seasons(lost));
+    } else {
+      Spread on = on(run);
+      s.append(about(on.median())).append(" (").append(Plain.levels(on.q05(), on.q95()));
+      s.append(')');
+      limit()
+          .ifPresent(l -> s.append("; over the limit ").append(Odds.seasons(chanceOver(run, l))));
+    }
+    double later = run.shareLost(c.until());
+    if (c.until().isAfter(day()) && later > WORTH_SAYING) {
+      s.append("; lost by ").append(Plain.day(c.until())).append(' ').append(Odds.seasons(later));
+    }
+    return s.append('.').toString();
+  }
+
+  /** What stands above the items: the day, and the limit on it. */
+  public String itemHead() {
+    String head =
+        "Mites per 100 bees on " + Plain.day(day()) + ", with the range of nine seasons in ten";
+    return limit().map(l -> head + "; the limit then is " + Digits.two(l) + ".").orElse(head + ".");
+  }
+
+  private String outlook(PlanRun run) {
     double lost = run.shareLost(day());
     return lost > 0.5
         ? "the colony is lost by " + Plain.day(day()) + " " + Odds.seasons(lost)
@@ -106,16 +139,23 @@ public record Answer(Comparison comparison) {
     double lost = run.shareLost(day());
     return lost > 0.5
         ? "even so the colony is lost by then " + Odds.seasons(lost)
-        : brief(run) + range(run) + overLimit(run);
+        : about(on(run).median()) + " per 100 bees" + range(run) + overLimit(run);
   }
 
   private static String under(PlanRun run) {
-    return run.plan().controls().isEmpty() ? "If you wait" : "With " + run.plan().name();
+    return waits(run) ? "If you wait" : "With " + run.plan().name();
+  }
+
+  private static boolean waits(PlanRun run) {
+    return run.plan().controls().isEmpty();
   }
 
   private String brief(PlanRun run) {
-    double median = on(run).median();
-    return (median >= PlanRun.FULL ? "" : "about ") + Plain.level(median) + " mites per 100 bees";
+    return about(on(run).median()) + " mites per 100 bees";
+  }
+
+  private static String about(double perHundred) {
+    return (perHundred >= PlanRun.FULL ? "" : "about ") + Plain.level(perHundred);
   }
 
   private String range(PlanRun run) {
@@ -152,12 +192,14 @@ public record Answer(Comparison comparison) {
     if (already > 0.5) {
       String words = Odds.words(already);
       return words.startsWith("almost")
-          ? "It is " + words + " over the limit of the day already."
-          : "Chances are " + words + " that it is over the limit of the day already.";
+          ? "It is " + words + " over today's limit already."
+          : "Chances are " + words + " that it is over today's limit already.";
     }
     Optional<LocalDate> middle = PlanFigures.medianDay(days, c.now());
     return middle.isPresent()
-        ? "It first goes over the limit by " + Plain.day(middle.get()) + ", more likely than not."
+        ? "More likely than not it is over the limit of the season by "
+            + Plain.day(middle.get())
+            + "."
         : "It goes over the limit at some time before "
             + Plain.day(c.until())
             + " "

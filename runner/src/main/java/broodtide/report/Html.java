@@ -13,14 +13,22 @@ final class Html {
   private static final Set<String> INLINE =
       Set.of("b", "strong", "small", "span", "bdi", "a", "code", "em");
 
-  private final StringBuilder out = new StringBuilder(65_536);
+  private final StringBuilder out = new StringBuilder(4096);
   private final Deque<String> open = new ArrayDeque<>();
 
-  /** Begins a document of this language. */
-  Html(String language) {
-    out.append("<!DOCTYPE html>\n");
-    open("html", "lang", language);
+  /** A piece of a page, to be put into a document with {@link #append}. */
+  static Html piece() {
+    return new Html();
   }
+
+  /** Begins a document in this language. */
+  static Html document(String language) {
+    Html html = new Html();
+    html.out.append("<!DOCTYPE html>\n");
+    return html.open("html", "lang", language);
+  }
+
+  private Html() {}
 
   /**
    * Opens an element.
@@ -64,6 +72,12 @@ final class Html {
   /** A whole element of text. */
   Html element(String tag, String text, String... attributes) {
     return open(tag, attributes).text(text).close();
+  }
+
+  /** A finished piece. */
+  Html append(Html piece) {
+    out.append(piece.out);
+    return this;
   }
 
   /** A picture as inline SVG. */

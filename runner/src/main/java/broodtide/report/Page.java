@@ -1,7 +1,5 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.ColonyResult;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -14,28 +12,12 @@ import java.util.stream.Collectors;
  * The report as one HTML page that needs nothing else: pictures and style stand inside it, there is
  * no script, and a content security policy forbids the browser to run or load any.
  *
- * @param parts the colonies with their charts
+ * @param parts the colonies
  * @param notes what was assumed or passed over, in sentences
  * @param facts how it was made
  */
-public record Page(List<Part> parts, List<String> notes, RunFacts facts) {
+public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
   private static final String STYLE = "/page/page.css";
-
-  /**
-   * One colony.
-   *
-   * @param result what was worked out
-   * @param chart its plans over the season
-   */
-  public record Part(ColonyResult result, SeasonChart chart) {
-    ColonyCase colony() {
-      return result.comparison().colony();
-    }
-
-    Answer answer() {
-      return new Answer(result.comparison());
-    }
-  }
 
   /** Copies the lists. */
   public Page {
@@ -45,24 +27,18 @@ public record Page(List<Part> parts, List<String> notes, RunFacts facts) {
 
   /** The document, UTF-8. The same input gives the same text. */
   public String html() {
-    Html h = new Html("en");
+    Html h = Html.document("en");
     head(h);
     h.open("body");
     opening(h);
     h.open("main");
-    for (int i = 0; i < parts.size(); i++) {
-      new ColonyPart(parts.get(i), several()).write(h, "colony-" + (i + 1));
-    }
-    new AssumedPart(parts, notes).write(h);
-    new TurnsPart(parts).write(h);
+    parts.forEach(part -> h.append(part.section()));
+    new AssumedSection(parts, notes).write(h);
+    Turns.write(h, parts);
     Cautions.write(h);
     h.close();
     closing(h);
     return h.finish();
-  }
-
-  private boolean several() {
-    return parts.size() > 1;
   }
 
   private void head(Html h) {
@@ -92,19 +68,13 @@ public record Page(List<Part> parts, List<String> notes, RunFacts facts) {
 
   private void opening(Html h) {
     h.open("header").element("h1", title());
-    for (int i = 0; i < parts.size(); i++) {
-      Part part = parts.get(i);
-      h.open("div", "class", "answer");
-      if (several()) {
-        h.open("p", "class", "whose").open("a", "href", "#colony-" + (i + 1));
-        h.text("Colony ").given(part.colony().colony()).close().close();
-      } else {
-        h.open("p", "class", "whose").text("Colony ").given(part.colony().colony()).close();
-      }
-      h.element("p", part.answer().sentence(), "class", "lead");
-      h.element("p", String.join(" ", part.answer().further()));
-      Answer.contradiction(part.result().checks())
-          .ifPresent(s -> h.element("p", s, "class", "warning"));
+    for (PagePart part : parts) {
+      h.open("div", "class", "answer").open("p", "class", "whose");
+      h.open("a", "href", "#" + part.id()).text("Colony ").given(part.colony().colony());
+      h.close().close();
+      h.element("p", part.sentence(), "class", "lead");
+      h.element("p", String.join(" ", part.further()));
+      part.contradiction().ifPresent(s -> h.element("p", s, "class", "warning"));
       h.close();
     }
     h.element(

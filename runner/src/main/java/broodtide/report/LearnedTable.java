@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.compare.ColonyResult;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.UnknownSummary;
@@ -8,7 +9,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What the washes taught of one colony, and what they left open. */
-record LearnedPart(Page.Part part) {
+record LearnedTable(ColonyResult result) {
   /** Standard deviations on either side that hold nine in ten of a normal. */
   private static final double NINE_IN_TEN = 1.6449;
 
@@ -16,8 +17,8 @@ record LearnedPart(Page.Part part) {
   private static final double LEARNED = 0.1;
 
   void write(Html h, String heading) {
-    Priors priors = part.result().comparison().posterior().priors();
-    List<UnknownSummary> unknowns = part.result().comparison().posterior().summaries();
+    Priors priors = result.comparison().posterior().priors();
+    List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
     h.element("p", sentence(unknowns, priors));
     h.open("table", "class", "cards", "role", "table");

@@ -1,5 +1,8 @@
 package broodtide.report;
 
+import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
+import broodtide.compare.YearStages;
 import broodtide.fit.ExpectedWashes;
 import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
@@ -8,12 +11,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the washes of one colony say, one by one. */
-record WashPart(Page.Part part) {
+record WashTable(ColonyResult result) {
   private static final double LEVEL = 0.9;
 
   void write(Html h, String heading) {
     h.element(heading, "What the washes say");
-    List<ExpectedWashes.Check> checks = part.result().checks();
+    List<ExpectedWashes.Check> checks = result.checks();
     if (checks.isEmpty()) {
       h.element("p", "There are no washes; the start is as the study gives it.");
       return;
@@ -53,8 +56,9 @@ record WashPart(Page.Part part) {
   }
 
   private void limit(Html h, Wash w) {
-    var stages = part.colony().stages();
-    Optional<Double> limit = stages.limitOn(part.colony().limits(), w.date());
+    ColonyCase colony = result.comparison().colony();
+    YearStages stages = colony.stages();
+    Optional<Double> limit = stages.limitOn(colony.limits(), w.date());
     if (limit.isEmpty()) {
       cell(h, "Over the limit", "-", "no limit for this season");
       return;

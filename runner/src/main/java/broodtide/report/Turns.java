@@ -1,54 +1,64 @@
 package broodtide.report;
 
 import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
+import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
 import broodtide.compare.Sway;
+import broodtide.control.MiticideCourse;
 import broodtide.fit.Priors;
 import broodtide.study.Assumptions;
 import broodtide.wash.SamplePlan;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** What would change the answer: figures of the run itself, and what holds by construction. */
-record TurnsPart(List<Page.Part> parts) {
+final class Turns {
   /** An unknown that moves the forecast by less than this factor is not spoken of. */
   private static final double MATTERS = 1.25;
 
   private static final int MOST_SWAYS = 3;
   private static final int SCOOP = 300;
 
-  void write(Html h) {
+  private Turns() {}
+
+  static void write(Html h, List<PagePart> parts) {
     h.open("section").element("h2", "What would change this answer");
-    for (Page.Part part : parts) {
-      if (parts.size() > 1) {
+    for (PagePart part : parts) {
+      if (part.several()) {
         h.open("h3").text("Colony ").given(part.colony().colony()).close();
       }
-      h.open("ul");
-      lines(part).forEach(line -> h.element("li", line));
-      h.close();
+      list(h, part.turns());
     }
     if (parts.size() > 1) {
       h.element("h3", "Every colony");
     }
-    h.open("ul");
-    general().forEach(line -> h.element("li", line));
-    h.close().close();
+    list(h, general(parts));
+    h.close();
   }
 
-  private static List<String> lines(Page.Part part) {
-    List<String> out = new ArrayList<>(sways(part));
-    out.add(anotherWash(part));
-    Answer answer = part.answer();
-    for (PlanRun run : part.result().comparison().runs()) {
-      if (run.treatments() > 0 && run.shareLost(answer.day()) <= 0.5) {
+  private static void list(Html h, List<String> lines) {
+    h.open("ul");
+    lines.forEach(line -> h.element("li", line));
+    h.close();
+  }
+
+  /** What would change the answer for one colony. */
+  static List<String> of(ColonyResult result) {
+    Answer answer = new Answer(result.comparison());
+    List<String> out = new ArrayList<>(sways(result.comparison(), answer));
+    out.add(anotherWash(result.comparison().colony(), answer));
+    for (PlanRun run : result.comparison().runs()) {
+      if (treatedBy(run, answer.day()) && run.shareLost(answer.day()) <= 0.5) {
         out.add(
-            "The range of "
+            "Treatments differ in how well they work: with "
                 + run.plan().name()
-                + " has treatments in it that work badly: 1 season in 20 ends above "
+                + ", 1 season in 20 ends above "
                 + Plain.level(answer.on(run).q95())
-                + " on "
+                + " mites per 100 bees on "
                 + Plain.day(answer.day())
                 + ".");
       }
@@ -56,9 +66,12 @@ record TurnsPart(List<Page.Part> parts) {
     return out;
   }
 
-  private static List<String> sways(Page.Part part) {
-    Answer answer = part.answer();
-    var comparison = part.result().comparison();
+  private static boolean treatedBy(PlanRun run, LocalDate day) {
+    return run.plan().controls().stream()
+        .anyMatch(c -> c instanceof MiticideCourse && c.from().isBefore(day));
+  }
+
+  private static List<String> sways(Comparison comparison, Answer answer) {
     Priors priors = comparison.posterior().priors();
     String plan = answer.first().plan().name();
     List<String> out = new ArrayList<>();
@@ -88,9 +101,8 @@ record TurnsPart(List<Page.Part> parts) {
     return out;
   }
 
-  private static String anotherWash(Page.Part part) {
-    ColonyCase c = part.colony();
-    double now = Spread.of(part.answer().first().infestation(c.now())).median();
+  private static String anotherWash(ColonyCase c, Answer answer) {
+    double now = Spread.of(answer.first().infestation(c.now())).median();
     double rate = Math.min(50, Math.max(0.3, now));
     SamplePlan plan = SamplePlan.usual();
     return "Another wash: at "
@@ -104,7 +116,7 @@ record TurnsPart(List<Page.Part> parts) {
         + " bees. It may move the forecast either way.";
   }
 
-  private List<String> general() {
+  private static List<String> general(List<PagePart> parts) {
     Assumptions usual = Assumptions.usual();
     List<String> out = new ArrayList<>();
     out.add(
@@ -115,11 +127,7 @@ record TurnsPart(List<Page.Part> parts) {
             + " (Frey & Rosenkranz 2014). More arrivals mean more mites, above all after a"
             + " treatment. Run again with --neighbours isolated, sparse or dense to see, or change"
             + " \u201csurroundings\u201d in the study.");
-    boolean treated =
-        parts.stream()
-            .flatMap(p -> p.result().comparison().runs().stream())
-            .anyMatch(r -> r.treatments() > 0);
-    if (treated) {
+    if (parts.stream().anyMatch(PagePart::treats)) {
       out.add(
           "A treatment that fails altogether, as where mites are resistant, leaves the colony with"
               + " the mites it would have without it. A wash two to four weeks after the end"

@@ -17,11 +17,11 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What the figures rest on. Colonies of one run share it, but for what was done to each. */
-record AssumedPart(List<Page.Part> parts, List<String> notes) {
+record AssumedSection(List<PagePart> parts, List<String> notes) {
   void write(Html h) {
     h.open("section").element("h2", "What is assumed").open("ul");
     Set<String> lines = new LinkedHashSet<>();
-    for (Page.Part part : parts) {
+    for (PagePart part : parts) {
       ColonyCase c = part.colony();
       lines.add(climate(c));
       lines.add(arrivals(c));
@@ -51,11 +51,11 @@ record AssumedPart(List<Page.Part> parts, List<String> notes) {
 
   private static String climate(ColonyCase c) {
     var climate = c.model().climate();
-    return "Climate \u201c"
-        + climate.name()
-        + "\u201d ("
+    return "Climate: \u201c"
         + climate.title()
-        + "): honey supers on "
+        + "\u201d ("
+        + climate.name()
+        + "), with honey supers on "
         + span(climate.supers())
         + ", winter bees raised "
         + span(climate.winterBees())
@@ -79,11 +79,11 @@ record AssumedPart(List<Page.Part> parts, List<String> notes) {
 
   private static String limits(LimitSet limits) {
     String known = limits.tag() == Tag.MEMORY ? ", not checked against a source" : "";
-    return "Limits \u201c"
-        + limits.name()
-        + "\u201d: "
+    return "Limits: \u201c"
         + limits.title()
-        + " ("
+        + "\u201d ("
+        + limits.name()
+        + "; "
         + limits.region()
         + "). Source: "
         + limits.source()
@@ -93,7 +93,7 @@ record AssumedPart(List<Page.Part> parts, List<String> notes) {
 
   private String done(ColonyCase c) {
     String whose = parts.size() > 1 ? "Colony " + c.colony() + ": " : "";
-    String what = c.given().stream().map(AssumedPart::dated).collect(Collectors.joining("; "));
+    String what = c.given().stream().map(AssumedSection::dated).collect(Collectors.joining("; "));
     return what.isEmpty()
         ? "Nothing was done against mites between the first wash and the last, as far as the record"
             + " says."
@@ -108,9 +108,10 @@ record AssumedPart(List<Page.Part> parts, List<String> notes) {
   }
 
   private String decision(ColonyCase c) {
-    String whose = parts.size() > 1 ? "Colony " + c.colony() + ": \u201c" : "\u201c";
-    return whose
-        + "today\u201d is taken as "
+    String whose = parts.size() > 1 ? " for colony " + c.colony() : "";
+    return "The day of the decision"
+        + whose
+        + ", \u201ctoday\u201d in the chart, is "
         + Plain.day(c.now())
         + (c.washes().isEmpty() ? ", the first day of the study" : ", the day after the last wash")
         + "; the look ahead ends on "
@@ -120,7 +121,7 @@ record AssumedPart(List<Page.Part> parts, List<String> notes) {
 
   private List<String> methods() {
     Set<WashMethod> used = new TreeSet<>();
-    for (Page.Part part : parts) {
+    for (PagePart part : parts) {
       part.colony().washes().stream().map(Wash::method).forEach(used::add);
     }
     List<String> out = new ArrayList<>();

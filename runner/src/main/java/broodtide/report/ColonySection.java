@@ -1,21 +1,26 @@
 package broodtide.report;
 
+import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
 import java.util.List;
 
-/** The part of the page about one colony: chart, plans, washes, and what was learned. */
-record ColonyPart(Page.Part part, boolean several) {
-  void write(Html h, String id) {
+/** The section of the page about one colony: chart, plans, washes, and what was learned. */
+record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
+  /** For phones: as wide as {@link Size#PHONE}, and higher, for the key takes room of its own. */
+  private static final Size UPRIGHT = new Size(Size.PHONE.width(), 600);
+
+  Html write(String id) {
+    Html h = Html.piece();
     h.open("section", "id", id, "class", "colony");
     if (several) {
-      h.open("h2").text("Colony ").given(part.colony().colony()).close();
+      h.open("h2").text("Colony ").given(result.comparison().colony().colony()).close();
     }
     chart(h);
     plans(h);
-    new WashPart(part).write(h, level());
-    new LearnedPart(part).write(h, level());
-    h.close();
+    new WashTable(result).write(h, level());
+    new LearnedTable(result).write(h, level());
+    return h.close();
   }
 
   private String level() {
@@ -24,10 +29,9 @@ record ColonyPart(Page.Part part, boolean several) {
 
   private void chart(Html h) {
     h.element(level(), "The season");
-    SeasonChart chart = part.chart();
     h.open("figure");
     h.open("div", "class", "wide").picture(chart).close();
-    h.open("div", "class", "narrow").picture(chart.sized(Size.PHONE)).close();
+    h.open("div", "class", "narrow").picture(chart.sized(UPRIGHT)).close();
     h.element(
         "figcaption",
         "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
@@ -37,10 +41,10 @@ record ColonyPart(Page.Part part, boolean several) {
   }
 
   private void plans(Html h) {
-    Comparison comparison = part.result().comparison();
+    Comparison comparison = result.comparison();
     List<PlanColumn> columns = PlanColumns.of(comparison);
     h.element(level(), comparison.runs().size() == 1 ? "In figures" : "The plans in figures");
-    h.open("table", "class", "cards", "role", "table");
+    h.open("table", "class", "cards figures", "role", "table");
     h.element(
         "caption",
         "The middle of the seasons; below it, where there is one, the range of nine seasons in"
@@ -86,11 +90,12 @@ record ColonyPart(Page.Part part, boolean several) {
   }
 
   private void inWords(Html h, Comparison comparison) {
-    Answer answer = part.answer();
+    Answer answer = new Answer(comparison);
+    h.element("p", answer.itemHead());
     h.open("ul", "class", "words");
     for (PlanRun run : comparison.runs()) {
       h.open("li").open("strong").given(run.plan().name()).close();
-      h.text(": " + answer.outlook(run) + ".");
+      h.text(": " + answer.item(run));
       for (String objection : run.objections()) {
         h.text(" Mind: " + objection + ".");
       }
