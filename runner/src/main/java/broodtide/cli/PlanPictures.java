@@ -1,13 +1,15 @@
 package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
+import broodtide.compare.PlanDay;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
 import broodtide.compare.YearStages;
 import broodtide.control.Control;
-import broodtide.engine.EnsembleRun;
 import broodtide.report.Almanac;
+import broodtide.report.Answer;
 import broodtide.report.Digits;
 import broodtide.report.Estimate;
 import broodtide.report.Heading;
@@ -15,6 +17,7 @@ import broodtide.report.Interval;
 import broodtide.report.Limit;
 import broodtide.report.Line;
 import broodtide.report.Marker;
+import broodtide.report.Plain;
 import broodtide.report.SeasonChart;
 import broodtide.report.Span;
 import broodtide.report.WashPoint;
@@ -33,23 +36,28 @@ final class PlanPictures {
   private PlanPictures() {}
 
   /** All plans in one picture; bands for the first one alone, or they would hide one another. */
-  static SeasonChart plans(Comparison comparison, String title) {
+  static SeasonChart plans(ColonyResult result) {
+    Comparison comparison = result.comparison();
     ColonyCase c = comparison.colony();
     List<Line> lines = new ArrayList<>();
     Almanac almanac = almanac(c);
     for (PlanRun run : comparison.runs()) {
       boolean first = lines.isEmpty();
-      lines.add(line(run, first, first ? c.start() : c.now()));
+      lines.add(line(run, result.days(run), first, first ? c.start() : c.now()));
       for (Control control : run.plan().controls()) {
-        almanac = almanac.with(new Marker(run.plan().name(), control.from()));
+        Marker marker = new Marker(brief(control), control.from());
+        almanac = almanac.markers().contains(marker) ? almanac : almanac.with(marker);
       }
     }
+    boolean waits = comparison.runs().get(0).plan().controls().isEmpty();
     String subtitle =
         "Colony "
             + c.colony()
-            + ": washes with 90 % intervals; line: middle of "
+            + ". Dots: washes with 90 % intervals. Line: the middle of "
             + Digits.count(comparison.posterior().members().size())
-            + " colonies that fit them; bands: half and nine in ten of these, if you wait";
+            + " simulated colonies that fit them; bands: half and nine in ten of these"
+            + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
+    String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
         .washes(points(c.washes()))
         .limit(limit(c))
@@ -57,20 +65,25 @@ final class PlanPictures {
         .logarithmic();
   }
 
-  private static Line line(PlanRun run, boolean bands, LocalDate from) {
-    EnsembleRun r = run.run();
-    List<Estimate> days = new ArrayList<>();
-    for (int day = r.index(from); day <= r.scenario().days(); day++) {
-      LocalDate date = run.colony().start().plusDays(day);
-      Spread s = Spread.of(run.infestation(date));
-      days.add(
-          bands
-              ? Estimate.of(date, s.q05(), s.q25(), s.median(), s.q75(), s.q95())
-              : Estimate.of(date, s.median()));
+  /** The name without what follows its first comma, for flags have little room. */
+  private static String brief(Control control) {
+    return control.name().split(",", 2)[0];
+  }
+
+  private static Line line(PlanRun run, List<PlanDay> days, boolean bands, LocalDate from) {
+    List<Estimate> estimates = new ArrayList<>();
+    for (PlanDay day : days) {
+      Spread s = day.infestation();
+      if (!day.date().isBefore(from)) {
+        estimates.add(
+            bands
+                ? Estimate.of(day.date(), s.q05(), s.q25(), s.median(), s.q75(), s.q95())
+                : Estimate.of(day.date(), s.median()));
+      }
     }
-    double last = days.get(days.size() - 1).median();
-    String end = last >= PlanRun.FULL ? "lost" : Digits.two(last) + " per 100";
-    return new Line(run.plan().name(), end, days);
+    double last = estimates.get(estimates.size() - 1).median();
+    boolean lost = run.shareLost(run.colony().until()) > 0.5;
+    return new Line(run.plan().name(), lost ? "lost" : Plain.level(last) + " per 100", estimates);
   }
 
   private static List<WashPoint> points(List<Wash> washes) {
@@ -117,7 +130,7 @@ final class PlanPictures {
       almanac = almanac.with(new Span("winter bees raised", s[0], s[1]));
     }
     for (Control given : c.given()) {
-      almanac = almanac.with(new Marker(given.name(), given.from()));
+      almanac = almanac.with(new Marker(brief(given), given.from()));
     }
     return almanac;
   }

@@ -3,15 +3,21 @@ package broodtide.cli;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** How to run and where results go; the same words in every command. */
 final class RunOptions {
+  @Spec(Spec.Target.MIXEE)
+  private @Nullable CommandSpec mixedInto;
+
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for pictures, tables and results.json. Default: ${DEFAULT-VALUE}.",
+      description = "Folder for report.html, pictures and tables. Default: ${DEFAULT-VALUE}.",
       defaultValue = "broodtide-out")
   Path out = Path.of("broodtide-out");
 
@@ -37,6 +43,11 @@ final class RunOptions {
 
   @Option(names = "--quiet", description = "No progress and no list of files written.")
   boolean quiet;
+
+  /** The command that these options were given to. */
+  CommandSpec command() {
+    return Objects.requireNonNull(mixedInto, "the options belong to a command");
+  }
 
   SeasonPosterior.Effort effort() {
     OutOfRange.check("--colonies", colonies, 64, 262_144, "colonies");

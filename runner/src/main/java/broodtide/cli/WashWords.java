@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.compare.CountReading;
 import broodtide.report.Digits;
 import broodtide.report.Odds;
+import broodtide.report.Plain;
 import broodtide.wash.Interval;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;

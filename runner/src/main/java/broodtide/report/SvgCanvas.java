@@ -151,7 +151,10 @@ final class SvgCanvas implements Canvas {
     return n >= 100 ? "1" : n % 10 == 0 ? "." + n / 10 : n < 10 ? ".0" + n : "." + n;
   }
 
-  /** Text safe inside XML; signs that XML 1.0 forbids become a replacement mark. */
+  /**
+   * Text safe inside XML and HTML, in elements and between double quotes. Signs that XML 1.0
+   * forbids, and those that turn the direction of the text after them, become a replacement mark.
+   */
   static String escape(String text) {
     StringBuilder s = new StringBuilder(text.length() + 8);
     text.codePoints()
@@ -169,10 +172,12 @@ final class SvgCanvas implements Canvas {
   }
 
   private static boolean allowed(int c) {
+    boolean turns = (c >= 0x202a && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069);
     return c == '\t'
         || c == '\n'
         || c == '\r'
-        || (c >= 0x20 && c <= 0xd7ff)
+        || (c >= 0x20 && c < 0x7f)
+        || (c >= 0xa0 && c <= 0xd7ff && !turns)
         || (c >= 0xe000 && c <= 0xfffd)
         || c >= 0x10000;
   }

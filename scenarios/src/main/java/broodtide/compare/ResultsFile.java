@@ -5,26 +5,47 @@ import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.time.LocalDate;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 
 /**
- * Results as JSON, format {@value #FORMAT}. Dates are ISO, infestations are mites per 100 adult
- * bees, shares and chances run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}. Numbers
- * carry six significant digits. Within a format fields are added, never changed or taken away.
+ * Results as JSON, format {@value #FORMAT}, described field by field by the JSON Schema that {@link
+ * #schema()} returns.
+ *
+ * <p>Dates are ISO 8601 days; infestations are mites per 100 adult bees of the colony, at most
+ * {@value PlanRun#FULL}; shares and chances run from 0 to 1; a band is {@code
+ * {q05,q25,median,q75,q95}}. Numbers carry six significant digits. Within a format fields are
+ * added, never changed or taken away, so readers should pass over fields that they do not know.
+ *
+ * <p>The file holds {@code format}, {@code program}, {@code seed}, {@code simulatedColonies},
+ * {@code notes}, {@code caution} and {@code colonies}. A colony holds its case ({@code climate},
+ * {@code start}, {@code now}, {@code until}, {@code limits}), its {@code washes} with the place of
+ * each in the forecast, its {@code unknowns} before and after the washes, the quality of the {@code
+ * sample}, its {@code plans} with their figures and their {@code series} day by day, and {@code
+ * refusedPlans} with the reasons. The same input, seed and version give the same bytes.
  */
 public final class ResultsFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-results-1";
 
+  private static final String SCHEMA = "/schema/results-1.json";
   private static final ObjectMapper JSON =
-      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+      JsonMapper.builder()
+          .enable(SerializationFeature.INDENT_OUTPUT)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
   private static final MathContext SIX = new MathContext(6);
 
   private final ObjectNode root = JSON.createObjectNode();
@@ -52,8 +73,18 @@ public final class ResultsFile {
     colonies = root.putArray("colonies");
   }
 
+  /** The JSON Schema (2020-12) of the format. */
+  public static String schema() {
+    try (InputStream in = ResultsFile.class.getResourceAsStream(SCHEMA)) {
+      return new String(Objects.requireNonNull(in, SCHEMA).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** Adds one colony with its plans. */
-  public void add(Comparison comparison, List<ExpectedWashes.Check> checks) {
+  public void add(ColonyResult result) {
+    Comparison comparison = result.comparison();
     ColonyCase c = comparison.colony();
     ObjectNode node = colonies.addObject();
     node.put("colony", c.colony());
@@ -62,7 +93,7 @@ public final class ResultsFile {
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
     node.put("limits", c.limits().name());
-    washes(node.putArray("washes"), checks);
+    washes(node.putArray("washes"), result.checks());
     unknowns(node.putArray("unknowns"), comparison.posterior().summaries());
     ObjectNode quality = node.putObject("sample");
     quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
@@ -70,7 +101,7 @@ public final class ResultsFile {
     quality.put("steps", comparison.posterior().sample().steps());
     ArrayNode plans = node.putArray("plans");
     for (PlanRun run : comparison.runs()) {
-      plan(plans.addObject(), run, comparison.runs().get(0));
+      plan(plans.addObject(), run, comparison.runs().get(0), result.days(run));
     }
     ArrayNode refused = node.putArray("refusedPlans");
     for (Comparison.Refused r : comparison.refused()) {
@@ -104,7 +135,7 @@ public final class ResultsFile {
     }
   }
 
-  private void plan(ObjectNode node, PlanRun run, PlanRun first) {
+  private void plan(ObjectNode node, PlanRun run, PlanRun first, List<PlanDay> days) {
     ColonyCase c = run.colony();
     node.put("plan", run.plan().name());
     ArrayNode controls = node.putArray("controls");
@@ -138,12 +169,11 @@ public final class ResultsFile {
     node.put("treatments", run.treatments());
     node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
     ArrayNode series = node.putArray("series");
-    for (int day = 0; day <= run.run().scenario().days(); day++) {
-      LocalDate date = c.start().plusDays(day);
+    for (PlanDay day : days) {
       ObjectNode row = series.addObject();
-      row.put("date", date.toString());
-      band(row.putObject("infestation"), Spread.of(run.infestation(date)));
-      row.put("adults", six(run.on(Quantity.ADULTS, date).median()));
+      row.put("date", day.date().toString());
+      band(row.putObject("infestation"), day.infestation());
+      row.put("adults", six(day.adults()));
     }
   }
 

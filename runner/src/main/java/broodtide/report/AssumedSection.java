@@ -1,0 +1,140 @@
+package broodtide.report;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.PlanRun;
+import broodtide.control.Control;
+import broodtide.measure.Tag;
+import broodtide.mite.Immigration;
+import broodtide.season.YearSpan;
+import broodtide.wash.LimitSet;
+import broodtide.wash.Wash;
+import broodtide.wash.WashMethod;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** What the figures rest on. Colonies of one run share it, but for what was done to each. */
+record AssumedSection(List<PagePart> parts, List<String> notes) {
+  void write(Html h) {
+    h.open("section").element("h2", "What is assumed").open("ul");
+    Set<String> lines = new LinkedHashSet<>();
+    for (PagePart part : parts) {
+      ColonyCase c = part.colony();
+      lines.add(climate(c));
+      lines.add(arrivals(c));
+      lines.add(limits(c.limits()));
+      lines.add(done(c));
+      lines.add(decision(c));
+    }
+    lines.add(
+        "The limits are counts of alcohol washes, which find about "
+            + Digits.percent(WashMethod.ALCOHOL.recovery().mean())
+            + " of the mites; the forecasts count all mites on adult bees, so that a wash would"
+            + " show a little less.");
+    lines.addAll(methods());
+    lines.add(
+        "A colony with fewer than "
+            + Digits.count(PlanRun.LOST_BELOW)
+            + " bees counts as lost and reads over "
+            + PlanRun.FULL
+            + " mites per 100 bees.");
+    lines.add(
+        "Every season runs by the usual calendar of the climate. A late spring, a failed flow, a"
+            + " swarm or a lost queen is not foreseen.");
+    lines.addAll(notes);
+    lines.forEach(line -> h.element("li", line));
+    h.close().close();
+  }
+
+  private static String climate(ColonyCase c) {
+    var climate = c.model().climate();
+    return "Climate: \u201c"
+        + climate.title()
+        + "\u201d ("
+        + climate.name()
+        + "), with honey supers on "
+        + span(climate.supers())
+        + ", winter bees raised "
+        + span(climate.winterBees())
+        + ".";
+  }
+
+  private static String span(YearSpan span) {
+    return Plain.day(span.from()) + " to " + Plain.day(span.to());
+  }
+
+  private static String arrivals(ColonyCase c) {
+    List<Immigration.Window> windows = c.model().immigration().windows();
+    return windows.isEmpty()
+        ? "No mites arrive from other colonies."
+        : "Mites that arrive from other colonies: "
+            + windows.stream()
+                .map(w -> Digits.two(w.perDay()) + " a day, " + span(w.span()))
+                .collect(Collectors.joining("; "))
+            + ", give or take the doubt shown above.";
+  }
+
+  private static String limits(LimitSet limits) {
+    String known = limits.tag() == Tag.MEMORY ? ", not checked against a source" : "";
+    return "Limits: \u201c"
+        + limits.title()
+        + "\u201d ("
+        + limits.name()
+        + "; "
+        + limits.region()
+        + "). Source: "
+        + limits.source()
+        + (limits.source().contains("no source") ? "" : known)
+        + ".";
+  }
+
+  private String done(ColonyCase c) {
+    String whose = parts.size() > 1 ? "Colony " + c.colony() + ": " : "";
+    String what = c.given().stream().map(AssumedSection::dated).collect(Collectors.joining("; "));
+    return what.isEmpty()
+        ? "Nothing was done against mites between the first wash and the last, as far as the record"
+            + " says."
+        : whose + "Done already: " + what + ".";
+  }
+
+  private static String dated(Control control) {
+    return control.name()
+        + ", "
+        + Plain.day(control.from())
+        + (control.to().equals(control.from()) ? "" : " to " + Plain.day(control.to()));
+  }
+
+  private String decision(ColonyCase c) {
+    String whose = parts.size() > 1 ? " for colony " + c.colony() : "";
+    return "The day of the decision"
+        + whose
+        + ", \u201ctoday\u201d in the chart, is "
+        + Plain.day(c.now())
+        + (c.washes().isEmpty() ? ", the first day of the study" : ", the day after the last wash")
+        + "; the look ahead ends on "
+        + Plain.day(c.until())
+        + ".";
+  }
+
+  private List<String> methods() {
+    Set<WashMethod> used = new TreeSet<>();
+    for (PagePart part : parts) {
+      part.colony().washes().stream().map(Wash::method).forEach(used::add);
+    }
+    List<String> out = new ArrayList<>();
+    for (WashMethod m : used) {
+      out.add(
+          "Washing by "
+              + m.id().replace('-', ' ')
+              + " is taken to find "
+              + Digits.percent(m.recovery().mean())
+              + " of the mites ("
+              + m.recovery().source()
+              + ").");
+    }
+    return out;
+  }
+}

@@ -1,0 +1,34 @@
+package broodtide.report;
+
+import java.util.List;
+
+/** What a beekeeper should mind before acting; common practice, no source. */
+final class Cautions {
+  private static final List<String> LINES =
+      List.of(
+          "These are estimates, not instructions. Whether a product may be used, when, how much and"
+              + " how often is said by its registered label and by local law; where they differ"
+              + " from this page, they hold. Ask the bee inspector or a veterinarian when in"
+              + " doubt.",
+          "Organic acids burn skin, eyes and lungs: wear acid-proof gloves and goggles, and a"
+              + " respirator fit for acid vapour where the label asks for one. Stand upwind and"
+              + " have water at hand.",
+          "Alcohol burns with a flame that is hard to see. Keep it, and the washed bees, well away"
+              + " from a lit smoker.",
+          "Bees sting. Know what to do about an allergic reaction before you open a hive, and do"
+              + " not work alone if you have had one.",
+          "Keep treatments out of honey for harvest: supers off unless the label allows them on,"
+              + " and waiting times kept. Residues gather in wax.",
+          "Use one active substance in turn with another, and wash afterwards: resistance is found"
+              + " only by counting.",
+          "Varroa is notifiable in some places, and in a few it is not established. Report it where"
+              + " the law asks for it.");
+
+  private Cautions() {}
+
+  static void write(Html h) {
+    h.open("section", "class", "cautions").element("h2", "Cautions").open("ul");
+    LINES.forEach(line -> h.element("li", line));
+    h.close().close();
+  }
+}

@@ -1,0 +1,110 @@
+package broodtide.report;
+
+import broodtide.compare.ColonyResult;
+import broodtide.compare.Comparison;
+import broodtide.compare.PlanRun;
+import java.util.List;
+
+/** The section of the page about one colony: chart, plans, washes, and what was learned. */
+record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
+  /** For phones: as wide as {@link Size#PHONE}, and higher, for the key takes room of its own. */
+  private static final Size UPRIGHT = new Size(Size.PHONE.width(), 600);
+
+  Html write(String id) {
+    Html h = Html.piece();
+    h.open("section", "id", id, "class", "colony");
+    if (several) {
+      h.open("h2").text("Colony ").given(result.comparison().colony().colony()).close();
+    }
+    chart(h);
+    plans(h);
+    new WashTable(result).write(h, level());
+    new LearnedTable(result).write(h, level());
+    return h.close();
+  }
+
+  private String level() {
+    return several ? "h3" : "h2";
+  }
+
+  private void chart(Html h) {
+    h.element(level(), "The season");
+    h.open("figure");
+    h.open("div", "class", "wide").picture(chart).close();
+    h.open("div", "class", "narrow").picture(chart.sized(UPRIGHT)).close();
+    h.element(
+        "figcaption",
+        "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
+            + " frame. The dashed step is the limit of the season. The scale is logarithmic: equal"
+            + " steps up are equal factors.");
+    h.close();
+  }
+
+  private void plans(Html h) {
+    Comparison comparison = result.comparison();
+    List<PlanColumn> columns = PlanColumns.of(comparison);
+    h.element(level(), comparison.runs().size() == 1 ? "In figures" : "The plans in figures");
+    h.open("table", "class", "cards figures", "role", "table");
+    h.element(
+        "caption",
+        "The middle of the seasons; below it, where there is one, the range of nine seasons in"
+            + " ten.");
+    h.open("thead", "role", "rowgroup").open("tr", "role", "row");
+    head(h, "Plan");
+    columns.forEach(c -> head(h, c.title()));
+    h.close().close();
+    h.open("tbody", "role", "rowgroup");
+    for (PlanRun run : comparison.runs()) {
+      row(h, run, columns);
+    }
+    h.close().close();
+    meanings(h, columns);
+    inWords(h, comparison);
+  }
+
+  private static void head(Html h, String title) {
+    h.element("th", title, "scope", "col", "role", "columnheader");
+  }
+
+  private static void row(Html h, PlanRun run, List<PlanColumn> columns) {
+    h.open("tr", "role", "row");
+    h.open("th", "scope", "row", "role", "rowheader").given(run.plan().name()).close();
+    for (PlanColumn c : columns) {
+      PlanColumn.Cell cell = c.cell().apply(run);
+      h.open("td", "role", "cell", "data-head", c.title());
+      h.open("span").element("b", cell.middle());
+      if (!cell.range().isEmpty()) {
+        h.text(" ").element("small", cell.range());
+      }
+      h.close().close();
+    }
+    h.close();
+  }
+
+  private static void meanings(Html h, List<PlanColumn> columns) {
+    h.open("dl", "class", "meanings");
+    for (PlanColumn c : columns) {
+      h.open("div").element("dt", c.title()).element("dd", c.meaning()).close();
+    }
+    h.close();
+  }
+
+  private void inWords(Html h, Comparison comparison) {
+    Answer answer = new Answer(comparison);
+    h.element("p", answer.itemHead());
+    h.open("ul", "class", "words");
+    for (PlanRun run : comparison.runs()) {
+      h.open("li").open("strong").given(run.plan().name()).close();
+      h.text(": " + answer.item(run));
+      for (String objection : run.objections()) {
+        h.text(" Mind: " + objection + ".");
+      }
+      h.close();
+    }
+    for (Comparison.Refused refused : comparison.refused()) {
+      h.open("li").open("strong").given(refused.plan()).close();
+      h.text(" is left out: " + refused.reason() + ".").close();
+    }
+    h.close();
+  }
+}

@@ -1,0 +1,76 @@
+package broodtide.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+
+/**
+ * A table as RFC 4180 writes it: UTF-8 without a mark, commas, lines that end in CR LF, quotes
+ * around cells that need them.
+ *
+ * <p>Spreadsheets take a cell that begins with {@code = + - @}, a tab or a line break for a formula
+ * and run it. Texts that begin so, after blanks or not, get an apostrophe in front, which
+ * spreadsheets show as the sign for plain text; other programs should take it off. Numbers are
+ * written by {@link #number} alone and stay as they are.
+ */
+final class Csv {
+  private static final MathContext SIX = new MathContext(6);
+
+  private final StringBuilder out = new StringBuilder();
+  private final int columns;
+
+  /** A table with these column names. */
+  Csv(List<String> head) {
+    columns = head.size();
+    line(head);
+  }
+
+  /**
+   * Adds a row of cells made by {@link #text}, {@link #number} and the like.
+   *
+   * @throws IllegalArgumentException when there are not as many cells as columns
+   */
+  Csv row(List<String> cells) {
+    if (cells.size() != columns) {
+      throw new IllegalArgumentException(
+          "row " + cells + " has " + cells.size() + " cells; the table has " + columns);
+    }
+    line(cells);
+    return this;
+  }
+
+  /** A cell of text that no spreadsheet will run. */
+  static String text(String text) {
+    String shown = text.stripLeading();
+    boolean formula =
+        !shown.isEmpty() && "=+-@\uff1d\uff0b\uff0d\uff20".indexOf(shown.charAt(0)) >= 0;
+    boolean breaks = !text.isEmpty() && "\t\r\n".indexOf(text.charAt(0)) >= 0;
+    return formula || breaks ? "'" + text : text;
+  }
+
+  /** A number with six significant digits and without an exponent; empty when there is none. */
+  static String number(double value) {
+    return Double.isFinite(value)
+        ? new BigDecimal(value).round(SIX).stripTrailingZeros().toPlainString()
+        : "";
+  }
+
+  /** The table's text. */
+  String finish() {
+    return out.toString();
+  }
+
+  private void line(List<String> cells) {
+    String between = "";
+    for (String cell : cells) {
+      out.append(between).append(quoted(cell));
+      between = ",";
+    }
+    out.append("\r\n");
+  }
+
+  private static String quoted(String cell) {
+    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+    return plain && cell.strip().equals(cell) ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+}

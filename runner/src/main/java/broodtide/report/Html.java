@@ -1,0 +1,109 @@
+package broodtide.report;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Set;
+
+/**
+ * Writes HTML of which every text and every attribute is escaped; the one thing let through as it
+ * is is a {@link Picture}, which escapes for itself. The same calls give the same bytes.
+ */
+final class Html {
+  private static final Set<String> EMPTY = Set.of("meta", "hr", "br");
+  private static final Set<String> INLINE =
+      Set.of("b", "strong", "small", "span", "bdi", "a", "code", "em");
+
+  private final StringBuilder out = new StringBuilder(4096);
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /** A piece of a page, to be put into a document with {@link #append}. */
+  static Html piece() {
+    return new Html();
+  }
+
+  /** Begins a document in this language. */
+  static Html document(String language) {
+    Html html = new Html();
+    html.out.append("<!DOCTYPE html>\n");
+    return html.open("html", "lang", language);
+  }
+
+  private Html() {}
+
+  /**
+   * Opens an element.
+   *
+   * @param attributes names and values in turn
+   */
+  Html open(String tag, String... attributes) {
+    out.append('<').append(tag);
+    for (int i = 0; i < attributes.length; i += 2) {
+      out.append(' ').append(attributes[i]).append("=\"");
+      out.append(SvgCanvas.escape(attributes[i + 1])).append('"');
+    }
+    out.append('>');
+    if (!EMPTY.contains(tag)) {
+      open.push(tag);
+    }
+    return this;
+  }
+
+  /** Writes text. */
+  Html text(String text) {
+    out.append(SvgCanvas.escape(text));
+    return this;
+  }
+
+  /** Writes a text that a user gave, which may run the other way than the text around it. */
+  Html given(String text) {
+    return open("bdi").text(text).close();
+  }
+
+  /** Closes the element opened last. */
+  Html close() {
+    String tag = open.pop();
+    out.append("</").append(tag).append('>');
+    if (!INLINE.contains(tag)) {
+      out.append('\n');
+    }
+    return this;
+  }
+
+  /** A whole element of text. */
+  Html element(String tag, String text, String... attributes) {
+    return open(tag, attributes).text(text).close();
+  }
+
+  /** A finished piece. */
+  Html append(Html piece) {
+    out.append(piece.out);
+    return this;
+  }
+
+  /** A picture as inline SVG. */
+  Html picture(Picture picture) {
+    out.append(picture.svg());
+    return this;
+  }
+
+  /**
+   * A style sheet.
+   *
+   * @throws IllegalArgumentException when it would end its own element
+   */
+  Html style(String css) {
+    if (css.contains("</")) {
+      throw new IllegalArgumentException("a style sheet may not hold \"</\"");
+    }
+    out.append("<style>\n").append(css).append("</style>\n");
+    return this;
+  }
+
+  /** The document; everything still open is closed. */
+  String finish() {
+    while (!open.isEmpty()) {
+      close();
+    }
+    return out.toString();
+  }
+}

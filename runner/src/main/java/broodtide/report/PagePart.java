@@ -1,0 +1,54 @@
+package broodtide.report;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the page says of one colony. It is set as soon as the colony has been worked out and keeps
+ * none of its simulated seasons, so that an apiary of many colonies takes no more room than one.
+ *
+ * @param colony the case
+ * @param several whether the page speaks of other colonies too
+ * @param id identifier of its section
+ * @param sentence the answer in one sentence
+ * @param further sentences that follow it
+ * @param contradiction a warning about the washes, if there is one
+ * @param section chart, plans, washes and what was learned
+ * @param turns what would change the answer
+ * @param treats whether a plan gives a miticide
+ */
+public record PagePart(
+    ColonyCase colony,
+    boolean several,
+    String id,
+    String sentence,
+    List<String> further,
+    Optional<String> contradiction,
+    Html section,
+    List<String> turns,
+    boolean treats) {
+  /**
+   * Sets the part of one colony.
+   *
+   * @param result what was worked out
+   * @param chart its plans over the season
+   * @param number its place among the colonies of the run, from 1
+   * @param several whether there are others
+   */
+  public static PagePart of(ColonyResult result, SeasonChart chart, int number, boolean several) {
+    Answer answer = new Answer(result.comparison());
+    String id = "colony-" + number;
+    return new PagePart(
+        result.comparison().colony(),
+        several,
+        id,
+        answer.sentence(),
+        answer.further(),
+        Answer.contradiction(result.checks()),
+        new ColonySection(result, chart, several).write(id),
+        Turns.of(result),
+        result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0));
+  }
+}

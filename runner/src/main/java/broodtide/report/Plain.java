@@ -1,0 +1,48 @@
+package broodtide.report;
+
+import broodtide.compare.PlanRun;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Days and infestations as people write them. */
+public final class Plain {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+  private static final DateTimeFormatter SHORT =
+      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter EVERY_YEAR =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+
+  private Plain() {}
+
+  /** A day in a sentence: {@code 5 October 2025}. */
+  public static String day(LocalDate day) {
+    return DAY.format(day);
+  }
+
+  /** A day in a table: {@code 5 Oct}. */
+  public static String shortDay(LocalDate day) {
+    return SHORT.format(day);
+  }
+
+  /** A day of every year: {@code 5 October}. */
+  public static String day(MonthDay day) {
+    return EVERY_YEAR.format(day);
+  }
+
+  /**
+   * An infestation in mites per 100 bees, read to {@value broodtide.compare.PlanRun#FULL} at most.
+   */
+  public static String level(double perHundred) {
+    return perHundred >= PlanRun.FULL ? "over " + PlanRun.FULL : Digits.two(perHundred);
+  }
+
+  /** A range of infestations: {@code 15 to over 100}. */
+  public static String levels(double low, double high) {
+    String from = level(low);
+    String to = level(high);
+    return from.equals(to) ? from : from + " to " + to;
+  }
+}

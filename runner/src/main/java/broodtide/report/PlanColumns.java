@@ -1,0 +1,195 @@
+package broodtide.report;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.Comparison;
+import broodtide.compare.PlanFigures;
+import broodtide.compare.PlanRun;
+import broodtide.compare.Spread;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The outcomes of plans that tables show, in their order. */
+public final class PlanColumns {
+  private final Answer answer;
+  private final ColonyCase colony;
+
+  private PlanColumns(Comparison comparison) {
+    answer = new Answer(comparison);
+    colony = comparison.colony();
+  }
+
+  /** The columns for a comparison. */
+  public static List<PlanColumn> of(Comparison comparison) {
+    PlanColumns c = new PlanColumns(comparison);
+    return List.of(
+        c.infestation(), c.peak(), c.overLimit(), c.winterBrood(), c.better(), c.lost(), c.work());
+  }
+
+  private PlanColumn infestation() {
+    LocalDate day = answer.day();
+    return new PlanColumn(
+        Plain.shortDay(day),
+        "Mites per 100 bees on " + Plain.shortDay(day),
+        "Mites per 100 adult bees on " + Plain.day(day) + ", " + occasion(day) + ".",
+        true,
+        run -> {
+          Spread s = answer.on(run);
+          return new PlanColumn.Cell(Plain.level(s.median()), Plain.levels(s.q05(), s.q95()));
+        },
+        band("mites_per_100", answer::on, new PlanColumn.Figure("day", run -> day.toString())));
+  }
+
+  private String occasion(LocalDate day) {
+    boolean winterBees = colony.stages().endOfWinterBees(day).equals(day);
+    return winterBees ? "when the winter bees have been raised" : "the last day looked at";
+  }
+
+  private PlanColumn peak() {
+    return new PlanColumn(
+        "peak",
+        "Peak",
+        "Highest infestation from now on, in mites per 100 bees, and the day on which the middle of"
+            + " the seasons is highest.",
+        false,
+        run -> {
+          double peak = Spread.of(run.peaks()).median();
+          return new PlanColumn.Cell(Plain.level(peak), "near " + Plain.shortDay(run.peakDay()));
+        },
+        band(
+            "peak",
+            run -> Spread.of(run.peaks()),
+            new PlanColumn.Figure("peak_day", run -> run.peakDay().toString())));
+  }
+
+  private PlanColumn overLimit() {
+    return new PlanColumn(
+        "over limit",
+        "Over the limit",
+        "Chance of standing over the limit of the season at some time from now on, and the day by"
+            + " which half of the seasons have.",
+        false,
+        run -> {
+          int[] days = run.daysToLimit();
+          Optional<LocalDate> half = PlanFigures.medianDay(days, colony.now());
+          return new PlanColumn.Cell(
+              Digits.percent(PlanFigures.share(days)),
+              half.map(d -> d.equals(colony.now()) ? "already" : "by " + Plain.shortDay(d))
+                  .orElse(""));
+        },
+        List.of(
+            new PlanColumn.Figure(
+                "chance_over_limit", run -> Csv.number(PlanFigures.share(run.daysToLimit()))),
+            new PlanColumn.Figure(
+                "median_day_over_limit",
+                run ->
+                    PlanFigures.medianDay(run.daysToLimit(), colony.now())
+                        .map(LocalDate::toString)
+                        .orElse(""))));
+  }
+
+  private PlanColumn winterBrood() {
+    return new PlanColumn(
+        "winter brood",
+        "Winter brood with mites",
+        "Share of capped worker cells with a mite while the winter bees are raised. Bees raised"
+            + " with mites live shorter lives.",
+        true,
+        run -> {
+          if (noWinterBrood(run)) {
+            return PlanColumn.Cell.NONE;
+          }
+          Spread s = Spread.of(run.winterBroodInfested());
+          String low = Digits.percent(s.q05()).replace(" %", "");
+          return new PlanColumn.Cell(
+              Digits.percent(s.median()), low + " to " + Digits.percent(s.q95()));
+        },
+        band("winter_brood_infested", run -> Spread.of(run.winterBroodInfested())));
+  }
+
+  private PlanColumn better() {
+    String name = answer.first().plan().name();
+    return new PlanColumn(
+        "better",
+        "Better than " + name,
+        "Chance that the winter brood has fewer mites than with " + name + ".",
+        true,
+        run -> {
+          if (run == answer.first() || noWinterBrood(run)) {
+            return PlanColumn.Cell.NONE;
+          }
+          return sameAsFirst(run)
+              ? new PlanColumn.Cell("same", "")
+              : new PlanColumn.Cell(Digits.percent(chanceBetter(run)), "");
+        },
+        List.of(
+            new PlanColumn.Figure(
+                "chance_better_than_first",
+                run -> noWinterBrood(run) ? "" : Csv.number(chanceBetter(run)))));
+  }
+
+  private PlanColumn lost() {
+    return new PlanColumn(
+        "lost",
+        "Lost by " + Plain.shortDay(colony.until()),
+        "Chance that fewer than "
+            + Digits.count(PlanRun.LOST_BELOW)
+            + " bees are left by "
+            + Plain.day(colony.until())
+            + ".",
+        false,
+        run -> new PlanColumn.Cell(Digits.percent(run.shareLost(colony.until())), ""),
+        List.of(
+            new PlanColumn.Figure("chance_lost", run -> Csv.number(run.shareLost(colony.until()))),
+            new PlanColumn.Figure("until", run -> colony.until().toString())));
+  }
+
+  private PlanColumn work() {
+    return new PlanColumn(
+        "treatments",
+        "Treatments",
+        "Miticide applications, and the days on which one acts while honey supers usually stand.",
+        false,
+        run -> {
+          int days = run.daysTreatedWithSupers();
+          return new PlanColumn.Cell(
+              Integer.toString(run.treatments()),
+              days == 0 ? "" : days + (days == 1 ? " day" : " days") + " with supers on");
+        },
+        List.of(
+            new PlanColumn.Figure("treatments", run -> Integer.toString(run.treatments())),
+            new PlanColumn.Figure(
+                "days_treated_with_supers", run -> Integer.toString(run.daysTreatedWithSupers()))));
+  }
+
+  private static boolean noWinterBrood(PlanRun run) {
+    return Double.isNaN(run.winterBroodInfested()[0]);
+  }
+
+  private double chanceBetter(PlanRun run) {
+    return Comparison.chanceSmaller(
+        run.winterBroodInfested(), answer.first().winterBroodInfested());
+  }
+
+  /** Plans that act only after the winter bees have been raised give the very same brood. */
+  private boolean sameAsFirst(PlanRun run) {
+    return Arrays.equals(run.winterBroodInfested(), answer.first().winterBroodInfested());
+  }
+
+  private static List<PlanColumn.Figure> band(
+      String name, Function<PlanRun, Spread> spread, PlanColumn.Figure... further) {
+    List<PlanColumn.Figure> figures =
+        new ArrayList<>(
+            List.of(
+                new PlanColumn.Figure(name + "_q05", r -> Csv.number(spread.apply(r).q05())),
+                new PlanColumn.Figure(name + "_q25", r -> Csv.number(spread.apply(r).q25())),
+                new PlanColumn.Figure(name + "_median", r -> Csv.number(spread.apply(r).median())),
+                new PlanColumn.Figure(name + "_q75", r -> Csv.number(spread.apply(r).q75())),
+                new PlanColumn.Figure(name + "_q95", r -> Csv.number(spread.apply(r).q95()))));
+    figures.addAll(Arrays.asList(further));
+    return figures;
+  }
+}

@@ -1,0 +1,51 @@
+package broodtide.report;
+
+import broodtide.compare.Comparison;
+import broodtide.compare.PlanRun;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plans as a table for the terminal. */
+public final class PlanTerminalTable {
+  private PlanTerminalTable() {}
+
+  /** The few columns that a terminal has room for. */
+  public static Table of(Comparison comparison) {
+    List<PlanColumn> columns =
+        PlanColumns.of(comparison).stream().filter(PlanColumn::terminal).toList();
+    List<Table.Column> heads = new ArrayList<>();
+    heads.add(Table.Column.words("Plan"));
+    for (PlanColumn c : columns) {
+      heads.add(Table.Column.numbers(c.head()));
+      if (c == columns.get(0)) {
+        heads.add(Table.Column.numbers("9 in 10"));
+      }
+    }
+    Table table = Table.of(heads.toArray(Table.Column[]::new));
+    for (PlanRun run : comparison.runs()) {
+      List<String> cells = new ArrayList<>();
+      cells.add(run.plan().name());
+      for (PlanColumn c : columns) {
+        PlanColumn.Cell cell = c.cell().apply(run);
+        cells.add(cell.middle());
+        if (c == columns.get(0)) {
+          cells.add(cell.range());
+        }
+      }
+      table = table.row(cells.toArray(String[]::new));
+    }
+    return table;
+  }
+
+  /** What the columns of the terminal mean, in one paragraph. */
+  public static String legend(Comparison comparison) {
+    StringBuilder s = new StringBuilder("9 in 10: the range of nine seasons in ten.");
+    for (PlanColumn c : PlanColumns.of(comparison)) {
+      if (c.terminal()) {
+        s.append(' ').append(c.head()).append(": ");
+        s.append(Character.toLowerCase(c.meaning().charAt(0))).append(c.meaning().substring(1));
+      }
+    }
+    return s.toString();
+  }
+}

@@ -1,0 +1,12 @@
+package broodtide.report;
+
+/**
+ * How a report was made, so that it can be made again.
+ *
+ * @param command the command's name, for instance {@code compare}
+ * @param version version of the program
+ * @param seed seed of the random numbers
+ * @param members simulated colonies
+ * @param line the command line without folders and without what leaves the figures alone
+ */
+public record RunFacts(String command, String version, long seed, int members, String line) {}

@@ -1,0 +1,144 @@
+package broodtide.report;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
+import broodtide.compare.Comparison;
+import broodtide.compare.PlanRun;
+import broodtide.compare.Spread;
+import broodtide.compare.Sway;
+import broodtide.control.MiticideCourse;
+import broodtide.fit.Priors;
+import broodtide.study.Assumptions;
+import broodtide.wash.SamplePlan;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What would change the answer: figures of the run itself, and what holds by construction. */
+final class Turns {
+  /** An unknown that moves the forecast by less than this factor is not spoken of. */
+  private static final double MATTERS = 1.25;
+
+  private static final int MOST_SWAYS = 3;
+  private static final int SCOOP = 300;
+
+  private Turns() {}
+
+  static void write(Html h, List<PagePart> parts) {
+    h.open("section").element("h2", "What would change this answer");
+    for (PagePart part : parts) {
+      if (part.several()) {
+        h.open("h3").text("Colony ").given(part.colony().colony()).close();
+      }
+      list(h, part.turns());
+    }
+    if (parts.size() > 1) {
+      h.element("h3", "Every colony");
+    }
+    list(h, general(parts));
+    h.close();
+  }
+
+  private static void list(Html h, List<String> lines) {
+    h.open("ul");
+    lines.forEach(line -> h.element("li", line));
+    h.close();
+  }
+
+  /** What would change the answer for one colony. */
+  static List<String> of(ColonyResult result) {
+    Answer answer = new Answer(result.comparison());
+    List<String> out = new ArrayList<>(sways(result.comparison(), answer));
+    out.add(anotherWash(result.comparison().colony(), answer));
+    for (PlanRun run : result.comparison().runs()) {
+      if (treatedBy(run, answer.day()) && run.shareLost(answer.day()) <= 0.5) {
+        out.add(
+            "Treatments differ in how well they work: with "
+                + run.plan().name()
+                + ", 1 season in 20 ends above "
+                + Plain.level(answer.on(run).q95())
+                + " mites per 100 bees on "
+                + Plain.day(answer.day())
+                + ".");
+      }
+    }
+    return out;
+  }
+
+  private static boolean treatedBy(PlanRun run, LocalDate day) {
+    return run.plan().controls().stream()
+        .anyMatch(c -> c instanceof MiticideCourse && c.from().isBefore(day));
+  }
+
+  private static List<String> sways(Comparison comparison, Answer answer) {
+    Priors priors = comparison.posterior().priors();
+    String plan = answer.first().plan().name();
+    List<String> out = new ArrayList<>();
+    Sway.of(comparison, answer.first(), answer.day()).stream()
+        .filter(s -> s.factor() >= MATTERS)
+        .sorted(Comparator.comparingDouble(Sway::factor).reversed())
+        .limit(MOST_SWAYS)
+        .forEach(
+            s -> {
+              UnknownWords words = UnknownWords.of(s.unknown(), priors);
+              out.add(
+                  words.name()
+                      + ": among the colonies that fit the washes, the third "
+                      + words.less()
+                      + " comes to "
+                      + Plain.level(s.low())
+                      + " mites per 100 bees on "
+                      + Plain.day(answer.day())
+                      + " with \u201c"
+                      + plan
+                      + "\u201d, the third "
+                      + words.more()
+                      + " to "
+                      + Plain.level(s.high())
+                      + ".");
+            });
+    return out;
+  }
+
+  private static String anotherWash(ColonyCase c, Answer answer) {
+    double now = Spread.of(answer.first().infestation(c.now())).median();
+    double rate = Math.min(50, Math.max(0.3, now));
+    SamplePlan plan = SamplePlan.usual();
+    return "Another wash: at "
+        + Digits.two(rate)
+        + " mites per 100 bees, one of "
+        + SCOOP
+        + " bees is right to within "
+        + Digits.percent(plan.precision(rate, SCOOP, 0.9))
+        + " nine times in ten; for 25 % it takes about "
+        + Digits.two(plan.beesFor(rate, 0.25, 0.9))
+        + " bees. It may move the forecast either way.";
+  }
+
+  private static List<String> general(List<PagePart> parts) {
+    Assumptions usual = Assumptions.usual();
+    List<String> out = new ArrayList<>();
+    out.add(
+        "Neighbours: with few colonies around, "
+            + Digits.two(usual.sparseArrivals())
+            + " mites a day arrive in late summer and autumn; with many, "
+            + Digits.two(usual.denseArrivals())
+            + " (Frey & Rosenkranz 2014). More arrivals mean more mites, above all after a"
+            + " treatment. Run again with --neighbours isolated, sparse or dense to see, or change"
+            + " \u201csurroundings\u201d in the study.");
+    if (parts.stream().anyMatch(PagePart::treats)) {
+      out.add(
+          "A treatment that fails altogether, as where mites are resistant, leaves the colony with"
+              + " the mites it would have without it. A wash two to four weeks after the end"
+              + " tells.");
+    }
+    out.add(
+        "Other limits move the dashed line and the chances of being over it, not the forecast"
+            + " (--limits).");
+    out.add(
+        "Anything done or happening that is not in the record: a treatment, a swarm, a new queen,"
+            + " brood moved in or out.");
+    return out;
+  }
+}

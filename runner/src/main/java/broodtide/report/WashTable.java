@@ -1,0 +1,119 @@
+package broodtide.report;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.ColonyResult;
+import broodtide.compare.YearStages;
+import broodtide.fit.ExpectedWashes;
+import broodtide.wash.Infestation;
+import broodtide.wash.Interval;
+import broodtide.wash.Wash;
+import java.util.List;
+import java.util.Optional;
+
+/** What the washes of one colony say, one by one. */
+record WashTable(ColonyResult result) {
+  private static final double LEVEL = 0.9;
+
+  void write(Html h, String heading) {
+    h.element(heading, "What the washes say");
+    List<ExpectedWashes.Check> checks = result.checks();
+    if (checks.isEmpty()) {
+      h.element("p", "There are no washes; the start is as the study gives it.");
+      return;
+    }
+    h.open("table", "class", "cards", "role", "table");
+    h.element(
+        "caption",
+        "Mites per 100 bees as counted, with the exact 90 % interval of the count alone (binomial;"
+            + " Poisson where the bees were not counted). Limits are held against what an alcohol"
+            + " wash would have shown.");
+    h.open("thead", "role", "rowgroup").open("tr", "role", "row");
+    for (String title : List.of("Day", "Count", "Per 100 bees", "Over the limit", "Fit")) {
+      h.element("th", title, "scope", "col", "role", "columnheader");
+    }
+    h.close().close();
+    h.open("tbody", "role", "rowgroup");
+    checks.forEach(check -> row(h, check));
+    h.close().close();
+    h.element(
+        "p",
+        "Fit: where the count stands among the washes that the colonies which fit all of them would"
+            + " have shown.",
+        "class",
+        "fine");
+  }
+
+  private void row(Html h, ExpectedWashes.Check check) {
+    Wash w = check.wash();
+    h.open("tr", "role", "row");
+    h.element("th", Plain.day(w.date()), "scope", "row", "role", "rowheader");
+    cell(h, "Count", count(w), sample(w));
+    Interval exact = Infestation.of(w).exact(LEVEL);
+    cell(h, "Per 100 bees", Digits.two(w.perHundred()), Digits.range(exact.low(), exact.high()));
+    limit(h, w);
+    cell(h, "Fit", place(check.place()), "");
+    h.close();
+  }
+
+  private void limit(Html h, Wash w) {
+    ColonyCase colony = result.comparison().colony();
+    YearStages stages = colony.stages();
+    Optional<Double> limit = stages.limitOn(colony.limits(), w.date());
+    if (limit.isEmpty()) {
+      cell(h, "Over the limit", "-", "no limit for this season");
+      return;
+    }
+    double chance = Infestation.of(w).asAlcoholWash().chanceAbove(limit.get());
+    cell(
+        h,
+        "Over the limit",
+        Odds.words(Math.max(0, Math.min(1, chance))),
+        "limit " + Digits.two(limit.get()) + ", " + stages.on(w.date()).title());
+  }
+
+  private static void cell(Html h, String title, String middle, String more) {
+    h.open("td", "role", "cell", "data-head", title).open("span").element("b", middle);
+    if (!more.isEmpty()) {
+      h.text(" ").open("small").given(more).close();
+    }
+    h.close().close();
+  }
+
+  private static String count(Wash w) {
+    String mites = w.mites() == 1 ? "1 mite" : Digits.count(w.mites()) + " mites";
+    return w.beesAssumed()
+        ? mites + " in a half cup"
+        : mites + " in " + Digits.count(Math.round(w.beesOrAssumed())) + " bees";
+  }
+
+  private static String sample(Wash w) {
+    String counted =
+        w.beesAssumed() ? "not counted, taken as " + Digits.two(w.beesOrAssumed()) + "; " : "";
+    String note = w.note().isBlank() ? "" : "; \u201c" + w.note() + "\u201d";
+    return counted + words(w.method().id()) + ", " + frame(w) + note;
+  }
+
+  private static String frame(Wash w) {
+    return switch (w.frame()) {
+      case BROOD_CENTRE -> "middle of the brood nest";
+      case BROOD_EDGE -> "edge of the brood nest";
+      case HONEY -> "honey frame";
+      case MIXED -> "mixed frames";
+    };
+  }
+
+  private static String words(String id) {
+    return id.replace('-', ' ');
+  }
+
+  /** Where a wash stands in what was expected, in words. */
+  static String place(double place) {
+    if (place < 0.05 || place > 0.95) {
+      return place < 0.5 ? "surprisingly few" : "surprisingly many";
+    }
+    if (place < 0.25 || place > 0.75) {
+      return place < 0.5 ? "on the low side" : "on the high side";
+    }
+    return "as expected";
+  }
+}

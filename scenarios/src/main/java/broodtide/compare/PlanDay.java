@@ -1,0 +1,27 @@
+package broodtide.compare;
+
+import broodtide.engine.Quantity;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One day of a plan's colonies taken together.
+ *
+ * @param date the day
+ * @param infestation mites per 100 adult bees, at most {@value PlanRun#FULL}
+ * @param adults adult bees of the middle colony
+ */
+public record PlanDay(LocalDate date, Spread infestation, double adults) {
+  /** Every day of a run, from its start on. */
+  public static List<PlanDay> all(PlanRun run) {
+    List<PlanDay> out = new ArrayList<>();
+    for (int day = 0; day <= run.run().scenario().days(); day++) {
+      LocalDate date = run.colony().start().plusDays(day);
+      out.add(
+          new PlanDay(
+              date, Spread.of(run.infestation(date)), run.on(Quantity.ADULTS, date).median()));
+    }
+    return out;
+  }
+}
