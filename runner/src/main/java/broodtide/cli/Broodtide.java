@@ -26,7 +26,12 @@ import picocli.CommandLine.Spec;
       "  broodtide compare washes.csv --climate cool-maritime",
       "'broodtide COMMAND --help' explains a command."
     },
-    subcommands = {ForecastCommand.class, CompareCommand.class, BacktestCommand.class})
+    subcommands = {
+      ForecastCommand.class,
+      CompareCommand.class,
+      WindowsCommand.class,
+      BacktestCommand.class
+    })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;
 
