@@ -8,6 +8,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
 import broodtide.engine.Workers;
+import broodtide.measure.OutOfRange;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -132,6 +133,31 @@ public final class SeasonPosterior {
       out[i] = priors.dispersion(sample.z()[i]);
     }
     return out;
+  }
+
+  /**
+   * The same with fewer colonies, taken evenly through the sample; for work that plays them often.
+   *
+   * @param most colonies to keep, 16 or more; all are kept when there are no more than that
+   */
+  public SeasonPosterior thinned(int most) {
+    OutOfRange.check("most", most, 16, Integer.MAX_VALUE, "colonies");
+    double[][] z = sample.z();
+    if (z.length <= most) {
+      return this;
+    }
+    double[][] kept = new double[most][];
+    for (int i = 0; i < most; i++) {
+      kept[i] = z[(int) ((long) i * z.length / most)];
+    }
+    TemperedSampler.Sample fewer =
+        new TemperedSampler.Sample(
+            kept,
+            Math.min(most, sample.effectiveSize()),
+            sample.acceptance(),
+            sample.steps(),
+            sample.logEvidence());
+    return new SeasonPosterior(past, start, priors, washes, fewer);
   }
 
   /** The sample in standard normal units, with what is known of its quality. */

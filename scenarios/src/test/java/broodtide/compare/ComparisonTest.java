@@ -5,141 +5,97 @@ import static org.assertj.core.api.Assertions.within;
 
 import broodtide.control.Control;
 import broodtide.control.Plan;
-import broodtide.engine.ColonyModel;
+import broodtide.control.QueenCaging;
+import broodtide.control.Split;
 import broodtide.engine.Progress;
-import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
-import broodtide.fit.Priors;
-import broodtide.fit.SeasonPosterior;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
-import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
-  private static final LocalDate NOW = LocalDate.of(2026, 6, 22);
-  private static final Workers WORKERS = new Workers(2);
-
-  private static ColonyCase colony;
-  private static SeasonPosterior posterior;
-
-  @BeforeAll
-  static void washes() {
-    colony =
-        new ColonyCase(
-            "A",
-            ColonyModel.in(Library.climate("temperate")),
-            LocalDate.of(2026, 4, 18),
-            NOW,
-            LocalDate.of(2026, 12, 10),
-            List.of(
-                Wash.of(LocalDate.of(2026, 4, 18), "A", 1, 310),
-                Wash.of(LocalDate.of(2026, 5, 20), "A", 2, 295),
-                Wash.of(LocalDate.of(2026, 6, 21), "A", 6, 320)),
-            List.of(),
-            LimitLibrary.shipped("common-practice"),
-            Priors.defaults());
-    posterior = colony.posterior(new SeasonPosterior.Effort(512, 2, 11), WORKERS, Progress.NONE);
-  }
-
-  @AfterAll
-  static void close() {
-    WORKERS.close();
-  }
-
-  private static Control control(String name, LocalDate day) {
-    return Library.control(name).at(day);
-  }
+  private static final LocalDate AUGUST = LocalDate.of(2026, 8, 6);
 
   private static Comparison play(Plan... plans) {
-    return Comparison.of(colony, posterior, List.of(plans), WORKERS, Progress.NONE);
-  }
-
-  @Test
-  void twoHelpfulMeasuresAreNeverWorseThanOne() {
-    Control comb = control("drone-comb-part", NOW);
-    Control formic = control("formic-strips", LocalDate.of(2026, 8, 1));
-    Control oxalic = control("oxalic-dribble", LocalDate.of(2026, 11, 20));
-    Comparison c =
-        play(
-            new Plan("one", List.of(formic)),
-            new Plan("with comb", List.of(comb, formic)),
-            new Plan("with oxalic", List.of(formic, oxalic)));
-    LocalDate end = LocalDate.of(2026, 12, 9);
-    double[] one = c.runs().get(0).run().values(Quantity.MITES, end);
-    for (PlanRun both : c.runs().subList(1, 3)) {
-      double[] two = both.run().values(Quantity.MITES, end);
-      assertThat(Comparison.chanceSmaller(two, one)).as(both.plan().name()).isGreaterThan(0.99);
+    try (Workers workers = new Workers(2)) {
+      ColonyCase c = Invented.colony();
+      return Comparison.of(
+          c, Invented.posterior(c, 128, workers), List.of(plans), workers, Progress.NONE);
     }
   }
 
+  /** Two measures that each help are together no worse than either, colony by colony. */
   @Test
-  void plansThatDoNothingYetAreTheSameUntilTheyAct() {
-    Comparison c =
+  void twoHelpfulMeasuresAreNeverWorseThanOne() {
+    Control comb = Library.control("drone-comb-part").at(Invented.NOW);
+    Control thymol = Library.control("thymol").at(AUGUST);
+    Comparison played =
         play(
             Plan.waiting("wait"),
-            new Plan("later", List.of(control("thymol", LocalDate.of(2026, 8, 20)))));
-    LocalDate before = LocalDate.of(2026, 8, 20);
-    assertThat(c.runs().get(1).infestation(before)).isEqualTo(c.runs().get(0).infestation(before));
+            new Plan("comb", List.of(comb)),
+            new Plan("thymol", List.of(thymol)),
+            new Plan("both", List.of(comb, thymol)));
+    double[] both = played.runs().get(3).winterBroodInfested();
+    for (int one = 1; one <= 2; one++) {
+      double[] alone = played.runs().get(one).winterBroodInfested();
+      assertThat(Difference.of(alone, played.runs().get(0).winterBroodInfested()).mean())
+          .as("helps by itself")
+          .isNegative();
+      for (int m = 0; m < both.length; m++) {
+        assertThat(both[m]).isLessThanOrEqualTo(alone[m] + 1e-12);
+      }
+    }
   }
 
   @Test
   void aPlanThatCannotRunIsNamedAndTheRestGoesOn() {
-    Comparison c =
-        play(
-            Plan.waiting("wait"),
-            new Plan("too early", List.of(control("thymol", LocalDate.of(2026, 2, 1)))),
-            new Plan("fine", List.of(control("thymol", LocalDate.of(2026, 8, 20)))));
-    assertThat(c.runs()).extracting(r -> r.plan().name()).containsExactly("wait", "fine");
-    assertThat(c.refused()).hasSize(1);
-    assertThat(c.refused().get(0).reason()).contains("too early", "2026-02-01");
+    Control early = Library.control("thymol").at(Invented.START.minusDays(3));
+    Comparison played =
+        play(Plan.waiting("wait"), new Plan("too early", List.of(early)), Plan.waiting("again"));
+    assertThat(played.runs()).extracting(r -> r.plan().name()).containsExactly("wait", "again");
+    assertThat(played.refused())
+        .singleElement()
+        .satisfies(r -> assertThat(r.plan()).isEqualTo("too early"))
+        .satisfies(r -> assertThat(r.reason()).contains("2026-05-07", early.name(), "2026-05-10"));
   }
 
   @Test
-  void objectionsNameControlAndDay() {
-    PlanRun cold =
-        play(new Plan("cold", List.of(control("formic-strips", LocalDate.of(2026, 12, 1)))))
-            .runs()
-            .get(0);
-    assertThat(cold.objections()).hasSize(1);
-    assertThat(cold.objections().get(0)).contains("2026-12-01", "outside its");
-    PlanRun onHoney =
-        play(new Plan("honey", List.of(control("thymol", LocalDate.of(2026, 7, 10)))))
-            .runs()
-            .get(0);
-    assertThat(onHoney.objections().get(0)).contains("honey supers", "22 of its days");
+  void aQueenInHerCageIsNotSplitFrom() {
+    QueenCaging cage = new QueenCaging("cage", AUGUST, AUGUST.plusDays(20));
+    Split split = new Split("nucleus", AUGUST.plusDays(5), 0.3, 0.3, 0);
+    Assertions.assertThatThrownBy(() -> new Plan("p", List.of(cage, split)))
+        .hasMessageContaining("caged")
+        .hasMessageContaining("nucleus")
+        .hasMessageContaining("2026-08-11");
   }
 
   @Test
-  void usualPlansSuitTheDay() {
-    List<Plan> plans = UsualPlans.of(colony, Optional.empty());
-    assertThat(plans).hasSize(5);
-    assertThat(plans.get(0).controls()).isEmpty();
-    for (Plan plan : plans) {
-      assertThat(PlanCheck.of(plan, colony.model().climate()))
-          .as(plan.name())
-          .noneMatch(s -> s.contains("outside its"));
-    }
-    List<Plan> thymol = UsualPlans.of(colony, Optional.of(Library.control("thymol")));
-    assertThat(thymol).filteredOn(p -> p.name().startsWith("thymol")).hasSize(3);
+  void whatLiesBeforeTheDecisionIsSaid() {
+    Control past = Library.control("formic-strips").at(Invented.NOW.minusDays(2));
+    Comparison played = play(new Plan("past", List.of(past)));
+    assertThat(played.runs().get(0).objections())
+        .anySatisfy(o -> assertThat(o).contains("2026-07-07", "before the day of decision"));
   }
 
+  /** Days over the limit, by hand: five members of six pass it. */
   @Test
-  void figuresOfOutcomes() {
-    assertThat(PlanFigures.share(new int[] {-1, 0, 5, -1})).isEqualTo(0.5);
-    assertThat(PlanFigures.shareWithin(new int[] {-1, 0, 5, 9}, 5)).isEqualTo(0.5);
-    assertThat(PlanFigures.medianDay(new int[] {3, -1, 7}, NOW)).contains(NOW.plusDays(7));
-    assertThat(PlanFigures.medianDay(new int[] {3, -1, -1}, NOW)).isEmpty();
-    assertThat(Comparison.chanceSmaller(new double[] {1, 2, 3, 4}, new double[] {2, 2, 2, 2}))
-        .isCloseTo(0.375, within(1e-12));
-    Spread s = Spread.of(new double[] {4, 1, 3, 2, 5});
-    assertThat(s.median()).isEqualTo(3);
-    assertThat(s.q25()).isEqualTo(2);
-    assertThat(s.q05()).isCloseTo(1.2, within(1e-12));
+  void daysOverTheLimit() {
+    int[] days = {4, 9, -1, 0, 30, 12};
+    LocalDate now = Invented.NOW;
+    assertThat(PlanFigures.dayFor(days, now, 0.05)).contains(now);
+    assertThat(PlanFigures.dayFor(days, now, 0.5)).contains(now.plusDays(9));
+    assertThat(PlanFigures.dayFor(days, now, 5 / 6.0)).contains(now.plusDays(30));
+    assertThat(PlanFigures.dayFor(days, now, 0.95)).isEmpty();
+  }
+
+  /** Against waiting: mean, ties and signs, by hand. */
+  @Test
+  void differences() {
+    Difference d = Difference.of(new double[] {1, 2, 3, 3}, new double[] {2, 2, 5, 1});
+    assertThat(d.mean()).isCloseTo(-0.25, within(1e-12));
+    assertThat(d.chanceSmaller()).isCloseTo(0.625, within(1e-12));
+    assertThat(d.band().median()).isCloseTo(-0.5, within(1e-12));
   }
 }
