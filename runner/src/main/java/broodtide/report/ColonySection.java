@@ -8,7 +8,7 @@ import java.util.List;
 /** The section of the page about one colony: chart, plans, washes, and what was learned. */
 record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   /** For phones: as wide as {@link Size#PHONE}, and higher, for the key takes room of its own. */
-  private static final Size UPRIGHT = new Size(Size.PHONE.width(), 600);
+  private static final Size UPRIGHT = new Size(Size.PHONE.width(), 660);
 
   Html write(String id) {
     Html h = Html.piece();
