@@ -70,6 +70,31 @@ class ReportAgreesTest {
     }
   }
 
+  @Test
+  void filesStandWithoutTheirFoldersAndColoniesOfLikeNamesApart() throws IOException {
+    Path washes = folder.resolve("my washes.csv");
+    Files.writeString(
+        washes, "date,colony,mites,bees\n2025-05-01,Hive 1,2,300\n2025-05-01,hive-1,3,300\n");
+    run("c", washes.toString(), "--climate", "temperate", "forecast");
+    assertThat(Files.readString(folder.resolve("c/report.html")))
+        .contains(
+            "<code>broodtide forecast 'my washes.csv' --climate temperate --colonies 64</code>")
+        .doesNotContain("Better than")
+        .doesNotContain(folder.toString());
+    try (Stream<Path> files = Files.list(folder.resolve("c"))) {
+      assertThat(files.map(f -> f.getFileName().toString()))
+          .containsExactlyInAnyOrder(
+              "forecast-hive-1.png",
+              "forecast-hive-1.svg",
+              "forecast-hive-1-2.png",
+              "forecast-hive-1-2.svg",
+              "plans.csv",
+              "report.html",
+              "results.json",
+              "season.csv");
+    }
+  }
+
   private Trial run(String name, String... args) {
     boolean forecast = List.of(args).contains("forecast");
     Stream<String> given = Stream.of(args).filter(a -> !a.equals("forecast"));
