@@ -104,12 +104,13 @@ public record BeeRates(
         double harm,
     @Measure(
             is = "rise of winter bees' death per mite carried per bee",
-            value = 4,
+            value = 8,
             unit = "1",
             min = 0,
             max = 40,
             tag = CHOICE,
-            source = "calibrated to the shape of winter losses, see the survival check")
+            source =
+                "calibrated to the shape of winter survival by late-September wash (Vermont 2021)")
         double mitesOnWinterBees,
     @Measure(
             is = "rise of other bees' death per mite carried per bee",

@@ -14,7 +14,8 @@ public record Plan(String name, List<Control> controls) {
   /**
    * Copies the list and checks that brood breaks do not overlap.
    *
-   * @throws IllegalArgumentException when two controls stop the queen on the same day
+   * @throws IllegalArgumentException when two controls stop the queen on the same day, or a colony
+   *     is split or requeened while its queen is caged
    */
   public Plan {
     controls = List.copyOf(controls);
@@ -34,6 +35,29 @@ public record Plan(String name, List<Control> controls) {
           }
         }
         breaks.add(c);
+      }
+    }
+    for (Control c : controls) {
+      queenAtHand(name, c, controls);
+    }
+  }
+
+  /** A queen in her cage is not divided from her bees, nor replaced, on the same day. */
+  private static void queenAtHand(String name, Control control, List<Control> all) {
+    if (control instanceof Split || control instanceof Requeening) {
+      for (Control c : all) {
+        if (c instanceof QueenCaging
+            && !control.from().isBefore(c.from())
+            && !control.from().isAfter(c.to())) {
+          throw new IllegalArgumentException(
+              "plan \""
+                  + name
+                  + "\": the queen is caged by "
+                  + spell(c)
+                  + " when "
+                  + spell(control)
+                  + " comes; free her first or choose another day");
+        }
       }
     }
   }

@@ -1,131 +1,145 @@
 package broodtide.engine;
 
 import broodtide.colony.BeeRates;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One day of the adult bees. A rate r leaves a share 1 / (1 + r) of a group behind each day, so
  * that the mean stay is exactly 1 / r days and no rate, however high, makes a count negative.
  */
 final class BeeStep {
-  private final ColonyBlock b;
-  private final BeeRates rates;
-  private final double[] onSummerBees;
-  private final double[] onWinterBees;
-  private final double[] toForage;
-  private final double[] released;
+  private final Kind sound;
+  private final Kind harmed;
 
-  BeeStep(ColonyBlock block, BeeRates rates) {
-    b = block;
-    this.rates = rates;
-    onSummerBees = new double[block.width];
-    onWinterBees = new double[block.width];
-    toForage = new double[block.width];
-    released = new double[block.width];
+  BeeStep(ColonyBlock b, BeeRates rates) {
+    sound = new Kind(b, b.hiveSound, b.foragerSound, b.winterSound, 1, rates);
+    harmed = new Kind(b, b.hiveHarmed, b.foragerHarmed, b.winterHarmed, rates.harm(), rates);
+  }
+
+  List<double[]> denominators() {
+    return Stream.concat(sound.denominators().stream(), harmed.denominators().stream()).toList();
+  }
+
+  /**
+   * Sets the day's rates before any bee or mite has moved.
+   *
+   * @param someAdults adult bees this morning, at least 1
+   * @param release rate at which winter bees go to work, 1/day
+   * @param cost extra death from a miticide, 1/day
+   */
+  void prepare(double[] someAdults, double release, double cost) {
+    sound.prepare(someAdults, release, cost);
+    harmed.prepare(someAdults, release, cost);
   }
 
   /**
    * Runs the day.
    *
-   * @param adults adult bees this morning
-   * @param mites mites on bees this morning
-   * @param sound workers that emerge from clean cells
-   * @param harmed workers that emerge from infested cells
+   * @param someAdults as before
+   * @param soundBees workers that emerge from clean cells
+   * @param harmedBees workers that emerge from infested cells
    * @param winterShare share of them that become winter bees
-   * @param release rate at which winter bees go to work, 1/day
-   * @param cost extra death from a miticide, 1/day
    */
-  void run(
-      double[] adults,
-      double[] mites,
-      double[] sound,
-      double[] harmed,
-      double winterShare,
-      double release,
-      double cost) {
-    burden(onSummerBees, adults, mites, rates.mitesOnSummerBees());
-    burden(onWinterBees, adults, mites, rates.mitesOnWinterBees());
-    kind(b.hiveSound, b.foragerSound, b.winterSound, sound, 1, winterShare, release, cost);
-    kind(
-        b.hiveHarmed,
-        b.foragerHarmed,
-        b.winterHarmed,
-        harmed,
-        rates.harm(),
-        winterShare,
-        release,
-        cost);
+  void run(double[] someAdults, double[] soundBees, double[] harmedBees, double winterShare) {
+    sound.run(someAdults, soundBees, winterShare);
+    harmed.run(someAdults, harmedBees, winterShare);
   }
 
-  private void kind(
-      double[] hive,
-      double[] foragers,
-      double[] winter,
-      double[] emerged,
-      double harm,
-      double winterShare,
-      double release,
-      double cost) {
-    winter(winter, emerged, winterShare, onWinterBees, harm * rates.winterDeath(), release, cost);
-    release(released, winter, release * rates.releasedToForage());
-    hive(
-        hive,
-        emerged,
-        1 - winterShare,
-        onSummerBees,
-        harm * rates.hiveDeath(),
-        rates.foraging(),
-        cost);
-    release(toForage, hive, rates.foraging());
-    forage(foragers, toForage, released, onSummerBees, harm * rates.foragerDeath(), cost);
-  }
+  /**
+   * The bees of one upbringing. With n bees that carry m mites, a group dies at d (1 + a m / n) and
+   * leaves at f; so 1 + r = stay + d a m / n with stay = 1 + d + f, and the share left behind is n
+   * / stay / (n + (d a / stay) m).
+   */
+  private static final class Kind {
+    private final double[] mites;
+    private final double[] hive;
+    private final double[] forager;
+    private final double[] winter;
+    private final double hiveDeath;
+    private final double foragerDeath;
+    private final double winterDeath;
+    private final BeeRates rates;
+    private final double[] underHive;
+    private final double[] underForager;
+    private final double[] underWinter;
+    private double hiveStay;
+    private double foragerStay;
+    private double winterStay;
+    private double called;
 
-  private static void burden(double[] factor, double[] adults, double[] mites, double perMite) {
-    for (int l = 0; l < factor.length; l++) {
-      factor[l] = 1 + perMite * mites[l] / Math.max(1, adults[l]);
+    Kind(
+        ColonyBlock b,
+        double[] hive,
+        double[] forager,
+        double[] winter,
+        double harm,
+        BeeRates rates) {
+      mites = b.phoretic;
+      this.hive = hive;
+      this.forager = forager;
+      this.winter = winter;
+      this.rates = rates;
+      hiveDeath = harm * rates.hiveDeath();
+      foragerDeath = harm * rates.foragerDeath();
+      winterDeath = harm * rates.winterDeath();
+      underHive = new double[b.width];
+      underForager = new double[b.width];
+      underWinter = new double[b.width];
     }
-  }
 
-  private static void winter(
-      double[] winter,
-      double[] emerged,
-      double share,
-      double[] burden,
-      double death,
-      double release,
-      double cost) {
-    for (int l = 0; l < winter.length; l++) {
-      winter[l] = (winter[l] + share * emerged[l]) / (1 + death * burden[l] + release + cost);
+    List<double[]> denominators() {
+      return List.of(underHive, underForager, underWinter);
     }
-  }
 
-  private static void hive(
-      double[] hive,
-      double[] emerged,
-      double share,
-      double[] burden,
-      double death,
-      double foraging,
-      double cost) {
-    for (int l = 0; l < hive.length; l++) {
-      hive[l] = (hive[l] + share * emerged[l]) / (1 + death * burden[l] + foraging + cost);
+    void prepare(double[] someAdults, double release, double cost) {
+      hiveStay = 1 + (hiveDeath + rates.foraging() + cost);
+      foragerStay = 1 + (foragerDeath + cost);
+      winterStay = 1 + (winterDeath + release + cost);
+      called = release * rates.releasedToForage();
+      burden(
+          someAdults,
+          hiveDeath * rates.mitesOnSummerBees() / hiveStay,
+          foragerDeath * rates.mitesOnSummerBees() / foragerStay,
+          winterDeath * rates.mitesOnWinterBees() / winterStay);
     }
-  }
 
-  private static void release(double[] out, double[] group, double rate) {
-    for (int l = 0; l < out.length; l++) {
-      out[l] = rate * group[l];
+    private void burden(double[] n, double onHive, double onForager, double onWinter) {
+      double[] m = mites;
+      double[] h = underHive;
+      double[] f = underForager;
+      double[] w = underWinter;
+      for (int l = 0; l < h.length; l++) {
+        h[l] = n[l] + onHive * m[l];
+        f[l] = n[l] + onForager * m[l];
+        w[l] = n[l] + onWinter * m[l];
+      }
     }
-  }
 
-  private static void forage(
-      double[] foragers,
-      double[] fromHive,
-      double[] fromWinter,
-      double[] burden,
-      double death,
-      double cost) {
-    for (int l = 0; l < foragers.length; l++) {
-      foragers[l] = (foragers[l] + fromHive[l] + fromWinter[l]) / (1 + death * burden[l] + cost);
+    void run(double[] someAdults, double[] emerged, double winterShare) {
+      stay(hive, someAdults, emerged, 1 - winterShare, underHive, 1 / hiveStay);
+      stay(winter, someAdults, emerged, winterShare, underWinter, 1 / winterStay);
+      forage(someAdults, 1 / foragerStay);
+    }
+
+    private static void stay(
+        double[] group, double[] n, double[] emerged, double share, double[] over, double kept) {
+      for (int l = 0; l < group.length; l++) {
+        group[l] = (group[l] + share * emerged[l]) * (kept * over[l] * n[l]);
+      }
+    }
+
+    private void forage(double[] n, double kept) {
+      double[] group = forager;
+      double[] fromHive = hive;
+      double[] fromWinter = winter;
+      double[] over = underForager;
+      double flying = rates.foraging();
+      double back = called;
+      for (int l = 0; l < group.length; l++) {
+        group[l] =
+            (group[l] + flying * fromHive[l] + back * fromWinter[l]) * (kept * over[l] * n[l]);
+      }
     }
   }
 }

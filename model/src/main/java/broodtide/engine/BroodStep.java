@@ -1,13 +1,20 @@
 package broodtide.engine;
 
 import broodtide.colony.BeeRates;
+import java.util.List;
 
 /** One day of laying, rearing and capping. Losses of brood before capping fall on the egg. */
 final class BroodStep {
   private final ColonyBlock b;
   private final Lanes lanes;
   private final BeeRates rates;
-  private final double[] eggs;
+  private final double[] underEggs;
+
+  /** Adult bees this morning. */
+  final double[] adults;
+
+  /** The same, or 1 where there are fewer: for what is counted per bee. */
+  final double[] someAdults;
 
   /** Cells capped today. */
   final double[] workerCapped;
@@ -18,54 +25,86 @@ final class BroodStep {
     b = block;
     this.lanes = lanes;
     this.rates = rates;
-    eggs = new double[block.width];
+    underEggs = new double[block.width];
+    adults = new double[block.width];
+    someAdults = new double[block.width];
     workerCapped = new double[block.width];
     droneCapped = new double[block.width];
   }
 
-  /**
-   * Lays today's eggs and caps the brood that is due.
-   *
-   * @param day day of the run, picks the rows
-   * @param adults adult bees
-   * @param laying laying potential, eggs/day
-   * @param droneShare share of eggs in drone cells
-   * @param lost share of the brood due today that is lost
-   */
-  void run(int day, double[] adults, double laying, double droneShare, double lost) {
-    lay(eggs, adults, lanes.strength, laying, rates.halfLayingAdults());
-    turn(
-        b.openWorker[day % b.openWorker.length],
-        eggs,
-        (1 - droneShare) * rates.workerSurvival(),
-        workerCapped,
-        1 - lost,
-        b.open);
-    turn(
-        b.openDrone[day % b.openDrone.length],
-        eggs,
-        droneShare * rates.droneSurvival(),
-        droneCapped,
-        1 - lost,
-        b.open);
+  List<double[]> denominators() {
+    return List.of(underEggs);
   }
 
-  private static void lay(
-      double[] eggs, double[] adults, double[] strength, double laying, double half) {
-    for (int l = 0; l < eggs.length; l++) {
-      eggs[l] = laying * strength[l] * adults[l] / (adults[l] + half + Double.MIN_NORMAL);
+  /**
+   * Counts the adults before any changes, and caps the brood that is due.
+   *
+   * @param day day of the run, picks the rows
+   * @param lost share of the brood due today that is lost
+   */
+  void prepare(int day, double lost) {
+    count();
+    compare();
+    cap(b.openWorker[day % b.openWorker.length], b.openDrone[day % b.openDrone.length], 1 - lost);
+  }
+
+  private void count() {
+    double[] hive = b.hiveSound;
+    double[] hiveHarmed = b.hiveHarmed;
+    double[] forager = b.foragerSound;
+    double[] foragerHarmed = b.foragerHarmed;
+    double[] winter = b.winterSound;
+    double[] winterHarmed = b.winterHarmed;
+    double[] n = adults;
+    for (int l = 0; l < n.length; l++) {
+      n[l] =
+          hive[l] + hiveHarmed[l] + forager[l] + (foragerHarmed[l] + winter[l] + winterHarmed[l]);
     }
   }
 
-  /** Takes the due row out of the ring, puts today's eggs in its place. */
-  private static void turn(
-      double[] row, double[] eggs, double share, double[] capped, double kept, double[] open) {
-    for (int l = 0; l < row.length; l++) {
-      double due = row[l];
-      double laid = eggs[l] * share;
-      row[l] = laid;
-      capped[l] = due * kept;
-      open[l] = Math.max(0, open[l] + laid - due);
+  private void compare() {
+    double[] n = adults;
+    double[] some = someAdults;
+    double[] under = underEggs;
+    double half = rates.halfLayingAdults() + Kernel.FEW;
+    for (int l = 0; l < n.length; l++) {
+      some[l] = Math.max(1, n[l]);
+      under[l] = n[l] + half;
+    }
+  }
+
+  private void cap(double[] worker, double[] drone, double kept) {
+    double[] workers = workerCapped;
+    double[] drones = droneCapped;
+    for (int l = 0; l < workers.length; l++) {
+      workers[l] = worker[l] * kept;
+      drones[l] = drone[l] * kept;
+    }
+  }
+
+  /**
+   * Lays today's eggs in the place of the brood that was capped.
+   *
+   * @param day day of the run, picks the rows
+   * @param laying laying potential, eggs/day
+   * @param droneShare share of eggs in drone cells
+   */
+  void run(int day, double laying, double droneShare) {
+    lay(
+        b.openWorker[day % b.openWorker.length],
+        b.openDrone[day % b.openDrone.length],
+        laying * (1 - droneShare) * rates.workerSurvival(),
+        laying * droneShare * rates.droneSurvival());
+  }
+
+  private void lay(double[] worker, double[] drone, double workers, double drones) {
+    double[] n = adults;
+    double[] over = underEggs;
+    double[] strength = lanes.strength;
+    for (int l = 0; l < n.length; l++) {
+      double share = strength[l] * n[l] * over[l];
+      worker[l] = share * workers;
+      drone[l] = share * drones;
     }
   }
 }

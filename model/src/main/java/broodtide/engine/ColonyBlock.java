@@ -8,11 +8,20 @@ import java.util.Arrays;
  * colony. Brood is kept in rings with one row per day of age; the row of a ring that comes due on
  * day t is {@code t mod length}, so a day touches one row of each ring.
  *
+ * <p>Arrays are padded with empty hives. The compiler judges by the loops it has seen whether to
+ * turn them into vector instructions, so a run of one colony must not show it loops of one turn.
+ *
  * <p>Package-private arrays on purpose: this is the memory that the steps of the daily engine work
  * on. Everyone else reads it as a {@link ColonyView}.
  */
 final class ColonyBlock implements ColonyView {
+  /** Widths are multiples of this. Lanes beyond the last colony hold none. */
+  private static final int STRIDE = 16;
+
+  /** Length of every array. */
   final int width;
+
+  private final int lanes;
 
   final double[][] openWorker;
   final double[][] openDrone;
@@ -20,8 +29,8 @@ final class ColonyBlock implements ColonyView {
   final double[][] cappedDrone;
   final double[][] workerMothers;
   final double[][] droneMothers;
-  final double[][] infestedWorker;
-  final double[][] infestedDrone;
+  final InfestedCells infestedWorker;
+  final InfestedCells infestedDrone;
 
   final double[] hiveSound;
   final double[] hiveHarmed;
@@ -31,15 +40,17 @@ final class ColonyBlock implements ColonyView {
   final double[] winterHarmed;
   final double[] phoretic;
 
-  /** Sums over the rings, kept up day by day. */
-  final double[] open;
+  /** Sum over the rings of open brood, where {@link #openSummed} says so. */
+  private final double[] open;
 
+  private boolean openSummed;
+
+  /** Sums over the other rings, kept up day by day; rounding may leave them just below zero. */
   final double[] workerCells;
+
   final double[] droneCells;
   final double[] inWorker;
   final double[] inDrone;
-  final double[] infestedWorkerCells;
-  final double[] infestedDroneCells;
 
   /** The ledger. */
   final double[] startMites;
@@ -52,16 +63,23 @@ final class ColonyBlock implements ColonyView {
   final double[] cutOut;
   final double[] movedAway;
 
-  ColonyBlock(int width) {
-    this.width = width;
+  /**
+   * Empty hives.
+   *
+   * @param lanes colonies
+   * @param clumping size of the negative binomial of mothers over cells
+   */
+  ColonyBlock(int lanes, double clumping) {
+    this.lanes = lanes;
+    width = (lanes + STRIDE - 1) / STRIDE * STRIDE;
     openWorker = rows(BroodTimes.WORKER.open());
     openDrone = rows(BroodTimes.DRONE.open());
     cappedWorker = rows(BroodTimes.WORKER.capped());
     cappedDrone = rows(BroodTimes.DRONE.capped());
     workerMothers = rows(BroodTimes.WORKER.capped());
     droneMothers = rows(BroodTimes.DRONE.capped());
-    infestedWorker = rows(BroodTimes.WORKER.capped());
-    infestedDrone = rows(BroodTimes.DRONE.capped());
+    infestedWorker = new InfestedCells(cappedWorker, workerMothers, clumping);
+    infestedDrone = new InfestedCells(cappedDrone, droneMothers, clumping);
     hiveSound = new double[width];
     hiveHarmed = new double[width];
     foragerSound = new double[width];
@@ -74,8 +92,6 @@ final class ColonyBlock implements ColonyView {
     droneCells = new double[width];
     inWorker = new double[width];
     inDrone = new double[width];
-    infestedWorkerCells = new double[width];
-    infestedDroneCells = new double[width];
     startMites = new double[width];
     daughters = new double[width];
     immigrants = new double[width];
@@ -97,7 +113,7 @@ final class ColonyBlock implements ColonyView {
 
   /** Rings that follow the mites. */
   double[][][] miteRings() {
-    return new double[][][] {workerMothers, droneMothers, infestedWorker, infestedDrone};
+    return new double[][][] {workerMothers, droneMothers};
   }
 
   /** Adult bees by kind. */
@@ -109,29 +125,32 @@ final class ColonyBlock implements ColonyView {
 
   /** Brings the sums over the rings up to date from the rings themselves. */
   void sumUp() {
-    sum(open, openWorker, openDrone);
+    openSummed = false;
     sum(workerCells, cappedWorker);
     sum(droneCells, cappedDrone);
     sum(inWorker, workerMothers);
     sum(inDrone, droneMothers);
-    sum(infestedWorkerCells, infestedWorker);
-    sum(infestedDroneCells, infestedDrone);
+  }
+
+  /** Makes sums that are only worked out when read be worked out anew after a day's step. */
+  void dayDone(int day) {
+    openSummed = false;
+    infestedWorker.closed(day);
+    infestedDrone.closed(day);
   }
 
   private static void sum(double[] into, double[][]... rings) {
     Arrays.fill(into, 0);
     for (double[][] ring : rings) {
       for (double[] row : ring) {
-        for (int l = 0; l < into.length; l++) {
-          into[l] += row[l];
-        }
+        Kernel.add(into, row);
       }
     }
   }
 
   @Override
   public int lanes() {
-    return width;
+    return lanes;
   }
 
   @Override
@@ -161,27 +180,31 @@ final class ColonyBlock implements ColonyView {
 
   @Override
   public double openBrood(int lane) {
+    if (!openSummed) {
+      sum(open, openWorker, openDrone);
+      openSummed = true;
+    }
     return open[lane];
   }
 
   @Override
   public double workerCells(int lane) {
-    return workerCells[lane];
+    return Math.max(0, workerCells[lane]);
   }
 
   @Override
   public double droneCells(int lane) {
-    return droneCells[lane];
+    return Math.max(0, droneCells[lane]);
   }
 
   @Override
   public double infestedWorkerCells(int lane) {
-    return infestedWorkerCells[lane];
+    return infestedWorker.in(lane);
   }
 
   @Override
   public double infestedDroneCells(int lane) {
-    return infestedDroneCells[lane];
+    return infestedDrone.in(lane);
   }
 
   @Override
@@ -191,12 +214,12 @@ final class ColonyBlock implements ColonyView {
 
   @Override
   public double mitesInWorkerCells(int lane) {
-    return inWorker[lane];
+    return Math.max(0, inWorker[lane]);
   }
 
   @Override
   public double mitesInDroneCells(int lane) {
-    return inDrone[lane];
+    return Math.max(0, inDrone[lane]);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package broodtide.engine;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The daily cohort engine: a block of colonies in lockstep, one day at a time, every brood delay
@@ -8,29 +9,38 @@ import java.util.List;
  * never on the width of the block or its neighbours.
  *
  * <p>A day runs: splits and cut comb in the morning; laying and capping; mites in cells killed;
- * cells due open, mites enter, die or are killed; bees emerge and age.
+ * cells due open, mites enter, die or are killed; bees emerge and age. Every step reads the
+ * morning's bees and mites.
  */
 public final class DailyEngine {
   private final Schedule schedule;
   private final ColonyBlock block;
   private final Disturbances disturbances;
   private final BroodStep brood;
+  private final Emergence emergence;
   private final MiteStep mites;
   private final BeeStep bees;
-  private final double[] adults;
-  private final double[] carried;
+  private final Reciprocals reciprocals;
 
   private DailyEngine(ColonyBlock block, Scenario scenario, List<Member> members) {
     schedule = Schedule.of(scenario);
     this.block = block;
-    Lanes lanes = new Lanes(members, schedule.courses.size());
+    Lanes lanes = new Lanes(members, block.width, schedule.courses.size());
     ColonyModel model = scenario.model();
     disturbances = new Disturbances(block, lanes, schedule);
     brood = new BroodStep(block, lanes, model.bees());
     mites = new MiteStep(block, lanes, model.mites(), model.bees());
     bees = new BeeStep(block, model.bees());
-    adults = new double[block.width];
-    carried = new double[block.width];
+    emergence = new Emergence(block, lanes, model.mites(), model.bees());
+    reciprocals =
+        new Reciprocals(
+            Stream.of(
+                    brood.denominators(),
+                    emergence.denominators(),
+                    bees.denominators(),
+                    mites.denominators())
+                .flatMap(List::stream)
+                .toList());
   }
 
   /**
@@ -70,42 +80,21 @@ public final class DailyEngine {
 
   private void step(int day) {
     disturbances.morning(day);
-    census();
-    brood.run(day, adults, schedule.laying[day], schedule.droneShare[day], schedule.broodCost[day]);
-    disturbances.miticides(day, mites.kill);
-    mites.run(
-        day,
-        adults,
-        brood.workerCapped,
-        brood.droneCapped,
-        schedule.fertility[day],
-        schedule.immigration[day]);
-    bees.run(
-        adults,
-        carried,
-        mites.sound,
-        mites.harmed,
-        schedule.winterShare[day],
-        schedule.springRelease[day],
-        schedule.beeCost[day]);
+    boolean treated = disturbances.miticides(day, mites.kill);
+    prepare(day);
+    reciprocals.invert();
+    brood.run(day, schedule.laying[day], schedule.droneShare[day]);
+    emergence.run(day, schedule.fertility[day]);
+    bees.run(brood.someAdults, emergence.sound, emergence.harmed, schedule.winterShare[day]);
+    mites.run(day, emergence.mites, brood, treated, schedule.immigration[day]);
+    block.dayDone(day);
   }
 
-  /** Counts adults and the mites they carry this morning, before either changes. */
-  private void census() {
-    sum(adults, block.hiveSound, block.hiveHarmed, block.foragerSound);
-    add(adults, block.foragerHarmed, block.winterSound, block.winterHarmed);
-    System.arraycopy(block.phoretic, 0, carried, 0, carried.length);
-  }
-
-  private static void sum(double[] out, double[] a, double[] b, double[] c) {
-    for (int l = 0; l < out.length; l++) {
-      out[l] = a[l] + b[l] + c[l];
-    }
-  }
-
-  private static void add(double[] out, double[] a, double[] b, double[] c) {
-    for (int l = 0; l < out.length; l++) {
-      out[l] += a[l] + b[l] + c[l];
-    }
+  /** Every step sets its rates by the bees, brood and mites of the morning. */
+  private void prepare(int day) {
+    brood.prepare(day, schedule.broodCost[day]);
+    emergence.prepare(day);
+    bees.prepare(brood.someAdults, schedule.springRelease[day], schedule.beeCost[day]);
+    mites.prepare(brood);
   }
 }

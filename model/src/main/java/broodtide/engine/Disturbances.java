@@ -12,6 +12,9 @@ final class Disturbances {
   private final double[] hazard;
   private final double[] left;
 
+  /** Whether any course acted on the last day seen. */
+  private boolean acting;
+
   Disturbances(ColonyBlock block, Lanes lanes, Schedule schedule) {
     b = block;
     this.lanes = lanes;
@@ -30,29 +33,48 @@ final class Disturbances {
     }
   }
 
-  /** Fills the hazard of mites on bees, and kills mites in cells, on a day. */
-  void miticides(int day, double[] kill) {
-    Arrays.fill(kill, 0);
+  /**
+   * Fills the hazard of mites on bees, and kills mites in cells, on a day.
+   *
+   * @return whether any course acts
+   */
+  boolean miticides(int day, double[] kill) {
+    boolean before = acting;
+    acting = false;
     boolean reachesCells = false;
+    for (Schedule.Course course : schedule.courses) {
+      acting |= course.acts()[day];
+      reachesCells |= course.acts()[day] && course.inCells() > 0;
+    }
+    if (acting || before) {
+      hazards(day, kill);
+    }
+    if (reachesCells) {
+      Kernel.expOfMinus(left, hazard);
+      killInCells();
+    }
+    return acting;
+  }
+
+  private void hazards(int day, double[] kill) {
+    Arrays.fill(kill, 0);
     Arrays.fill(hazard, 0);
     for (int c = 0; c < schedule.courses.size(); c++) {
       Schedule.Course course = schedule.courses.get(c);
       if (course.acts()[day]) {
         add(kill, lanes.success[c], course.onBees());
         add(hazard, lanes.success[c], course.inCells());
-        reachesCells |= course.inCells() > 0;
       }
-    }
-    if (reachesCells) {
-      Kernel.expOfMinus(left, hazard);
-      killInCells();
     }
   }
 
   private void killInCells() {
+    b.sumUp();
     for (int l = 0; l < b.width; l++) {
       b.killed[l] += (b.inWorker[l] + b.inDrone[l]) * (1 - left[l]);
     }
+    b.infestedWorker.kill(left);
+    b.infestedDrone.kill(left);
     for (double[][] ring : b.miteRings()) {
       for (double[] row : ring) {
         Kernel.scale(row, left);
@@ -60,11 +82,10 @@ final class Disturbances {
     }
     Kernel.scale(b.inWorker, left);
     Kernel.scale(b.inDrone, left);
-    Kernel.scale(b.infestedWorkerCells, left);
-    Kernel.scale(b.infestedDroneCells, left);
   }
 
   private void split(double bees, double brood) {
+    b.sumUp();
     for (int l = 0; l < b.width; l++) {
       b.movedAway[l] += b.phoretic[l] * bees + (b.inWorker[l] + b.inDrone[l]) * brood;
     }
@@ -72,6 +93,8 @@ final class Disturbances {
     for (double[] kind : b.adultKinds()) {
       Kernel.scale(kind, 1 - bees);
     }
+    b.infestedWorker.scale(1 - brood);
+    b.infestedDrone.scale(1 - brood);
     for (double[][][] rings : new double[][][][] {b.broodRings(), b.miteRings()}) {
       for (double[][] ring : rings) {
         scale(ring, 1 - brood);
@@ -81,13 +104,14 @@ final class Disturbances {
   }
 
   private void cutDroneComb(double taken) {
+    b.sumUp();
     for (int l = 0; l < b.width; l++) {
       b.cutOut[l] += b.inDrone[l] * taken;
     }
+    b.infestedDrone.scale(1 - taken);
     scale(b.openDrone, 1 - taken);
     scale(b.cappedDrone, 1 - taken);
     scale(b.droneMothers, 1 - taken);
-    scale(b.infestedDrone, 1 - taken);
     b.sumUp();
   }
 

@@ -11,13 +11,18 @@ final class Lanes {
   /** One row per miticide course of the plan. */
   final double[][] success;
 
-  Lanes(List<Member> members, int courses) {
-    int width = members.size();
+  /**
+   * Lays the members out.
+   *
+   * @param width length of the arrays, at least the number of members; the rest stays zero
+   * @param courses miticide courses in the plan
+   */
+  Lanes(List<Member> members, int width, int courses) {
     strength = new double[width];
     vigour = new double[width];
     immigration = new double[width];
     success = new double[courses][width];
-    for (int l = 0; l < width; l++) {
+    for (int l = 0; l < members.size(); l++) {
       Member m = members.get(l);
       strength[l] = m.strength();
       vigour[l] = m.vigour();

@@ -2,282 +2,235 @@ package broodtide.engine;
 
 import broodtide.colony.BeeRates;
 import broodtide.mite.MiteRates;
-import java.util.Arrays;
+import java.util.List;
 
 /**
- * One day of the mites: cells due open and let mothers and daughters out, mites on bees enter
- * cells, die or are killed, immigrants arrive. Mites that come out spend half of the day on bees,
- * so that a stay under the capping lasts its full number of days on average.
+ * One day of the mites on bees: they enter cells, die or are killed, immigrants arrive, and today's
+ * cells are closed over those that entered. Mites that come out of cells spend half of the day on
+ * bees, so that a stay under the capping lasts its full number of days on average.
  */
 final class MiteStep {
-  private static final double FEW = 1e-12;
-
   private final ColonyBlock b;
   private final Lanes lanes;
-  private final MiteRates rates;
-  private final double cappedDeath;
-  private final double beesPerGram;
+  private final double perWorkerCell;
+  private final double perDroneCell;
+  private final double shortest;
+  private final double broodless;
+  private final double withBrood;
+  private final double half;
 
-  private final double[] load;
-  private final double[] empty;
-  private final double[] fecundity;
-  private final double[] arrivals;
-  private final double[] toWorker;
-  private final double[] toDrone;
-  private final double[] enter;
-  private final double[] death;
+  /** Whether the hazard of mites on bees stays below 1 while nothing is done to them. */
+  private final boolean mild;
+
+  /** What cells capped today draw, and cells under capping. */
+  private final double[] draw;
+
+  private final double[] underDraw;
+  private final double[] underBrood;
+  private final double[] underLeaving;
+
+  /** Without the bees and the brood that they are per. */
+  private final double[] dying;
+
+  private final double[] both;
   private final double[] leaving;
   private final double[] stay;
-  private final double[] entered;
+  private final double[] perHazard;
 
   /** Hazard of mites on bees from miticides, set before each step. */
   final double[] kill;
 
-  /** Workers that emerge today. */
-  final double[] sound;
-
-  final double[] harmed;
-
   MiteStep(ColonyBlock block, Lanes lanes, MiteRates rates, BeeRates bees) {
     b = block;
     this.lanes = lanes;
-    this.rates = rates;
-    cappedDeath = bees.cappedDeathPerMite();
-    beesPerGram = bees.beesPerGram();
-    int w = block.width;
-    load = new double[w];
-    empty = new double[w];
-    fecundity = new double[w];
-    arrivals = new double[w];
-    toWorker = new double[w];
-    toDrone = new double[w];
-    enter = new double[w];
-    death = new double[w];
-    leaving = new double[w];
-    stay = new double[w];
-    entered = new double[w];
-    kill = new double[w];
-    sound = new double[w];
-    harmed = new double[w];
+    perWorkerCell = rates.workerInvasion() * bees.beesPerGram();
+    perDroneCell = rates.droneInvasion() * bees.beesPerGram();
+    shortest = rates.shortestStay();
+    broodless = rates.deathBroodless();
+    withBrood = rates.deathWithBrood() - broodless;
+    half = rates.broodForSummerDeath();
+    mild = shortest > 0 && 1 / shortest + Math.max(broodless, rates.deathWithBrood()) <= 1;
+    draw = new double[block.width];
+    underDraw = new double[block.width];
+    underBrood = new double[block.width];
+    underLeaving = new double[block.width];
+    dying = new double[block.width];
+    both = new double[block.width];
+    leaving = new double[block.width];
+    stay = new double[block.width];
+    perHazard = new double[block.width];
+    kill = new double[block.width];
+  }
+
+  List<double[]> denominators() {
+    return List.of(underDraw, underBrood, underLeaving);
+  }
+
+  /**
+   * Sets the day's hazards: of entry, x / (1 + s x) with x the draw per bee, hence draw / (bees + s
+   * draw); of death, which rises with the brood; and of being killed. Their sum divides, too.
+   */
+  void prepare(BroodStep brood) {
+    draw(brood.workerCapped, brood.droneCapped, brood.someAdults);
+    deaths(b.workerCells);
+    sum();
+  }
+
+  private void draw(double[] workers, double[] drones, double[] n) {
+    double[] x = draw;
+    double[] under = underDraw;
+    double perWorker = perWorkerCell;
+    double perDrone = perDroneCell;
+    double s = shortest;
+    for (int l = 0; l < x.length; l++) {
+      double cells = perWorker * workers[l] + perDrone * drones[l];
+      x[l] = cells;
+      under[l] = n[l] + s * cells;
+    }
+  }
+
+  private void deaths(double[] cells) {
+    double[] under = underBrood;
+    double[] out = dying;
+    double some = half;
+    double base = broodless;
+    double extra = withBrood;
+    for (int l = 0; l < out.length; l++) {
+      under[l] = cells[l] + some;
+      out[l] = base * (cells[l] + some) + extra * cells[l];
+    }
+  }
+
+  private void sum() {
+    double[] x = draw;
+    double[] bees = underDraw;
+    double[] brood = underBrood;
+    double[] deaths = dying;
+    double[] killed = kill;
+    double[] product = both;
+    double[] under = underLeaving;
+    for (int l = 0; l < under.length; l++) {
+      double all = bees[l] * brood[l];
+      product[l] = all;
+      under[l] = x[l] * brood[l] + deaths[l] * bees[l] + killed[l] * all;
+    }
   }
 
   /**
    * Runs the day.
    *
    * @param day day of the run, picks the rows
-   * @param adults adult bees
-   * @param workerCapped worker cells capped today
-   * @param droneCapped drone cells capped today
-   * @param fertility factor on daughters from the stock
+   * @param emerged mites that came out of cells today
+   * @param brood today's cells
+   * @param treated whether any hazard of being killed is set
    * @param arriving mites from outside, before each lane's factor
    */
-  void run(
-      int day,
-      double[] adults,
-      double[] workerCapped,
-      double[] droneCapped,
-      double fertility,
-      double arriving) {
-    int w = day % b.cappedWorker.length;
-    int d = day % b.cappedDrone.length;
-    emergeWorkers(b.cappedWorker[w], b.workerMothers[w], fertility);
-    emergeDrones(b.cappedDrone[d], b.droneMothers[d], fertility);
-    attract(toWorker, workerCapped, adults, rates.workerInvasion() * beesPerGram);
-    attract(toDrone, droneCapped, adults, rates.droneInvasion() * beesPerGram);
-    hazards(
-        toWorker,
-        toDrone,
-        enter,
+  void run(int day, double[] emerged, BroodStep brood, boolean treated, double arriving) {
+    leave();
+    if (mild && !treated) {
+      Kernel.expOfMinusUpToOne(stay, leaving);
+    } else {
+      Kernel.expOfMinus(stay, leaving);
+    }
+    compete(emerged);
+    if (treated) {
+      kill();
+    }
+    if (arriving > 0) {
+      arrive(arriving);
+    }
+    close(
+        brood.workerCapped,
+        perWorkerCell,
+        b.cappedWorker[day % b.cappedWorker.length],
+        b.workerMothers[day % b.workerMothers.length],
         b.workerCells,
-        death,
-        kill,
-        leaving,
-        rates.shortestStay(),
-        rates.deathBroodless(),
-        rates.deathWithBrood() - rates.deathBroodless(),
-        rates.broodForSummerDeath());
-    Kernel.expOfMinus(stay, leaving);
-    compete(b.phoretic, arrivals, stay, leaving, enter, death, entered, b.diedOnBees);
-    killed(b.killed, kill);
-    arrive(b.phoretic, arrivals, lanes.immigration, arriving, b.immigrants);
-    closeWorkers(w, workerCapped);
-    closeDrones(d, droneCapped);
+        b.inWorker);
+    close(
+        brood.droneCapped,
+        perDroneCell,
+        b.cappedDrone[day % b.cappedDrone.length],
+        b.droneMothers[day % b.droneMothers.length],
+        b.droneCells,
+        b.inDrone);
   }
 
-  private void emergeWorkers(double[] cells, double[] mothers, double fertility) {
-    double k = rates.clumping();
-    perCell(load, mothers, cells);
-    Kernel.clumped(empty, load, 1, k, k);
-    Kernel.clumped(harmed, load, cappedDeath, k, k);
-    Kernel.clumped(fecundity, load, rates.workerCrowding(), k, k + 1);
-    workers(sound, harmed, cells, empty);
-    Arrays.fill(arrivals, 0);
-    breed(
-        arrivals,
-        mothers,
-        fecundity,
-        lanes.vigour,
-        rates.workerMothersBack(),
-        fertility * rates.workerDaughters(),
-        rates.workerDaughtersLost(),
-        b.daughters,
-        b.diedInCells);
-  }
-
-  private void emergeDrones(double[] cells, double[] mothers, double fertility) {
-    double k = rates.clumping();
-    perCell(load, mothers, cells);
-    Kernel.clumped(fecundity, load, rates.droneCrowding(), k, k + 1);
-    breed(
-        arrivals,
-        mothers,
-        fecundity,
-        lanes.vigour,
-        rates.droneMothersBack(),
-        fertility * rates.droneDaughters(),
-        rates.droneDaughtersLost(),
-        b.daughters,
-        b.diedInCells);
-  }
-
-  private void closeWorkers(int row, double[] capped) {
-    double k = rates.clumping();
-    share(entered, toWorker, toDrone, load);
-    close(b.cappedWorker[row], capped, b.workerCells);
-    close(b.workerMothers[row], load, b.inWorker);
-    perCell(load, b.workerMothers[row], capped);
-    Kernel.clumped(empty, load, 1, k, k);
-    infested(b.infestedWorker[row], capped, empty, b.infestedWorkerCells);
-  }
-
-  private void closeDrones(int row, double[] capped) {
-    double k = rates.clumping();
-    share(entered, toDrone, toWorker, load);
-    close(b.cappedDrone[row], capped, b.droneCells);
-    close(b.droneMothers[row], load, b.inDrone);
-    perCell(load, b.droneMothers[row], capped);
-    Kernel.clumped(empty, load, 1, k, k);
-    infested(b.infestedDrone[row], capped, empty, b.infestedDroneCells);
-  }
-
-  private static void perCell(double[] load, double[] mothers, double[] cells) {
-    for (int l = 0; l < load.length; l++) {
-      load[l] = mothers[l] / (cells[l] + FEW);
-    }
-  }
-
-  /** In: harmed holds the share alive, empty the share without a mite. Out: bees that emerge. */
-  private static void workers(double[] sound, double[] harmed, double[] cells, double[] empty) {
-    for (int l = 0; l < sound.length; l++) {
-      sound[l] = cells[l] * empty[l];
-      harmed[l] = cells[l] * Math.max(0, harmed[l] - empty[l]);
-    }
-  }
-
-  private static void breed(
-      double[] arrivals,
-      double[] mothers,
-      double[] fecundity,
-      double[] vigour,
-      double back,
-      double daughters,
-      double lost,
-      double[] made,
-      double[] died) {
-    for (int l = 0; l < arrivals.length; l++) {
-      double young = mothers[l] * daughters * vigour[l] * fecundity[l];
-      arrivals[l] += mothers[l] * back + young * (1 - lost);
-      made[l] += young;
-      died[l] += mothers[l] * (1 - back) + young * lost;
-    }
-  }
-
-  private static void attract(double[] x, double[] capped, double[] adults, double invasion) {
-    for (int l = 0; l < x.length; l++) {
-      x[l] = invasion * capped[l] / Math.max(1, adults[l]);
-    }
-  }
-
-  private static void hazards(
-      double[] toWorker,
-      double[] toDrone,
-      double[] enter,
-      double[] cells,
-      double[] death,
-      double[] kill,
-      double[] leaving,
-      double shortest,
-      double broodless,
-      double withBrood,
-      double half) {
-    for (int l = 0; l < enter.length; l++) {
-      double x = toWorker[l] + toDrone[l];
-      double h = x / (1 + shortest * x);
-      double mu = broodless + withBrood * cells[l] / (cells[l] + half);
-      enter[l] = h;
-      death[l] = mu;
-      leaving[l] = h + mu + kill[l];
+  private void leave() {
+    double[] x = draw;
+    double[] overDraw = underDraw;
+    double[] overBrood = underBrood;
+    double[] deaths = dying;
+    double[] killed = kill;
+    double[] out = leaving;
+    for (int l = 0; l < out.length; l++) {
+      out[l] = x[l] * overDraw[l] + deaths[l] * overBrood[l] + killed[l];
     }
   }
 
   /** Competing risks: those that leave are shared out in proportion to the hazards. */
-  private static void compete(
-      double[] phoretic,
-      double[] arrivals,
-      double[] stay,
-      double[] leaving,
-      double[] enter,
-      double[] death,
-      double[] entered,
-      double[] died) {
+  private void compete(double[] emerged) {
+    double[] phoretic = b.phoretic;
+    double[] left = stay;
+    double[] product = both;
+    double[] overLeaving = underLeaving;
+    double[] shared = perHazard;
     for (int l = 0; l < phoretic.length; l++) {
-      double exposed = phoretic[l] + 0.5 * arrivals[l];
-      double left = exposed * stay[l];
-      double perHazard = (exposed - left) / leaving[l];
-      phoretic[l] = left;
-      entered[l] = perHazard * enter[l];
-      died[l] += perHazard * death[l];
-      leaving[l] = perHazard;
+      double fresh = 0.5 * emerged[l];
+      double exposed = phoretic[l] + fresh;
+      double staying = exposed * left[l];
+      shared[l] = (exposed - staying) * (product[l] * overLeaving[l]);
+      phoretic[l] = staying + fresh;
+    }
+    book();
+  }
+
+  private void book() {
+    double[] died = b.diedOnBees;
+    double[] shared = perHazard;
+    double[] deaths = dying;
+    double[] overBrood = underBrood;
+    double[] perDraw = underDraw;
+    for (int l = 0; l < died.length; l++) {
+      died[l] += shared[l] * deaths[l] * overBrood[l];
+      perDraw[l] *= shared[l];
     }
   }
 
-  private void killed(double[] total, double[] hazard) {
-    for (int l = 0; l < total.length; l++) {
-      total[l] += leaving[l] * hazard[l];
+  private void kill() {
+    double[] killed = b.killed;
+    double[] hazard = kill;
+    double[] shared = perHazard;
+    for (int l = 0; l < killed.length; l++) {
+      killed[l] += shared[l] * hazard[l];
     }
   }
 
-  private static void arrive(
-      double[] phoretic, double[] arrivals, double[] scale, double arriving, double[] immigrants) {
+  private void arrive(double arriving) {
+    double[] phoretic = b.phoretic;
+    double[] immigrants = b.immigrants;
+    double[] scale = lanes.immigration;
     for (int l = 0; l < phoretic.length; l++) {
       double from = arriving * scale[l];
-      phoretic[l] += 0.5 * arrivals[l] + from;
+      phoretic[l] += from;
       immigrants[l] += from;
     }
   }
 
-  /** part = entered x / (x + y), zero where neither draws mites. */
-  private static void share(double[] entered, double[] x, double[] y, double[] part) {
-    for (int l = 0; l < part.length; l++) {
-      part[l] = entered[l] * x[l] / (x[l] + y[l] + Double.MIN_NORMAL);
-    }
-  }
-
-  /** Puts today's value into the row and keeps the ring's sum. */
-  private static void close(double[] row, double[] today, double[] sum) {
-    for (int l = 0; l < row.length; l++) {
-      double gone = row[l];
-      row[l] = today[l];
-      sum[l] = Math.max(0, sum[l] + today[l] - gone);
-    }
-  }
-
-  private static void infested(double[] row, double[] capped, double[] empty, double[] sum) {
-    for (int l = 0; l < row.length; l++) {
-      double gone = row[l];
-      double now = capped[l] * (1 - empty[l]);
-      row[l] = now;
-      sum[l] = Math.max(0, sum[l] + now - gone);
+  /** Closes today's cells over the mites that entered, and keeps the rings' sums. */
+  private void close(
+      double[] capped,
+      double perOwnCell,
+      double[] cellRow,
+      double[] motherRow,
+      double[] cells,
+      double[] mothers) {
+    double[] perDraw = underDraw;
+    for (int l = 0; l < capped.length; l++) {
+      double entered = perDraw[l] * (perOwnCell * capped[l]);
+      cells[l] = cells[l] + capped[l] - cellRow[l];
+      mothers[l] = mothers[l] + entered - motherRow[l];
+      cellRow[l] = capped[l];
+      motherRow[l] = entered;
     }
   }
 }

@@ -1,7 +1,6 @@
 package broodtide.engine;
 
 import broodtide.control.Plan;
-import broodtide.mite.CellLoad;
 import broodtide.mite.Immigration;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,7 +13,12 @@ import java.util.List;
  */
 public final class StartState {
   private static final int YEARS = 3;
-  private static final double TRACE = 1e-6;
+
+  /**
+   * Mites at the founding: too few to matter after three years that multiply them 1e7-fold each.
+   */
+  private static final double TRACE = 1e-30;
+
   private static final double FOUNDING_BEES = 12_000;
 
   private final ColonyBlock block;
@@ -37,7 +41,7 @@ public final class StartState {
     int days = Math.toIntExact(day.toEpochDay() - from.toEpochDay());
     Scenario untreated =
         new Scenario(model.with(Immigration.NONE), Plan.waiting("standard"), from, days);
-    ColonyBlock founding = new ColonyBlock(1);
+    ColonyBlock founding = new ColonyBlock(1, model.mites().clumping());
     founding.hiveSound[0] = FOUNDING_BEES / 2;
     founding.winterSound[0] = FOUNDING_BEES / 2;
     founding.phoretic[0] = TRACE;
@@ -88,8 +92,8 @@ public final class StartState {
 
   /** Fills a block with colonies that start here. */
   ColonyBlock colonies(List<Member> members) {
-    ColonyBlock b = new ColonyBlock(members.size());
-    for (int l = 0; l < b.width; l++) {
+    ColonyBlock b = new ColonyBlock(members.size(), clumping);
+    for (int l = 0; l < members.size(); l++) {
       Member m = members.get(l);
       double mites = mitesOnBees(m.startSize(), m.infestation());
       copyLane(block.broodRings(), b.broodRings(), l, m.startSize());
@@ -101,10 +105,8 @@ public final class StartState {
       }
       b.phoretic[l] = mites;
     }
-    infest(b.infestedWorker, b.cappedWorker, b.workerMothers);
-    infest(b.infestedDrone, b.cappedDrone, b.droneMothers);
     b.sumUp();
-    for (int l = 0; l < b.width; l++) {
+    for (int l = 0; l < members.size(); l++) {
       b.startMites[l] = b.mites(l);
     }
     return b;
@@ -114,15 +116,6 @@ public final class StartState {
     for (int r = 0; r < from.length; r++) {
       for (int i = 0; i < from[r].length; i++) {
         to[r][i][lane] = from[r][i][0] * factor;
-      }
-    }
-  }
-
-  private void infest(double[][] infested, double[][] cells, double[][] mothers) {
-    for (int i = 0; i < infested.length; i++) {
-      for (int l = 0; l < infested[i].length; l++) {
-        double load = cells[i][l] > 0 ? mothers[i][l] / cells[i][l] : 0;
-        infested[i][l] = cells[i][l] * (1 - CellLoad.empty(load, clumping));
       }
     }
   }

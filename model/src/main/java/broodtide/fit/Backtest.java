@@ -7,12 +7,13 @@ import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * Forecasts that can be marked: each colony's last wash is held out and forecast from the others.
+ * Forecasts that can be marked: each colony's last wash is held out and forecast from earlier ones.
  * The posterior never sees the wash that it forecasts.
  */
 public final class Backtest {
@@ -22,8 +23,8 @@ public final class Backtest {
    * One colony's record.
    *
    * @param colony name
-   * @param washes at least two
-   * @param done what was done
+   * @param washes washes of at least two days, else there is nothing to forecast
+   * @param done what was done; what begins on the last day or later plays no part
    */
   public record Colony(String colony, List<Wash> washes, List<Control> done) {
     /** Sorts the washes by date. */
@@ -52,7 +53,7 @@ public final class Backtest {
   /**
    * Marks of all colonies together.
    *
-   * @param marks one per colony
+   * @param marks one per wash held out
    */
   public record Report(List<Mark> marks) {
     /** Copies the list. */
@@ -92,7 +93,8 @@ public final class Backtest {
   }
 
   /**
-   * Runs the test. Colonies with fewer than two washes on different days are left out.
+   * Runs the test: every wash of a colony's last day is held out and forecast from those of earlier
+   * days. Colonies without an earlier day are left out.
    *
    * @param model rates of the place
    * @param colonies records
@@ -108,28 +110,42 @@ public final class Backtest {
       Progress progress) {
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < colonies.size(); i++) {
-      Colony c = colonies.get(i);
-      if (c.washes().size() > 1) {
-        marks.add(mark(model, c, priors, effort, workers));
-      }
+      marks.addAll(marks(model, colonies.get(i), priors, effort, workers));
       progress.at(i + 1, colonies.size());
     }
     return new Report(marks);
   }
 
-  private static Mark mark(
+  private static List<Mark> marks(
       ColonyModel model, Colony c, Priors priors, SeasonPosterior.Effort effort, Workers workers) {
-    int last = c.washes().size() - 1;
-    Wash held = c.washes().get(last);
-    List<Wash> seen = c.washes().subList(0, last);
-    Plan plan = new Plan("done", c.done());
-    Scenario season = Scenario.until(model, plan, seen.get(0).date(), held.date());
+    if (c.washes().isEmpty()) {
+      return List.of();
+    }
+    LocalDate last = c.washes().get(c.washes().size() - 1).date();
+    List<Wash> seen = c.washes().stream().filter(w -> w.date().isBefore(last)).toList();
+    List<Wash> held = c.washes().stream().filter(w -> w.date().equals(last)).toList();
+    if (seen.isEmpty()) {
+      return List.of();
+    }
+    List<Control> done = c.done().stream().filter(d -> d.from().isBefore(last)).toList();
+    LocalDate start = seen.get(0).date();
+    for (Control d : done) {
+      start = d.from().isBefore(start) ? d.from() : start;
+    }
+    Plan plan = new Plan("done", done);
+    Scenario season = Scenario.until(model, plan, start, last);
     SeasonPosterior posterior =
         SeasonPosterior.of(season, seen, priors, effort, workers, Progress.NONE);
-    return new Mark(
-        held,
-        ExpectedWashes.of(posterior, plan, List.of(held), workers).get(0),
-        Baselines.noChange(seen, held),
-        Baselines.exponential(seen, held));
+    List<CountDistribution> forecasts = ExpectedWashes.of(posterior, plan, held, workers);
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < held.size(); i++) {
+      marks.add(
+          new Mark(
+              held.get(i),
+              forecasts.get(i),
+              Baselines.noChange(seen, held.get(i)),
+              Baselines.exponential(seen, held.get(i))));
+    }
+    return marks;
   }
 }

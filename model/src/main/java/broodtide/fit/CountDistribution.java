@@ -9,6 +9,9 @@ public final class CountDistribution {
   private static final double TAIL = 1e-10;
   private static final int MOST = 50_000;
 
+  /** A size so large that the negative binomial is a Poisson to rounding of its sum. */
+  private static final double AS_POISSON = 1e9;
+
   private final double[] cumulative;
 
   private CountDistribution(double[] probabilities, int used) {
@@ -51,17 +54,19 @@ public final class CountDistribution {
     double[] sizes = new double[parts];
     for (int i = 0; i < parts; i++) {
       double z = normal.inverseCumulativeProbability((i + 0.5) / parts);
-      means[i] = Math.min(MOST / 2.0, median * FastMath.exp(logSd * z));
-      sizes[i] = 1e9;
+      means[i] = median * FastMath.exp(logSd * z);
+      sizes[i] = AS_POISSON;
     }
     return mixture(means, sizes);
   }
 
-  private static int add(double[] p, double mean, double size, double weight) {
-    if (!(mean > 0)) {
+  /** Adds one part; counts beyond the end of the array are taken as its end. */
+  private static int add(double[] p, double wanted, double size, double weight) {
+    if (!(wanted > 0)) {
       p[0] += weight;
       return 1;
     }
+    double mean = Math.min(wanted, MOST / 2.0);
     double ratio = mean / (size + mean);
     int mode = (int) Math.min(MOST - 1.0, Math.max(0, mean * (1 - 1 / size)));
     double atMode = FastMath.exp(WashModel.logProbability(mode, mean, size));
@@ -82,6 +87,10 @@ public final class CountDistribution {
       q *= (y + size) / (y + 1.0) * ratio;
       y++;
       p[y] += weight * q;
+    }
+    if (y == MOST - 1) {
+      // of a falling tail, all but a part in 1 / (1 - ratio) is still to come
+      p[y] += weight * q * ratio / (1 - ratio);
     }
     return y + 1;
   }

@@ -38,6 +38,24 @@ public final class ExpectedWashes {
    */
   public static List<CountDistribution> of(
       SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {
+    return parts(posterior, plan, washes, workers).stream()
+        .map(p -> CountDistribution.mixture(p.means(), p.sizes()))
+        .toList();
+  }
+
+  /**
+   * The negative binomials of one wash, one per colony.
+   *
+   * @param means mites expected
+   * @param sizes sizes
+   */
+  record Parts(double[] means, double[] sizes) {}
+
+  static List<Parts> parts(
+      SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {
+    if (washes.isEmpty()) {
+      return List.of();
+    }
     Scenario past = posterior.past();
     int days = 1;
     for (Wash w : washes) {
@@ -47,12 +65,11 @@ public final class ExpectedWashes {
       }
       days = Math.max(days, Math.toIntExact(day));
     }
-    Scenario season =
-        Shortened.to(
-            new Scenario(past.model(), plan, past.start(), Math.max(days, past.days())), days);
-    EnsembleRun run = posterior.run(season, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
+    Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
+    EnsembleRun run =
+        posterior.run(season, days, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
     double[] dispersions = posterior.dispersions();
-    List<CountDistribution> out = new ArrayList<>();
+    List<Parts> out = new ArrayList<>();
     for (Wash w : washes) {
       WashModel model = new WashModel(w);
       double[] means = run.values(Quantity.INFESTATION, w.date());
@@ -61,7 +78,7 @@ public final class ExpectedWashes {
         means[i] = model.mean(means[i] / 100);
         sizes[i] = model.size(dispersions[i]);
       }
-      out.add(CountDistribution.mixture(means, sizes));
+      out.add(new Parts(means, sizes));
     }
     return out;
   }

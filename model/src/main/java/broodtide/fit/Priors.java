@@ -11,7 +11,8 @@ import java.util.List;
  * @param infestation mites per 100 adult bees on the first day
  * @param vigour factor on the mites' daughters
  * @param strength factor on laying
- * @param startSize bees and brood on the first day, relative to the standard year
+ * @param startSize bees and brood on the first day, relative to what the standard year and the
+ *     colony's strength give: the two are multiplied
  * @param immigration factor on the mites that come from outside
  * @param dispersion size of the negative binomial of washes around the colony's mean
  * @param success factor on the hazards of each miticide course
@@ -55,7 +56,7 @@ public record Priors(
             "colonies of one apiary differ by about a fifth; year-to-year growth varies by about"
                 + " 30 % (Harris 2003)"),
         new Prior(
-            "size on the first day relative to the standard year",
+            "size on the first day, relative to a colony of its strength",
             1.0,
             0.30,
             5,

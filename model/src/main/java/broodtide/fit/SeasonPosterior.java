@@ -1,7 +1,6 @@
 package broodtide.fit;
 
 import broodtide.control.MiticideCourse;
-import broodtide.engine.Ensemble;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Member;
 import broodtide.engine.Progress;
@@ -9,6 +8,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
 import broodtide.engine.Workers;
+import broodtide.measure.OutOfRange;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ public final class SeasonPosterior {
     this.priors = priors;
     this.washes = washes;
     this.sample = sample;
-    this.members = List.of(members(priors, sample.z()));
+    this.members = Arrays.stream(sample.z()).map(priors::member).toList();
   }
 
   /**
@@ -68,6 +68,7 @@ public final class SeasonPosterior {
    * @param workers threads; their number does not change the result
    * @param progress is told of work done
    * @throws IllegalArgumentException when a wash lies outside the span
+   * @throws Unexplained when no colony of the priors could have given the washes
    */
   public static SeasonPosterior of(
       Scenario past,
@@ -86,11 +87,18 @@ public final class SeasonPosterior {
     TemperedSampler sampler =
         new TemperedSampler(
             Priors.COMMON + courses, effort.particles(), effort.moves(), effort.seed());
-    Likelihood likelihood = new Likelihood(past, start, priors, ordered, workers, progress);
-    TemperedSampler.Sample sample =
-        ordered.isEmpty()
-            ? new TemperedSampler.Sample(sampler.prior(), effort.particles(), 1, 0, 0)
-            : sampler.sample(likelihood);
+    if (ordered.isEmpty()) {
+      TemperedSampler.Sample prior =
+          new TemperedSampler.Sample(sampler.prior(), effort.particles(), 1, 0, 0);
+      return new SeasonPosterior(past, start, priors, List.of(), prior);
+    }
+    WashLikelihood likelihood = new WashLikelihood(past, start, priors, ordered, workers, progress);
+    TemperedSampler.Sample sample;
+    try {
+      sample = sampler.sample(likelihood);
+    } catch (TemperedSampler.NothingFits e) {
+      throw new Unexplained(likelihood.firstImpossible(sampler.prior()));
+    }
     return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample);
   }
 
@@ -113,14 +121,6 @@ public final class SeasonPosterior {
     return Math.toIntExact(day);
   }
 
-  static Member[] members(Priors priors, double[][] z) {
-    Member[] out = new Member[z.length];
-    for (int i = 0; i < z.length; i++) {
-      out[i] = priors.member(z[i]);
-    }
-    return out;
-  }
-
   /** The colonies, all of equal weight. */
   public List<Member> members() {
     return members;
@@ -133,6 +133,31 @@ public final class SeasonPosterior {
       out[i] = priors.dispersion(sample.z()[i]);
     }
     return out;
+  }
+
+  /**
+   * The same with fewer colonies, taken evenly through the sample; for work that plays them often.
+   *
+   * @param most colonies to keep, 16 or more; all are kept when there are no more than that
+   */
+  public SeasonPosterior thinned(int most) {
+    OutOfRange.check("most", most, 16, Integer.MAX_VALUE, "colonies");
+    double[][] z = sample.z();
+    if (z.length <= most) {
+      return this;
+    }
+    double[][] kept = new double[most][];
+    for (int i = 0; i < most; i++) {
+      kept[i] = z[(int) ((long) i * z.length / most)];
+    }
+    TemperedSampler.Sample fewer =
+        new TemperedSampler.Sample(
+            kept,
+            Math.min(most, sample.effectiveSize()),
+            sample.acceptance(),
+            sample.steps(),
+            sample.logEvidence());
+    return new SeasonPosterior(past, start, priors, washes, fewer);
   }
 
   /** The sample in standard normal units, with what is known of its quality. */
@@ -187,6 +212,14 @@ public final class SeasonPosterior {
     return EnsembleRun.of(season, start, membersFor(season), quantities, workers, progress);
   }
 
+  /** The same, stopped early. */
+  EnsembleRun run(
+      Scenario season, int days, Set<Quantity> quantities, Workers workers, Progress progress) {
+    Shortened part = Shortened.to(season, days);
+    List<Member> colonies = membersFor(season).stream().map(part::fitted).toList();
+    return EnsembleRun.of(part.scenario(), start, colonies, quantities, workers, progress);
+  }
+
   private List<Member> membersFor(Scenario season) {
     int known = courses(past);
     int wanted = courses(season);
@@ -197,14 +230,18 @@ public final class SeasonPosterior {
     if (wanted <= known) {
       return members;
     }
+    // Sobol dimensions that the sample did not start on, so that luck to come is no shadow of what
+    // is known
+    int first = Priors.COMMON + known;
     double[][] further =
-        new TemperedSampler(wanted - known, Math.max(16, members.size()), 1, FUTURE_SEED).prior();
+        new TemperedSampler(Priors.COMMON + wanted, Math.max(16, members.size()), 1, FUTURE_SEED)
+            .prior();
     List<Member> out = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
       Member m = members.get(i);
       List<Double> success = new ArrayList<>(m.success());
-      for (double z : further[i]) {
-        success.add(priors.success().at(z));
+      for (int d = first; d < further[i].length; d++) {
+        success.add(priors.success().at(further[i][d]));
       }
       out.add(
           new Member(
@@ -215,59 +252,4 @@ public final class SeasonPosterior {
 
   /** The same future luck for every plan, so that plans differ by what they do. */
   private static final long FUTURE_SEED = 0x5EA50;
-
-  /** The likelihood of washes and notes of strength, over all particles at once. */
-  private static final class Likelihood implements TemperedSampler.LogLikelihood {
-    private final Scenario toLastWash;
-    private final StartState start;
-    private final Priors priors;
-    private final WashModel[] models;
-    private final StrengthNote[] notes;
-    private final int[] days;
-    private final Workers workers;
-    private final Progress progress;
-
-    Likelihood(
-        Scenario past,
-        StartState start,
-        Priors priors,
-        List<Wash> washes,
-        Workers workers,
-        Progress progress) {
-      this.start = start;
-      this.priors = priors;
-      this.workers = workers;
-      this.progress = progress;
-      models = washes.stream().map(WashModel::new).toArray(WashModel[]::new);
-      notes = washes.stream().map(StrengthNote::of).toArray(StrengthNote[]::new);
-      days = washes.stream().mapToInt(w -> day(past, w.date())).toArray();
-      int last = days.length == 0 ? 1 : Math.max(1, days[days.length - 1]);
-      toLastWash = Shortened.to(past, last);
-    }
-
-    @Override
-    public void of(double[][] z, double[] out) {
-      Member[] members = SeasonPosterior.members(priors, z);
-      Arrays.fill(out, 0);
-      Ensemble.run(
-          toLastWash,
-          start,
-          List.of(members),
-          (first, count) -> {
-            int[] next = {0};
-            return (day, view) -> {
-              for (; next[0] < days.length && days[next[0]] == day; next[0]++) {
-                for (int l = 0; l < count; l++) {
-                  int i = first + l;
-                  double perBee = Quantity.INFESTATION.of(view, l) / 100;
-                  out[i] += models[next[0]].logLikelihood(perBee, priors.dispersion(z[i]));
-                  out[i] += notes[next[0]].logLikelihood(view.adults(l));
-                }
-              }
-            };
-          },
-          workers,
-          progress);
-    }
-  }
 }

@@ -1,21 +1,51 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
+import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
+import broodtide.engine.Member;
 import broodtide.engine.Scenario;
+import java.util.ArrayList;
 import java.util.List;
 
-/** A scenario that stops early. */
-final class Shortened {
-  private Shortened() {}
+/**
+ * A scenario that stops early, without the controls that would begin later.
+ *
+ * @param scenario what is left
+ * @param courses the miticide courses that are left, by their place among those of the whole plan
+ */
+record Shortened(Scenario scenario, List<Integer> courses) {
 
-  /** The same up to a day, without the controls that would begin later. */
-  static Scenario to(Scenario scenario, int days) {
-    List<Control> begun =
-        scenario.plan().controls().stream()
-            .filter(c -> c.from().isBefore(scenario.start().plusDays(days)))
-            .toList();
-    return new Scenario(
-        scenario.model(), new Plan(scenario.plan().name(), begun), scenario.start(), days);
+  /** The same up to a day. */
+  static Shortened to(Scenario scenario, int days) {
+    List<Control> begun = new ArrayList<>();
+    List<Integer> courses = new ArrayList<>();
+    int course = 0;
+    for (Control c : scenario.plan().controls()) {
+      boolean begins = c.from().isBefore(scenario.start().plusDays(days));
+      if (begins) {
+        begun.add(c);
+      }
+      if (c instanceof MiticideCourse) {
+        if (begins) {
+          courses.add(course);
+        }
+        course++;
+      }
+    }
+    return new Shortened(
+        new Scenario(
+            scenario.model(), new Plan(scenario.plan().name(), begun), scenario.start(), days),
+        List.copyOf(courses));
+  }
+
+  /** A colony of the whole scenario, with the success of the courses that are left. */
+  Member fitted(Member m) {
+    List<Double> success = new ArrayList<>(courses.size());
+    for (int c : courses) {
+      success.add(m.success().get(c));
+    }
+    return new Member(
+        m.strength(), m.startSize(), m.infestation(), m.vigour(), m.immigration(), success);
   }
 }

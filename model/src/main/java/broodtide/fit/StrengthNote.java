@@ -9,14 +9,18 @@ import org.apache.commons.math3.util.FastMath;
  *
  * @param adults adult bees that the note stands for; empty when there is no note
  */
-record StrengthNote(OptionalDouble adults) {
-  /** Bees on a frame covered on both sides. Common practice, no source. */
-  static final double BEES_PER_FRAME = 2000;
+public record StrengthNote(OptionalDouble adults) {
+  /**
+   * Adult bees on a frame covered on both sides: 2,000 to 2,400 in common practice, no source; the
+   * middle by choice.
+   */
+  public static final double BEES_PER_FRAME = 2200;
 
   /** Spread of such notes on the log scale: they are rough. Choice. */
   private static final double LOG_SD = 0.25;
 
-  static StrengthNote of(Wash wash) {
+  /** The note that came with a wash; none of no frames, which says nothing of a living colony. */
+  public static StrengthNote of(Wash wash) {
     OptionalDouble frames = wash.framesOfBees();
     return new StrengthNote(
         frames.isPresent() && frames.getAsDouble() > 0
@@ -24,11 +28,12 @@ record StrengthNote(OptionalDouble adults) {
             : OptionalDouble.empty());
   }
 
+  /** Log density of the note, on the log scale, in a colony of so many adult bees. */
   double logLikelihood(double bees) {
     if (adults.isEmpty()) {
       return 0;
     }
     double z = FastMath.log(adults.getAsDouble() / Math.max(1, bees)) / LOG_SD;
-    return -0.5 * z * z;
+    return -0.5 * z * z - FastMath.log(LOG_SD * FastMath.sqrt(2 * FastMath.PI));
   }
 }

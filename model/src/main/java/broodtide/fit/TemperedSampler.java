@@ -22,7 +22,6 @@ public final class TemperedSampler {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
   private static final double KEEP = 0.5;
   private static final int MOST_STEPS = 60;
-  private static final int SOBOL_SKIP = 1;
 
   private final int dimension;
   private final int particles;
@@ -39,6 +38,18 @@ public final class TemperedSampler {
      * @param out one value per particle
      */
     void of(double[][] z, double[] out);
+  }
+
+  /** No particle of the prior can have given the data, or a likelihood is not a number. */
+  public static final class NothingFits extends IllegalStateException {
+    private static final long serialVersionUID = 1L;
+
+    NothingFits(double top) {
+      super(
+          Double.isNaN(top)
+              ? "a log-likelihood is not a number"
+              : "no particle of the prior can have given the data");
+    }
   }
 
   /**
@@ -75,7 +86,6 @@ public final class TemperedSampler {
   /** Draws from the prior alone: the shifted Sobol set in standard normal units. */
   public double[][] prior() {
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimension);
-    sobol.skipTo(SOBOL_SKIP);
     SplittableRandom random = Streams.of(seed, Streams.Purpose.START);
     double[] shift = random.doubles(dimension).toArray();
     double[][] z = new double[particles][dimension];
@@ -94,7 +104,7 @@ public final class TemperedSampler {
    * Samples the posterior.
    *
    * @param likelihood log-likelihoods
-   * @throws IllegalStateException when no particle can explain the data at all
+   * @throws NothingFits when no particle can explain the data at all
    */
   public Sample sample(LogLikelihood likelihood) {
     double[][] z = prior();
@@ -112,7 +122,7 @@ public final class TemperedSampler {
       double[] weights = new double[particles];
       evidence += weigh(logLik, next - temperature, weights);
       double[][] root = spread(z, weights);
-      int[] parents = resample(weights, picker.nextDouble());
+      int[] parents = resample(weights, picker);
       z = pick(z, parents);
       logLik = pick(logLik, parents);
       temperature = next;
@@ -158,7 +168,7 @@ public final class TemperedSampler {
   private static double weigh(double[] logLik, double step, double[] weights) {
     double top = Arrays.stream(logLik).max().orElseThrow();
     if (top == Double.NEGATIVE_INFINITY || Double.isNaN(top)) {
-      throw new IllegalStateException("no colony of the prior can explain these data");
+      throw new NothingFits(top);
     }
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
@@ -171,18 +181,30 @@ public final class TemperedSampler {
     return step * top + FastMath.log(sum / weights.length);
   }
 
-  private static int[] resample(double[] weights, double u) {
+  /**
+   * Systematic resampling in a shuffled order. In the order of the Sobol set weights rise and fall
+   * with the period of its digits, and equal strides fall into step with them: the error would not
+   * shrink with the number of particles.
+   */
+  private static int[] resample(double[] weights, SplittableRandom random) {
     int n = weights.length;
+    int[] order = new int[n];
+    for (int i = 0; i < n; i++) {
+      int other = random.nextInt(i + 1);
+      order[i] = order[other];
+      order[other] = i;
+    }
+    double u = random.nextDouble();
     int[] parents = new int[n];
-    double reached = weights[0];
-    int parent = 0;
+    double reached = weights[order[0]];
+    int at = 0;
     for (int i = 0; i < n; i++) {
       double mark = (i + u) / n;
-      while (mark > reached && parent < n - 1) {
-        parent++;
-        reached += weights[parent];
+      while (mark > reached && at < n - 1) {
+        at++;
+        reached += weights[order[at]];
       }
-      parents[i] = parent;
+      parents[i] = order[at];
     }
     return parents;
   }

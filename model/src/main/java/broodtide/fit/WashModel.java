@@ -2,6 +2,10 @@ package broodtide.fit;
 
 import broodtide.wash.HalfCup;
 import broodtide.wash.Wash;
+import org.apache.commons.math3.distribution.GammaDistribution;
+import org.apache.commons.math3.distribution.PoissonDistribution;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.special.Gamma;
 import org.apache.commons.math3.util.FastMath;
 
@@ -14,7 +18,6 @@ final class WashModel {
   private final int mites;
   private final double exposure;
   private final double extraVariance;
-  private final double logFactorial;
 
   WashModel(Wash wash) {
     mites = wash.mites();
@@ -23,7 +26,6 @@ final class WashModel {
     double frame = wash.frame().factor().sd() / wash.frame().factor().mean();
     double bees = wash.beesAssumed() ? HalfCup.usual().sd() / HalfCup.usual().bees() : 0;
     extraVariance = recovery * recovery + frame * frame + bees * bees;
-    logFactorial = Gamma.logGamma(mites + 1.0);
   }
 
   /** Mites expected. */
@@ -38,24 +40,36 @@ final class WashModel {
 
   /** Log-likelihood of the count. */
   double logLikelihood(double mitesPerBee, double dispersion) {
-    return logProbability(mites, mean(mitesPerBee), size(dispersion), logFactorial);
+    return logProbability(mites, mean(mitesPerBee), size(dispersion));
   }
 
-  /** Log-probability of any count. */
+  /** Log-probability of any count under a negative binomial of a mean and a size. */
   static double logProbability(int count, double mean, double size) {
-    return logProbability(count, mean, size, Gamma.logGamma(count + 1.0));
-  }
-
-  private static double logProbability(int count, double mean, double size, double logFactorial) {
     if (!(mean > 0)) {
       return count == 0 ? 0 : Double.NEGATIVE_INFINITY;
     }
-    double noneInOne = -FastMath.log1p(mean / size);
-    double rest = FastMath.log(mean / (size + mean));
-    return Gamma.logGamma(count + size)
-        - Gamma.logGamma(size)
-        - logFactorial
-        + size * noneInOne
-        + (count == 0 ? 0 : count * rest);
+    double none = -size * FastMath.log1p(mean / size);
+    return count == 0
+        ? none
+        : none + count * FastMath.log(mean / (size + mean)) + logWays(count, size);
+  }
+
+  /**
+   * Log of gamma(count + size) / (gamma(size) count!), as one slower beta function where the
+   * difference of two large logarithms would lose digits.
+   */
+  private static double logWays(int count, double size) {
+    return size < 1e5
+        ? Gamma.logGamma(count + size) - Gamma.logGamma(size) - Gamma.logGamma(count + 1.0)
+        : -FastMath.log(count) - Beta.logBeta(count, size);
+  }
+
+  /** Draws a count: a Poisson around a gamma. */
+  static int draw(double mean, double size, RandomGenerator random) {
+    if (!(mean > 0)) {
+      return 0;
+    }
+    double rate = new GammaDistribution(random, size, mean / size).sample();
+    return rate > 0 ? new PoissonDistribution(random, rate, 1e-12, 1_000_000).sample() : 0;
   }
 }

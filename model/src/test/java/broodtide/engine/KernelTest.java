@@ -2,8 +2,8 @@ package broodtide.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
-import broodtide.mite.CellLoad;
 import org.junit.jupiter.api.Test;
 
 class KernelTest {
@@ -32,16 +32,15 @@ class KernelTest {
   }
 
   @Test
-  void clumpedFormsAgreeWithTheClosedForms() {
-    double[] m = {0, 0.01, 0.4, 3, 50};
-    double[] out = new double[m.length];
-    for (double k : new double[] {0.7, 1, 2, 3, 40}) {
-      for (int i = 0; i < m.length; i++) {
-        Kernel.clumped(out, m, 0.1, k, k + 1);
-        assertThat(out[i]).isCloseTo(CellLoad.fecundity(m[i], 0.1, k), within(1e-14));
-        Kernel.clumped(out, m, 1, k, k);
-        assertThat(out[i]).isCloseTo(CellLoad.empty(m[i], k), within(1e-14));
-      }
+  void theShortExponentialAgreesUpToOne() {
+    double[] x = new double[1025];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = i / 1024.0;
+    }
+    double[] out = new double[x.length];
+    Kernel.expOfMinusUpToOne(out, x);
+    for (int i = 0; i < x.length; i++) {
+      assertThat(out[i]).isCloseTo(StrictMath.exp(-x[i]), withinPercentage(1e-11));
     }
   }
 }

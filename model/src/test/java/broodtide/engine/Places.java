@@ -8,11 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Invented climates for tests of the model, which has no files of its own. */
-final class Places {
+public final class Places {
   private Places() {}
 
   /** A year with a broodless winter, a drone season and winter bees. */
-  static Climate seasonal() {
+  public static Climate seasonal() {
     return new Climate(
         "seasonal",
         "invented",
@@ -30,7 +30,7 @@ final class Places {
   }
 
   /** Every day the same: laying and drone share constant, no winter bees. */
-  static Climate constant(double laying, double droneShare) {
+  public static Climate constant(double laying, double droneShare) {
     return new Climate(
         "constant",
         "invented",

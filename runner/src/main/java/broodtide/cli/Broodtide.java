@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
       GrowthCommand.class,
       ForecastCommand.class,
       CompareCommand.class,
+      WindowsCommand.class,
       BacktestCommand.class,
       StudyCommand.class,
       DemoCommand.class

@@ -6,6 +6,8 @@ import broodtide.report.OutputRefused;
 import broodtide.study.BadInput;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
 
 /**
@@ -40,6 +42,7 @@ public final class Main {
     line.setOut(desk.out());
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(LocalDate.class, Main::date);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
@@ -47,6 +50,15 @@ public final class Main {
     line.setParameterExceptionHandler(Main::misuse);
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
     return line.execute(args);
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new CommandLine.TypeConversionException(
+          "'" + text + "' is no date of the calendar; write it like 2026-08-20");
+    }
   }
 
   private static int misuse(CommandLine.ParameterException e, String[] args) {

@@ -38,8 +38,8 @@ final class WashWords {
               + r.limits().name()
               + "\" is "
               + Digits.two(limit)
-              + " per 100: the chance that the colony stands above it is "
-              + Odds.words(r.chanceAbove())
+              + " per 100; "
+              + above(r.chanceAbove())
               + ".");
       r.words().ifPresent(w -> out.add("At such a count: " + w + "."));
     }
@@ -55,6 +55,13 @@ final class WashWords {
             + Digits.percent(1 - 1 / r.mitesPerMiteOnBees())
             + " sit under cappings.");
     return out;
+  }
+
+  private static String above(double chance) {
+    String odds = Odds.words(chance);
+    return odds.startsWith("almost")
+        ? "the colony " + odds + " stands above it"
+        : "the odds that the colony stands above it are " + odds;
   }
 
   static String json(CountReading r) {

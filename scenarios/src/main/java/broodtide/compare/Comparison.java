@@ -50,13 +50,26 @@ public record Comparison(
                 colony,
                 plan,
                 posterior.run(colony.season(plan), PlanRun.KEPT, workers, Progress.NONE),
-                PlanCheck.of(plan, colony.model().climate())));
+                PlanCheck.of(plan, colony)));
       } catch (IllegalArgumentException e) {
         refused.add(new Refused(plan.name(), String.valueOf(e.getMessage())));
       }
       progress.at(++done, plans.size());
     }
     return new Comparison(colony, posterior, runs, refused);
+  }
+
+  /** The plan that others are held against: the one that waits, or else the first. */
+  public PlanRun reference() {
+    return runs.stream()
+        .filter(r -> r.plan().controls().isEmpty())
+        .findFirst()
+        .orElseGet(() -> runs.get(0));
+  }
+
+  /** How a plan's outcome differs from the reference's, colony by colony. */
+  public Difference against(PlanRun run, Outcome outcome) {
+    return Difference.of(outcome.of(run), outcome.of(reference()));
   }
 
   /** Share of members in which one figure is smaller than another; ties count half. */

@@ -20,8 +20,18 @@ public final class PlanFigures {
 
   /** The day by which it has happened for half of all members; empty when that never comes. */
   public static Optional<LocalDate> medianDay(int[] days, LocalDate now) {
+    return dayFor(days, now, 0.5);
+  }
+
+  /**
+   * The day by which it has happened for a share of all members; empty when that never comes.
+   *
+   * @param share 0 to 1
+   */
+  public static Optional<LocalDate> dayFor(int[] days, LocalDate now, double share) {
     int[] sorted = Arrays.stream(days).map(d -> d < 0 ? Integer.MAX_VALUE : d).sorted().toArray();
-    int middle = sorted[(sorted.length - 1) / 2];
-    return middle == Integer.MAX_VALUE ? Optional.empty() : Optional.of(now.plusDays(middle));
+    int needed = (int) Math.ceil(share * sorted.length - 1e-9);
+    int day = sorted[Math.max(0, Math.min(sorted.length, needed) - 1)];
+    return day == Integer.MAX_VALUE ? Optional.empty() : Optional.of(now.plusDays(day));
   }
 }

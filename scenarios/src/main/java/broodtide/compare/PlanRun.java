@@ -97,6 +97,17 @@ public final class PlanRun {
     return Arrays.stream(lostOn).filter(d -> d <= index).count() / (double) lostOn.length;
   }
 
+  /** Whether a member is lost by a day: 1 when it is, 0 when not. */
+  public double[] lost(LocalDate day) {
+    int index = run.index(day);
+    return Arrays.stream(lostOn).mapToDouble(d -> d <= index ? 1 : 0).toArray();
+  }
+
+  /** All mites, in mites, left when the winter bees have been raised and the hive is closed up. */
+  public Spread mitesAtClosing() {
+    return on(Quantity.MITES, Outcome.day(colony));
+  }
+
   private double infestation(int day, int member) {
     return day >= lostOn[member]
         ? FULL

@@ -17,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 
@@ -101,7 +102,7 @@ public final class ResultsFile {
     quality.put("steps", comparison.posterior().sample().steps());
     ArrayNode plans = node.putArray("plans");
     for (PlanRun run : comparison.runs()) {
-      plan(plans.addObject(), run, comparison.runs().get(0), result.days(run));
+      plan(plans.addObject(), run, comparison, result.days(run));
     }
     ArrayNode refused = node.putArray("refusedPlans");
     for (Comparison.Refused r : comparison.refused()) {
@@ -135,7 +136,7 @@ public final class ResultsFile {
     }
   }
 
-  private void plan(ObjectNode node, PlanRun run, PlanRun first, List<PlanDay> days) {
+  private void plan(ObjectNode node, PlanRun run, Comparison comparison, List<PlanDay> days) {
     ColonyCase c = run.colony();
     node.put("plan", run.plan().name());
     ArrayNode controls = node.putArray("controls");
@@ -157,14 +158,20 @@ public final class ResultsFile {
     node.put("chanceOverLimit", six(PlanFigures.share(toLimit)));
     PlanFigures.medianDay(toLimit, c.now())
         .ifPresent(day -> node.put("medianDayOverLimit", day.toString()));
+    dayOverLimit(node.putObject("dayOverLimit"), toLimit, c);
+    band(node.putObject("mitesAtClosingUp"), run.mitesAtClosing());
+    difference(
+        node.putObject("infestationAgainstWait"), comparison.against(run, Outcome.INFESTATION));
     double[] infested = run.winterBroodInfested();
     if (!Double.isNaN(infested[0])) {
       band(node.putObject("winterBroodInfested"), Spread.of(infested));
-      double[] reference = first.winterBroodInfested();
+      double[] reference = comparison.runs().get(0).winterBroodInfested();
       band(
           node.putObject("winterBroodInfestedAgainstFirst"),
           Spread.of(Comparison.differences(infested, reference)));
       node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
+      difference(
+          node.putObject("winterBroodAgainstWait"), comparison.against(run, Outcome.WINTER_BROOD));
     }
     node.put("treatments", run.treatments());
     node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
@@ -175,6 +182,23 @@ public final class ResultsFile {
       band(row.putObject("infestation"), day.infestation());
       row.put("adults", six(day.adults()));
     }
+  }
+
+  /** Days by which shares of all colonies have passed the limit; null where they never do. */
+  private static void dayOverLimit(ObjectNode node, int[] toLimit, ColonyCase c) {
+    double[] shares = {0.05, 0.25, 0.5, 0.75, 0.95};
+    String[] names = {"q05", "q25", "median", "q75", "q95"};
+    for (int i = 0; i < shares.length; i++) {
+      node.put(
+          names[i],
+          PlanFigures.dayFor(toLimit, c.now(), shares[i]).map(LocalDate::toString).orElse(null));
+    }
+  }
+
+  private static void difference(ObjectNode node, Difference d) {
+    node.put("mean", six(d.mean()));
+    band(node, d.band());
+    node.put("chanceBetter", six(d.chanceSmaller()));
   }
 
   private static void band(ObjectNode node, Spread s) {

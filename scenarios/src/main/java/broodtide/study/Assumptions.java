@@ -3,6 +3,7 @@ package broodtide.study;
 import static broodtide.measure.Tag.CHOICE;
 import static broodtide.measure.Tag.DERIVED;
 
+import broodtide.fit.StrengthNote;
 import broodtide.measure.Measure;
 import broodtide.measure.Measures;
 import java.util.Map;
@@ -11,7 +12,7 @@ import java.util.Map;
 public record Assumptions(
     @Measure(
             is = "adult bees on a standard deep frame covered on both sides",
-            value = 2200,
+            value = StrengthNote.BEES_PER_FRAME,
             unit = "bees",
             min = 1000,
             max = 4000,

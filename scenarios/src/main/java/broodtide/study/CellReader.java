@@ -82,6 +82,11 @@ final class CellReader {
     return OptionalDouble.empty();
   }
 
+  /** A word as names are written: lower case with hyphens. */
+  static String word(String text) {
+    return text.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
+  }
+
   /** One of several words; hyphens, spaces and underscores are alike. */
   <E> E choice(
       int line, String[] row, String column, E[] all, Function<E, String> id, E whenBlank) {
@@ -89,7 +94,7 @@ final class CellReader {
     if (text.isEmpty()) {
       return whenBlank;
     }
-    String word = text.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
+    String word = word(text);
     for (E each : all) {
       if (id.apply(each).equals(word)) {
         return each;

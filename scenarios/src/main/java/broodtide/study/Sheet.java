@@ -60,9 +60,10 @@ final class Sheet {
    * @param text the whole text
    * @param file name to show in messages
    * @param known names of columns that make a header a header
+   * @param required names to show when there is none
    * @throws BadInput when there is no line for a header
    */
-  static Sheet of(String text, String file, Set<String> known) {
+  static Sheet of(String text, String file, Set<String> known, List<String> required) {
     int at = 0;
     int lines = 0;
     while (at < text.length()) {
@@ -76,7 +77,8 @@ final class Sheet {
       lines++;
     }
     throw BadInput.of(
-        Fault.of(file, "is empty; the first line must be the header date,colony,mites,bees"));
+        Fault.of(
+            file, "is empty; the first line must be the header " + String.join(",", required)));
   }
 
   private static Sheet headed(

@@ -50,7 +50,7 @@ public record WashFile(String name, List<Wash> washes, List<String> notes) {
 
   private static WashFile read(SheetText text, String name, LocalDate today) {
     Faults faults = new Faults(name);
-    Sheet sheet = Sheet.of(text.text(), name, WashRows.COLUMNS);
+    Sheet sheet = Sheet.of(text.text(), name, WashRows.COLUMNS, WashRows.REQUIRED);
     WashRows rows = WashRows.under(sheet, today, faults);
     sheet.each(rows::look, new Faults(name));
     rows.judge();

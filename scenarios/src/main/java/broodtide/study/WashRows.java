@@ -16,21 +16,17 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
 final class WashRows {
   static final Set<String> COLUMNS =
       Set.of("date", "colony", "mites", "bees", "method", "frame", "note", "frames_of_bees");
-  private static final List<String> REQUIRED = List.of("date", "colony", "mites", "bees");
-  private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
+  static final List<String> REQUIRED = List.of("date", "colony", "mites", "bees");
 
   private final List<String> columns;
-  private final LocalDate today;
   private final Faults faults;
   private final CellReader cells;
-  private final DateColumn dates;
+  private final PastDays dates;
   private final List<Wash> washes = new ArrayList<>();
   private final Map<Wash, Integer> lines = new HashMap<>();
   private final Map<String, String> colonies = new HashMap<>();
@@ -38,10 +34,10 @@ final class WashRows {
 
   private WashRows(List<String> columns, LocalDate today, Faults faults) {
     this.columns = columns;
-    this.today = today;
     this.faults = faults;
     this.cells = new CellReader(columns, faults);
-    this.dates = new DateColumn("date", columns.indexOf("date") + 1);
+    this.dates =
+        new PastDays(columns, cells, faults, today, "write the day of the wash as 2025-06-15");
   }
 
   /**
@@ -50,45 +46,24 @@ final class WashRows {
    * @throws BadInput when a required column is missing or one is there twice
    */
   static WashRows under(Sheet sheet, LocalDate today, Faults faults) {
-    List<String> missing =
-        REQUIRED.stream().filter(c -> !sheet.columns.contains(c)).collect(Collectors.toList());
-    String found = String.join(", ", sheet.columns);
-    if (!missing.isEmpty()) {
-      faults.add(
-          sheet.headerLine,
-          0,
-          "header",
-          found,
-          "missing "
-              + String.join(", ", missing)
-              + "; the first line must name the columns date,colony,mites,bees");
-    }
-    Set<String> seen = new HashSet<>();
-    for (int i = 0; i < sheet.columns.size(); i++) {
-      String column = sheet.columns.get(i);
-      if (COLUMNS.contains(column) && !seen.add(column)) {
-        faults.add(
-            sheet.headerLine, i + 1, column, column, "the column is there twice; remove one");
-      }
-    }
-    faults.throwIfAny();
+    Header.check(sheet, REQUIRED, COLUMNS, faults);
     return new WashRows(sheet.columns, today, faults);
   }
 
   /** First reading of a row. */
   void look(int line, String[] row) {
-    dates.see(line, cells.text(row, "date"));
+    dates.look(line, row);
   }
 
   /** Between the readings. */
   void judge() {
-    dates.judge(faults);
+    dates.judge();
   }
 
   /** Second reading of a row. */
   void take(int line, String[] row) {
     int before = faults.total();
-    LocalDate date = date(line, row);
+    LocalDate date = dates.read(line, row);
     String colony = cells.required(line, row, "colony", "give the colony a name");
     OptionalInt mites = cells.count(line, row, "mites");
     if (mites.isEmpty() && cells.text(row, "mites").isEmpty()) {
@@ -132,23 +107,6 @@ final class WashRows {
       return;
     }
     washes.add(wash);
-  }
-
-  private @Nullable LocalDate date(int line, String[] row) {
-    String text = cells.required(line, row, "date", "write the day of the wash as 2025-06-15");
-    if (text.isEmpty()) {
-      return null;
-    }
-    LocalDate date = dates.read(line, text, faults);
-    if (date == null) {
-      return null;
-    }
-    if (date.isAfter(today)) {
-      cells.fault(line, row, "date", date + " is after today, " + today + "; correct the date");
-    } else if (date.isBefore(EARLIEST)) {
-      cells.fault(line, row, "date", date + " is before " + EARLIEST + "; correct the year");
-    }
-    return date;
   }
 
   /** The washes, in the order of the file. */

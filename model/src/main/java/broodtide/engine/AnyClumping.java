@@ -1,0 +1,64 @@
+package broodtide.engine;
+
+import broodtide.mite.MiteRates;
+import java.util.List;
+
+/** Any clumping K, by powers: slow, and as reproducible as the rest. */
+final class AnyClumping implements CellShares {
+  private final MiteRates rates;
+  private final double deathPerMite;
+  private double[] cells = {};
+  private double[] mothers = {};
+  private double[] droneCells = {};
+  private double[] droneMothers = {};
+
+  AnyClumping(MiteRates rates, double deathPerMite) {
+    this.rates = rates;
+    this.deathPerMite = deathPerMite;
+  }
+
+  @Override
+  public List<double[]> denominators() {
+    return List.of();
+  }
+
+  @Override
+  public void prepare(
+      double[] cells, double[] mothers, double[] droneCells, double[] droneMothers) {
+    this.cells = cells;
+    this.mothers = mothers;
+    this.droneCells = droneCells;
+    this.droneMothers = droneMothers;
+  }
+
+  @Override
+  public void bees(double[] sound, double[] harmed) {
+    double k = rates.clumping();
+    for (int l = 0; l < sound.length; l++) {
+      double load = mothers[l] / (cells[l] + Kernel.FEW);
+      double empty = power(load / k, k);
+      double alive = power(deathPerMite * load / k, k);
+      sound[l] = cells[l] * empty;
+      harmed[l] = cells[l] * Math.max(0, alive - empty);
+    }
+  }
+
+  @Override
+  public void daughters(double[] inWorker, double[] inDrone, double[] vigour) {
+    fecund(inWorker, mothers, cells, vigour, rates.workerCrowding());
+    fecund(inDrone, droneMothers, droneCells, vigour, rates.droneCrowding());
+  }
+
+  private void fecund(double[] out, double[] m, double[] c, double[] vigour, double crowding) {
+    double k = rates.clumping();
+    for (int l = 0; l < out.length; l++) {
+      double load = crowding * m[l] / (c[l] + Kernel.FEW);
+      out[l] = power(load / k, k + 1) * (m[l] * vigour[l]);
+    }
+  }
+
+  /** (1 + x)^-n. {@code StrictMath}, unlike {@code Math}, gives the same bits on every machine. */
+  static double power(double x, double n) {
+    return StrictMath.pow(1 + x, -n);
+  }
+}

@@ -1,0 +1,94 @@
+package broodtide.engine;
+
+import broodtide.colony.BeeRates;
+import broodtide.mite.MiteRates;
+import java.util.List;
+
+/** Cells due today open: which bees come out, and how many mothers and daughters. */
+final class Emergence {
+  private final ColonyBlock b;
+  private final Lanes lanes;
+  private final MiteRates rates;
+  private final CellShares shares;
+  private final double[] fromWorker;
+  private final double[] fromDrone;
+
+  /** Workers that emerge from cells without a mite, and from cells with one. */
+  final double[] sound;
+
+  final double[] harmed;
+
+  /** Mites that come out and live. */
+  final double[] mites;
+
+  Emergence(ColonyBlock block, Lanes lanes, MiteRates rates, BeeRates bees) {
+    b = block;
+    this.lanes = lanes;
+    this.rates = rates;
+    shares = CellShares.of(block.width, rates, bees.cappedDeathPerMite());
+    fromWorker = new double[block.width];
+    fromDrone = new double[block.width];
+    sound = new double[block.width];
+    harmed = new double[block.width];
+    mites = new double[block.width];
+  }
+
+  List<double[]> denominators() {
+    return shares.denominators();
+  }
+
+  /** Finds the cells that are due on a day of the run. */
+  void prepare(int day) {
+    shares.prepare(
+        b.cappedWorker[day % b.cappedWorker.length],
+        b.workerMothers[day % b.workerMothers.length],
+        b.cappedDrone[day % b.cappedDrone.length],
+        b.droneMothers[day % b.droneMothers.length]);
+  }
+
+  /**
+   * Opens them.
+   *
+   * @param fertility factor on daughters from the stock
+   */
+  void run(int day, double fertility) {
+    double[] inWorker = b.workerMothers[day % b.workerMothers.length];
+    double[] inDrone = b.droneMothers[day % b.droneMothers.length];
+    double perWorker = fertility * rates.workerDaughters();
+    double perDrone = fertility * rates.droneDaughters();
+    shares.bees(sound, harmed);
+    shares.daughters(fromWorker, fromDrone, lanes.vigour);
+    out(inWorker, inDrone, perWorker, perDrone);
+    book(inWorker, inDrone, perWorker, perDrone);
+  }
+
+  private void out(double[] inWorker, double[] inDrone, double perWorker, double perDrone) {
+    double[] out = mites;
+    double[] w = fromWorker;
+    double[] d = fromDrone;
+    double workerBack = rates.workerMothersBack();
+    double droneBack = rates.droneMothersBack();
+    double workerKept = perWorker * (1 - rates.workerDaughtersLost());
+    double droneKept = perDrone * (1 - rates.droneDaughtersLost());
+    for (int l = 0; l < out.length; l++) {
+      out[l] =
+          inWorker[l] * workerBack + inDrone[l] * droneBack + w[l] * workerKept + d[l] * droneKept;
+    }
+  }
+
+  private void book(double[] inWorker, double[] inDrone, double perWorker, double perDrone) {
+    double[] made = b.daughters;
+    double[] died = b.diedInCells;
+    double[] w = fromWorker;
+    double[] d = fromDrone;
+    double workerGone = 1 - rates.workerMothersBack();
+    double droneGone = 1 - rates.droneMothersBack();
+    double workerLost = perWorker * rates.workerDaughtersLost();
+    double droneLost = perDrone * rates.droneDaughtersLost();
+    for (int l = 0; l < made.length; l++) {
+      made[l] += w[l] * perWorker + d[l] * perDrone;
+      died[l] +=
+          inWorker[l] * workerGone + inDrone[l] * droneGone + w[l] * workerLost + d[l] * droneLost;
+    }
+  }
+}

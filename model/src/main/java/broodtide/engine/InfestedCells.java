@@ -1,0 +1,93 @@
+package broodtide.engine;
+
+import java.util.Arrays;
+
+/**
+ * Capped cells that hold a mite, one row per day of capping. Few ask for them, so a row is counted
+ * from its cells and mothers when it is first asked for, and before anything happens to the mites
+ * in it.
+ */
+final class InfestedCells {
+  private final double[][] cells;
+  private final double[][] mothers;
+  private final double clumping;
+  private final double[][] infested;
+  private final boolean[] counted;
+  private final double[] sum;
+  private boolean summed;
+
+  InfestedCells(double[][] cells, double[][] mothers, double clumping) {
+    this.cells = cells;
+    this.mothers = mothers;
+    this.clumping = clumping;
+    infested = new double[cells.length][cells[0].length];
+    counted = new boolean[cells.length];
+    sum = new double[cells[0].length];
+  }
+
+  /** Cells were closed on a day; their row holds others from now on. */
+  void closed(int day) {
+    counted[day % counted.length] = false;
+    summed = false;
+  }
+
+  /** Share of each row's mites that is left, lane by lane; the cells stay. */
+  void kill(double[] left) {
+    count();
+    for (double[] row : infested) {
+      Kernel.scale(row, left);
+    }
+    summed = false;
+  }
+
+  /** Share of each row's cells that is left. */
+  void scale(double left) {
+    count();
+    for (double[] row : infested) {
+      Kernel.scale(row, left);
+    }
+    summed = false;
+  }
+
+  /** All infested cells of a lane. */
+  double in(int lane) {
+    if (!summed) {
+      count();
+      Arrays.fill(sum, 0);
+      for (double[] row : infested) {
+        Kernel.add(sum, row);
+      }
+      summed = true;
+    }
+    return sum[lane];
+  }
+
+  private void count() {
+    for (int i = 0; i < counted.length; i++) {
+      if (!counted[i]) {
+        if (clumping == 2) {
+          usual(infested[i], cells[i], mothers[i]);
+        } else {
+          any(infested[i], cells[i], mothers[i]);
+        }
+        counted[i] = true;
+      }
+    }
+  }
+
+  /** cells (1 - (1 + m / 2)^-2) for m mothers per cell. */
+  private static void usual(double[] infested, double[] cells, double[] mothers) {
+    for (int l = 0; l < infested.length; l++) {
+      double c = cells[l] + Kernel.FEW;
+      double empty = c / (c + 0.5 * mothers[l]);
+      infested[l] = cells[l] * (1 - empty * empty);
+    }
+  }
+
+  private void any(double[] infested, double[] cells, double[] mothers) {
+    for (int l = 0; l < infested.length; l++) {
+      double load = mothers[l] / (cells[l] + Kernel.FEW);
+      infested[l] = cells[l] * (1 - AnyClumping.power(load / clumping, clumping));
+    }
+  }
+}

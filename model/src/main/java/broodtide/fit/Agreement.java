@@ -1,0 +1,148 @@
+package broodtide.fit;
+
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+import org.apache.commons.math3.special.Gamma;
+import org.apache.commons.math3.util.FastMath;
+
+/**
+ * Whether washes and model agree. Two questions: does each wash lie where the colonies fitted to it
+ * would put it, and are washes this improbable to be expected of any colony at all (the prior
+ * predictive check of Box 1980, J. R. Stat. Soc. A 143:383, on the probability of the washes)?
+ *
+ * @param checks each wash against what its own colonies would show
+ * @param usual share of invented records of the same dates whose washes, under the priors, are as
+ *     improbable as these or more so, 0 to 1
+ */
+public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
+  /** Share of invented records below which real ones are called out of the ordinary; choice. */
+  public static final double RARE = 0.01;
+
+  private static final int COLONIES = 1024;
+  private static final int RECORDS = 200;
+  private static final long SEED = 0xA6EE;
+
+  /** Copies the list. */
+  public Agreement {
+    checks = List.copyOf(checks);
+  }
+
+  /** Compares the washes of a posterior with it and with its priors. */
+  public static Agreement of(SeasonPosterior posterior, Workers workers) {
+    List<ExpectedWashes.Check> checks = ExpectedWashes.checks(posterior, workers);
+    return new Agreement(checks, checks.isEmpty() ? 1 : usual(posterior, workers));
+  }
+
+  private static double usual(SeasonPosterior posterior, Workers workers) {
+    SeasonPosterior prior =
+        SeasonPosterior.of(
+            posterior.past(),
+            List.of(),
+            posterior.priors(),
+            new SeasonPosterior.Effort(COLONIES, 1, SEED),
+            workers,
+            Progress.NONE);
+    List<ExpectedWashes.Parts> parts =
+        ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
+    int[] real = posterior.washes().stream().mapToInt(w -> w.mites()).toArray();
+    List<Terms> terms = parts.stream().map(Terms::of).toList();
+    double own = logMean(terms, real);
+    SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
+    boolean[] asRare = new boolean[RECORDS];
+    workers.run(
+        RECORDS,
+        r -> {
+          RandomGenerator random = new Well19937c(streams[r].nextLong());
+          int colony = random.nextInt(COLONIES);
+          int[] invented = new int[real.length];
+          for (int w = 0; w < invented.length; w++) {
+            ExpectedWashes.Parts p = parts.get(w);
+            invented[w] = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
+          }
+          asRare[r] = logMean(terms, invented) <= own;
+        },
+        Progress.NONE);
+    int rare = 0;
+    for (boolean b : asRare) {
+      rare += b ? 1 : 0;
+    }
+    return (double) rare / RECORDS;
+  }
+
+  /**
+   * Log of the mean density of a record over colonies, on the scale of log(1 + count): on the scale
+   * of counts every record with many mites would look improbable, for its chance is spread wide.
+   */
+  private static double logMean(List<Terms> terms, int[] counts) {
+    double[] log = new double[COLONIES];
+    for (int w = 0; w < counts.length; w++) {
+      terms.get(w).add(counts[w], log);
+    }
+    double top = Arrays.stream(log).max().orElseThrow();
+    if (top == Double.NEGATIVE_INFINITY) {
+      return top;
+    }
+    double sum = 0;
+    for (double v : log) {
+      sum += FastMath.exp(v - top);
+    }
+    return top + FastMath.log(sum / COLONIES);
+  }
+
+  /** What stays the same in the probabilities of all counts of one wash, by colony. */
+  private record Terms(double[] none, double[] perMite, double[] sizes, double[] logGamma) {
+    static Terms of(ExpectedWashes.Parts p) {
+      double[] none = new double[COLONIES];
+      double[] perMite = new double[COLONIES];
+      double[] logGamma = new double[COLONIES];
+      for (int i = 0; i < COLONIES; i++) {
+        none[i] = WashModel.logProbability(0, p.means()[i], p.sizes()[i]);
+        logGamma[i] = Gamma.logGamma(p.sizes()[i]);
+        perMite[i] = FastMath.log(p.means()[i] / (p.sizes()[i] + p.means()[i]));
+      }
+      return new Terms(none, perMite, p.sizes(), logGamma);
+    }
+
+    void add(int count, double[] log) {
+      double same = FastMath.log1p(count) - Gamma.logGamma(count + 1.0);
+      for (int i = 0; i < COLONIES; i++) {
+        double ways = count == 0 ? 0 : Gamma.logGamma(count + sizes[i]) - logGamma[i];
+        log[i] += none[i] + (count == 0 ? 0 : count * perMite[i]) + ways + same;
+      }
+    }
+  }
+
+  /** Whether every wash lies in the outer tenth of what its own colonies would show. */
+  public boolean allSurprising() {
+    return !checks.isEmpty() && checks.stream().allMatch(ExpectedWashes.Check::surprising);
+  }
+
+  /** Whether washes and model contradict each other. */
+  public boolean contradicts() {
+    return allSurprising() || usual < RARE;
+  }
+
+  /** What to tell the beekeeper: nothing when washes and model agree. */
+  public List<String> words() {
+    if (!contradicts()) {
+      return List.of();
+    }
+    String what =
+        allSurprising()
+            ? "These washes do not fit the model: every one lies far from what it expects."
+            : "These washes do not fit the model: fewer than 1 in "
+                + Math.round(1 / RARE)
+                + " colonies that it can imagine would give a record as odd as this one.";
+    return List.of(
+        what
+            + " Check for a miscounted wash or a wrong date, a treatment or split that is not in"
+            + " the record, robbing or drifting bees that brought mites, or bees taken from another"
+            + " kind of frame than noted. Until that is cleared up, trust the last wash more than"
+            + " the forecast.");
+  }
+}

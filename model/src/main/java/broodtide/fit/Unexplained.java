@@ -1,0 +1,26 @@
+package broodtide.fit;
+
+import broodtide.wash.Wash;
+
+/** Washes that no colony of the priors could have given. */
+public final class Unexplained extends IllegalArgumentException {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * @param wash the first wash that cannot have come about
+   */
+  Unexplained(Wash wash) {
+    super(
+        "colony \""
+            + wash.colony()
+            + "\": no colony of the model could have given the wash of "
+            + wash.date()
+            + ", "
+            + wash.mites()
+            + " mites in "
+            + Math.round(wash.beesOrAssumed())
+            + " bees, after what came before; check its counts and date, whether a treatment or a"
+            + " split is missing or misdated, and what the study says of the colony's size and"
+            + " mites");
+  }
+}

@@ -1,0 +1,101 @@
+package broodtide.fit;
+
+import broodtide.engine.ColonyView;
+import broodtide.engine.Ensemble;
+import broodtide.engine.Member;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.StartState;
+import broodtide.engine.Workers;
+import broodtide.wash.Wash;
+import java.util.Arrays;
+import java.util.List;
+
+/** The likelihood of washes and notes of strength, over all particles at once. */
+final class WashLikelihood implements TemperedSampler.LogLikelihood {
+  private final Shortened toLastWash;
+  private final StartState start;
+  private final Priors priors;
+  private final List<Wash> washes;
+  private final WashModel[] models;
+  private final StrengthNote[] notes;
+  private final int[] days;
+  private final Workers workers;
+  private final Progress progress;
+
+  /**
+   * @param past what was done; what begins after the last wash plays no part
+   * @param start the standard year's state on its first day
+   * @param washes by date, at least one
+   */
+  WashLikelihood(
+      Scenario past,
+      StartState start,
+      Priors priors,
+      List<Wash> washes,
+      Workers workers,
+      Progress progress) {
+    this.start = start;
+    this.priors = priors;
+    this.washes = List.copyOf(washes);
+    this.workers = workers;
+    this.progress = progress;
+    models = washes.stream().map(WashModel::new).toArray(WashModel[]::new);
+    notes = washes.stream().map(StrengthNote::of).toArray(StrengthNote[]::new);
+    days = washes.stream().mapToInt(w -> SeasonPosterior.day(past, w.date())).toArray();
+    toLastWash = Shortened.to(past, Math.max(1, days[days.length - 1]));
+  }
+
+  @Override
+  public void of(double[][] z, double[] out) {
+    to(washes.size(), z, out);
+  }
+
+  /** The likelihood of the first few washes alone. */
+  private void to(int count, double[][] z, double[] out) {
+    Member[] members = new Member[z.length];
+    for (int i = 0; i < z.length; i++) {
+      members[i] = toLastWash.fitted(priors.member(z[i]));
+    }
+    Arrays.fill(out, 0);
+    Ensemble.run(
+        toLastWash.scenario(),
+        start,
+        List.of(members),
+        (first, lanes) -> {
+          int[] next = {0};
+          return (day, view) -> {
+            for (; next[0] < count && days[next[0]] == day; next[0]++) {
+              for (int l = 0; l < lanes; l++) {
+                out[first + l] += ofOne(next[0], view, l, priors.dispersion(z[first + l]));
+              }
+            }
+          };
+        },
+        workers,
+        progress);
+  }
+
+  private double ofOne(int wash, ColonyView view, int lane, double dispersion) {
+    double adults = view.adults(lane);
+    // a colony with fewer bees than the sample holds cannot have been sampled
+    if (adults < washes.get(wash).beesOrAssumed()) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return models[wash].logLikelihood(Quantity.INFESTATION.of(view, lane) / 100, dispersion)
+        + notes[wash].logLikelihood(adults);
+  }
+
+  /** The first wash that, with those before it, no particle can have given. */
+  Wash firstImpossible(double[][] z) {
+    double[] out = new double[z.length];
+    for (int count = 1; count < washes.size(); count++) {
+      to(count, z, out);
+      if (Arrays.stream(out).allMatch(v -> v == Double.NEGATIVE_INFINITY)) {
+        return washes.get(count - 1);
+      }
+    }
+    return washes.get(washes.size() - 1);
+  }
+}

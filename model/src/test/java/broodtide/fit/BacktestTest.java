@@ -1,0 +1,83 @@
+package broodtide.fit;
+
+import static broodtide.fit.Invented.four;
+import static broodtide.fit.Invented.strips;
+import static broodtide.fit.Invented.wash;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.control.Control;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.wash.Wash;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Forecasts of held-out washes. */
+class BacktestTest {
+  private static final SeasonPosterior.Effort LITTLE = new SeasonPosterior.Effort(256, 2, 3);
+
+  private static Backtest.Report run(List<Wash> washes, Control... done) {
+    try (Workers workers = new Workers(2)) {
+      return Backtest.run(
+          Invented.place(),
+          List.of(new Backtest.Colony("A", washes, List.of(done))),
+          Priors.defaults(),
+          LITTLE,
+          workers,
+          Progress.NONE);
+    }
+  }
+
+  /** Change the held-out count, and no forecast may change by a bit. */
+  @Test
+  void neverSeesTheWashItPredicts() {
+    List<Wash> other = new ArrayList<>(four().subList(0, 3));
+    other.add(wash(92, 250, 305));
+    Backtest.Mark a = run(four()).marks().get(0);
+    Backtest.Mark b = run(other).marks().get(0);
+    assertThat(b.held().mites()).isNotEqualTo(a.held().mites());
+    for (int y = 0; y < 2000; y++) {
+      assertThat(b.forecast().atMost(y)).isEqualTo(a.forecast().atMost(y));
+      assertThat(b.noChange().atMost(y)).isEqualTo(a.noChange().atMost(y));
+      assertThat(b.exponential().atMost(y)).isEqualTo(a.exponential().atMost(y));
+    }
+  }
+
+  @Test
+  void reportAddsUp() {
+    Backtest.Report report = run(four());
+    Backtest.Mark m = report.marks().get(0);
+    assertThat(report.marks()).hasSize(1);
+    assertThat(report.coverage(0.9)).isEqualTo(m.forecast().holds(17, 0.9) ? 1 : 0);
+    assertThat(report.crps()).isEqualTo(m.forecast().crpsOfLog(17));
+    assertThat(report.crpsNoChange()).isEqualTo(m.noChange().crpsOfLog(17));
+    assertThat(report.crpsExponential()).isEqualTo(m.exponential().crpsOfLog(17));
+  }
+
+  @Test
+  void oneDayCannotBeForecastFromItself() {
+    assertThat(run(List.of(wash(0, 3, 300))).marks()).isEmpty();
+    assertThat(run(List.of(wash(0, 3, 300), wash(0, 5, 300))).marks()).isEmpty();
+    assertThat(run(List.of()).marks()).isEmpty();
+  }
+
+  @Test
+  void everyWashOfTheLastDayIsHeldOut() {
+    Backtest.Report report =
+        run(List.of(wash(0, 3, 300), wash(30, 6, 300), wash(60, 8, 300), wash(60, 14, 310)));
+    assertThat(report.marks()).hasSize(2);
+    assertThat(report.marks()).extracting(m -> m.held().mites()).containsExactly(8, 14);
+  }
+
+  @Test
+  void treatmentsBeforeTheFirstWashAndAfterTheLastAreTaken() {
+    Wash first = wash(20, 5, 300);
+    Wash last = wash(50, 9, 300);
+    double untreated = run(List.of(first, last)).marks().get(0).forecast().quantile(0.5);
+    double before = run(List.of(first, last), strips(-5)).marks().get(0).forecast().quantile(0.5);
+    double after = run(List.of(first, last), strips(50)).marks().get(0).forecast().quantile(0.5);
+    assertThat(before).isLessThan(untreated);
+    assertThat(after).isEqualTo(untreated);
+  }
+}

@@ -1,0 +1,51 @@
+package broodtide.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.engine.Workers;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Simulation-based calibration of the season posterior: a look, and the proof. */
+class CalibrationTest {
+  private static final String COMMAND =
+      "mvn -pl model test -Dtest=CalibrationTest -Dgroups=slow -DexcludedGroups="
+          + " -Dcalibration.figure=calibration.svg";
+
+  /** Few repeats: catches ranks that pile up at an end or in the middle. */
+  @Test
+  void ranksOfAFewRepeatsAreSpread() {
+    try (Workers workers = new Workers(2)) {
+      for (Calibration.Ranks r : new Calibration(256, workers).run(28, 1)) {
+        assertThat(r.p(4)).as(r.name() + " " + Arrays.toString(r.ranks())).isGreaterThan(0.001);
+      }
+    }
+  }
+
+  /**
+   * Many repeats. Eight quantities are looked at, so that one p in a thousand honest runs falls
+   * below 1 / 8000 in one of them; the bound is a little above that. Draws the figure where the
+   * property {@code calibration.figure} says.
+   */
+  @Test
+  @Tag("slow")
+  void ranksAreUniform() throws IOException {
+    int particles = 1024;
+    try (Workers workers = new Workers(2)) {
+      List<Calibration.Ranks> all = new Calibration(particles, workers).run(REPEATS, 2);
+      String figure = System.getProperty("calibration.figure", "target/calibration.svg");
+      Files.writeString(Path.of(figure), RankFigure.svg(all, particles, COMMAND));
+      for (Calibration.Ranks r : all) {
+        assertThat(r.p(8)).as(r.name() + " " + Arrays.toString(r.histogram(8))).isGreaterThan(5e-4);
+        assertThat(r.p(16)).as(r.name() + " in 16 bins").isGreaterThan(5e-4);
+      }
+    }
+  }
+
+  private static final int REPEATS = 640;
+}

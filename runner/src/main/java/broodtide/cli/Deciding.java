@@ -1,0 +1,131 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.DecisionFile;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.report.Outputs;
+import broodtide.report.Picture;
+import broodtide.report.Table;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Runs one decision tool for every colony, prints what it says, and writes its files. */
+final class Deciding {
+  private final Desk desk;
+  private final RunOptions run;
+  private final String tool;
+  private final Map<String, byte[]> files = new LinkedHashMap<>();
+  private final List<String> text = new ArrayList<>();
+  private boolean several;
+
+  Deciding(Desk desk, RunOptions run, String tool) {
+    this.desk = desk;
+    this.run = run;
+    this.tool = tool;
+  }
+
+  /** What a tool does for one colony. */
+  @FunctionalInterface
+  interface Tool {
+    /**
+     * Works and says the answer to {@code out}.
+     *
+     * @param c the colony
+     * @param workers threads
+     * @param file takes the results
+     * @param out takes words, tables and pictures
+     */
+    void decide(ColonyCase c, Workers workers, DecisionFile file, Deciding out);
+  }
+
+  /** Does it for every colony. */
+  int decide(CaseReader.Cases cases, Tool work) {
+    several = cases.cases().size() > 1;
+    Outputs outputs = Outputs.into(run.out);
+    DecisionFile file =
+        new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
+    try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
+      for (ColonyCase c : cases.cases()) {
+        text.add(desk.terminal().strong("Colony " + c.colony()));
+        try {
+          work.decide(c, workers, file, this);
+        } catch (IllegalArgumentException e) {
+          if (!several) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+          }
+          say("Left out: " + e.getMessage() + ".");
+        }
+        text.add("");
+      }
+    }
+    files.put("results.json", file.text().getBytes(StandardCharsets.UTF_8));
+    outputs.write(files);
+    print(cases, file);
+    return Main.OK;
+  }
+
+  private void print(CaseReader.Cases cases, DecisionFile file) {
+    if (run.json) {
+      desk.out().print(file.text());
+    } else {
+      text.forEach(desk.out()::println);
+      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
+      if (!run.quiet) {
+        desk.out()
+            .println(
+                desk.terminal()
+                    .wrap(
+                        "Written to " + run.out + ": " + String.join(", ", files.keySet()) + "."));
+      }
+    }
+    desk.out().flush();
+  }
+
+  /** What the washes of a colony say of it. */
+  SeasonPosterior posterior(ColonyCase c, Workers workers) {
+    try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
+      return c.posterior(run.effort(), workers, line);
+    }
+  }
+
+  /** Something done with progress drawn. */
+  <T> T watched(String what, Watched<T> work) {
+    try (ProgressLine line = new ProgressLine(desk, run, what)) {
+      return work.with(line);
+    }
+  }
+
+  /** Work that tells how far it is. */
+  @FunctionalInterface
+  interface Watched<T> {
+    T with(Progress progress);
+  }
+
+  /** Says sentences. */
+  void say(String sentences) {
+    text.add(desk.terminal().wrap(sentences));
+  }
+
+  /** Says something in passing. */
+  void mention(String sentences) {
+    text.add(desk.terminal().faint(desk.terminal().wrap(sentences)));
+  }
+
+  /** Shows a table between blank lines. */
+  void show(Table table) {
+    text.add("");
+    text.add(desk.terminal().table(table).stripTrailing());
+  }
+
+  /** Writes a picture. */
+  void draw(ColonyCase c, Picture picture) {
+    String name = several ? tool + "-" + Outputs.name(c.colony()) : tool;
+    files.put(name + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
+    files.put(name + ".png", picture.png());
+  }
+}

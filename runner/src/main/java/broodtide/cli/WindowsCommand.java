@@ -1,0 +1,246 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.DecisionFile;
+import broodtide.compare.Difference;
+import broodtide.compare.Outcome;
+import broodtide.compare.WindowSearch;
+import broodtide.compare.Windows;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.report.Plain;
+import broodtide.report.Table;
+import broodtide.study.ControlTemplate;
+import broodtide.study.Library;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** When is the best time? */
+@Command(
+    name = "windows",
+    mixinStandardHelpOptions = true,
+    description = {
+      "The best time for each control: every start day against every control, with the days ruled"
+          + " out by supers, warmth or brood, how flat the best time is, and what a week's delay"
+          + " costs.",
+      "",
+      "Examples:",
+      "  broodtide windows washes.csv --climate temperate",
+      "  broodtide windows washes.csv --climate temperate --controls thymol,formic-slow --daily",
+      ""
+    })
+final class WindowsCommand implements Callable<Integer> {
+  /** Colonies of the sample that are played for a daily map: enough for medians of shares. */
+  private static final int DAILY_MEMBERS = 512;
+
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private RunOptions run = new RunOptions();
+
+  @Option(
+      names = "--controls",
+      paramLabel = "A,B",
+      split = ",",
+      description = "Controls of the library to try. Default: ${DEFAULT-VALUE}.",
+      defaultValue =
+          "drone-comb-part,formic-strips,formic-slow,thymol,amitraz-strips,oxalic-dribble")
+  private List<String> controls = new ArrayList<>();
+
+  @Option(
+      names = "--outcome",
+      paramLabel = "WORD",
+      description =
+          "What is judged: winter-brood (cells with a mite while winter bees are raised),"
+              + " infestation (mites per 100 bees when they have been raised), lost (chance that"
+              + " the colony is lost by the last day). Default: ${DEFAULT-VALUE}.",
+      defaultValue = "winter-brood")
+  private String outcome = "winter-brood";
+
+  @Option(names = "--daily", description = "Try every day instead of every seventh.")
+  private boolean daily;
+
+  @Option(names = "--from", paramLabel = "DATE", description = "First start day. Default: now.")
+  private @Nullable LocalDate from;
+
+  @Option(
+      names = "--to",
+      paramLabel = "DATE",
+      description = "Last start day. Default: ten weeks after the winter bees have been raised.")
+  private @Nullable LocalDate to;
+
+  WindowsCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    List<ControlTemplate> templates = controls.stream().map(Library::control).toList();
+    Outcome judged = OutcomeWords.named(outcome);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::afterwards);
+    return new Deciding(desk, run, "windows")
+        .decide(cases, (c, workers, file, out) -> search(c, templates, judged, workers, file, out));
+  }
+
+  private void search(
+      ColonyCase c,
+      List<ControlTemplate> templates,
+      Outcome judged,
+      Workers workers,
+      DecisionFile file,
+      Deciding out) {
+    List<LocalDate> starts = starts(c);
+    judged.check(c);
+    SeasonPosterior posterior = out.posterior(c, workers);
+    SeasonPosterior tried = daily ? posterior.thinned(DAILY_MEMBERS) : posterior;
+    Windows windows =
+        out.watched(
+            "trying start days for " + c.colony(),
+            progress -> WindowSearch.of(c, tried, templates, starts, judged, workers, progress));
+    file.add(windows);
+    if (daily && posterior.members().size() > tried.members().size()) {
+      out.mention(
+          "Played with " + tried.members().size() + " of the simulated colonies, as it is daily.");
+    }
+    say(windows, out);
+    out.draw(c, WindowPicture.of(windows));
+  }
+
+  private List<LocalDate> starts(ColonyCase c) {
+    LocalDate first = from == null ? c.now() : from;
+    LocalDate last = to == null ? c.until().minusDays(1) : to;
+    if (first.isBefore(c.now())) {
+      throw new Refusal(
+          "--from "
+              + first
+              + " lies before the day of decision, "
+              + c.now()
+              + " (the day after the last wash); give that day or a later one");
+    }
+    if (last.isBefore(first) || !last.isBefore(c.until())) {
+      throw new Refusal(
+          "--to "
+              + last
+              + " is not between "
+              + first
+              + " and "
+              + c.until().minusDays(1)
+              + "; --until moves the end");
+    }
+    List<LocalDate> out = new ArrayList<>();
+    for (LocalDate d = first; !d.isAfter(last); d = d.plusDays(daily ? 1 : 7)) {
+      out.add(d);
+    }
+    return out;
+  }
+
+  private static void say(Windows w, Deciding out) {
+    Outcome o = w.outcome();
+    Optional<Windows.Row> best = w.best();
+    if (best.isEmpty()) {
+      out.say(
+          "None of these controls can be begun on any of these days; the table says why. Other"
+              + " controls or days: --controls, --from, --to.");
+    } else {
+      Windows.Row row = best.get();
+      int column = row.best().orElseThrow();
+      out.say(sentence(w, row, column));
+      out.say(flatness(w, row));
+      out.say(delay(w, row, column));
+    }
+    out.show(table(w));
+    out.mention(
+        "Best: "
+            + o.title()
+            + "; about as good: at least nine tenths of what the best day gains over waiting ("
+            + OutcomeWords.brief(o, w.ifYouWait())
+            + "); a week later: what it costs on average.");
+    for (Windows.Row row : w.rows()) {
+      WindowPicture.ruledOut(w, row)
+          .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ", " + words));
+    }
+  }
+
+  private static String sentence(Windows w, Windows.Row row, int column) {
+    Outcome o = w.outcome();
+    return "Best of these: "
+        + row.control().name()
+        + " from "
+        + Plain.day(w.starts().get(column))
+        + ": "
+        + OutcomeWords.value(o, row.middle(column).orElseThrow())
+        + ", against "
+        + OutcomeWords.brief(o, w.ifYouWait())
+        + " if you wait.";
+  }
+
+  private static String flatness(Windows w, Windows.Row row) {
+    Windows.Stretch good = w.asGood(row).orElseThrow();
+    LocalDate first = w.starts().get(good.first());
+    LocalDate last = w.starts().get(good.last());
+    if (w.tolerance(row) == 0) {
+      return "No start day of it gains anything over waiting.";
+    }
+    return first.equals(last)
+        ? "The best time is narrow: no neighbouring start day keeps nine tenths of its gain."
+        : "Any start from "
+            + Plain.day(first)
+            + " to "
+            + Plain.day(last)
+            + " keeps at least nine tenths of its gain.";
+  }
+
+  private static String delay(Windows w, Windows.Row row, int column) {
+    Optional<Difference> week = w.delay(row, column, 7);
+    Optional<Difference> month = w.delay(row, column, 28);
+    if (week.isEmpty()) {
+      return "A week later it cannot be begun, or lies outside the days tried.";
+    }
+    String words = "Beginning a week later " + OutcomeWords.cost(w.outcome(), week.get());
+    if (OutcomeWords.nothing(w.outcome(), week.get())
+        && month.isPresent()
+        && OutcomeWords.nothing(w.outcome(), month.get())) {
+      return "Beginning up to four weeks later makes next to no difference.";
+    }
+    return month
+        .map(m -> words + "; four weeks later " + OutcomeWords.cost(w.outcome(), m) + ".")
+        .orElse(words + ".");
+  }
+
+  private static Table table(Windows w) {
+    Table table =
+        Table.of(
+            Table.Column.words("Control"),
+            Table.Column.words("best start"),
+            Table.Column.numbers("best"),
+            Table.Column.words("about as good"),
+            Table.Column.numbers("a week later"));
+    for (Windows.Row row : w.rows()) {
+      Optional<Integer> best = row.best();
+      table =
+          table.row(
+              row.control().name(),
+              best.map(b -> Plain.shortDay(w.starts().get(b))).orElse("-"),
+              best.map(b -> OutcomeWords.brief(w.outcome(), row.middle(b).orElseThrow()))
+                  .orElse("-"),
+              w.tolerance(row) == 0 ? "-" : w.asGood(row).map(s -> stretch(w, s)).orElse("-"),
+              best.flatMap(b -> w.delay(row, b, 7))
+                  .map(d -> WindowPicture.signed(w.outcome(), d.mean()))
+                  .orElse("-"));
+    }
+    return table;
+  }
+
+  private static String stretch(Windows w, Windows.Stretch s) {
+    String first = Plain.shortDay(w.starts().get(s.first()));
+    return s.first() == s.last()
+        ? first + " only"
+        : first + " to " + Plain.shortDay(w.starts().get(s.last()));
+  }
+}

@@ -1,0 +1,108 @@
+package broodtide.compare;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+
+/** What plans are judged by. Less is better in each. */
+public enum Outcome {
+  /** Mites per 100 adult bees when the winter bees have been raised. */
+  INFESTATION("infestation", "mites per 100 bees when winter bees have been raised", 1, 1) {
+    @Override
+    public double[] of(PlanRun run) {
+      return run.infestation(day(run.colony()));
+    }
+  },
+  /** Share of capped worker cells with a mite, mean over the weeks in which winter bees grow up. */
+  WINTER_BROOD(
+      "winter-brood", "worker brood with a mite while winter bees are raised, %", 100, 0.05) {
+    @Override
+    public double[] of(PlanRun run) {
+      return run.winterBroodInfested();
+    }
+
+    @Override
+    public void check(ColonyCase c) {
+      List<LocalDate[]> weeks = c.stages().winterBees(c.now(), c.until());
+      if (weeks.isEmpty()) {
+        throw new IllegalArgumentException(
+            "colony \""
+                + c.colony()
+                + "\": no winter bees are raised from "
+                + c.now()
+                + " to "
+                + c.until()
+                + ", so winter brood cannot be judged; look further ahead or choose another"
+                + " outcome");
+      }
+    }
+  },
+  /** Whether the colony is lost by the last day, 0 or 1 for a member. */
+  LOST("lost", "chance that the colony is lost, %", 100, 0.05) {
+    @Override
+    public double[] of(PlanRun run) {
+      return run.lost(run.colony().until());
+    }
+
+    @Override
+    public double middle(double[] byMember) {
+      return Arrays.stream(byMember).average().orElse(Double.NaN);
+    }
+  };
+
+  private final String word;
+  private final String title;
+  private final int shownTimes;
+  private final double usualCost;
+
+  Outcome(String word, String title, int shownTimes, double usualCost) {
+    this.word = word;
+    this.title = title;
+    this.shownTimes = shownTimes;
+    this.usualCost = usualCost;
+  }
+
+  /** The word in files and options. */
+  public String word() {
+    return word;
+  }
+
+  /** What it is, with the unit in which it is shown. */
+  public String title() {
+    return title;
+  }
+
+  /** Values times this are shown: 100 for shares, which are shown in per cent. */
+  public int shownTimes() {
+    return shownTimes;
+  }
+
+  /**
+   * By how much a treatment should better the outcome to be worth its trouble, when the beekeeper
+   * does not say: one mite per 100 bees, or five hundredths. Choice.
+   */
+  public double usualCost() {
+    return usualCost;
+  }
+
+  /** The outcome of a plan, by member. */
+  public abstract double[] of(PlanRun run);
+
+  /** The one figure that stands for all members: the median, or the share of those lost. */
+  public double middle(double[] byMember) {
+    return Spread.of(byMember).median();
+  }
+
+  /**
+   * Checks that a case reaches far enough.
+   *
+   * @throws IllegalArgumentException when it does not
+   */
+  public void check(ColonyCase c) {}
+
+  /** The day on which infestation is judged: winter bees have been raised, or the last day. */
+  public static LocalDate day(ColonyCase c) {
+    LocalDate day = c.stages().endOfWinterBees(c.now());
+    return day.isAfter(c.until()) ? c.until() : day;
+  }
+}

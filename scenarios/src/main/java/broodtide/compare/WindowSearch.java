@@ -1,0 +1,98 @@
+package broodtide.compare;
+
+import broodtide.control.Plan;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.study.ControlTemplate;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Looks for the best day to begin a control. Every cell is played by the same colonies with the
+ * same luck, so that neighbouring days differ by the day alone.
+ */
+public final class WindowSearch {
+  private final ColonyCase colony;
+  private final SeasonPosterior posterior;
+  private final Outcome outcome;
+  private final Workers workers;
+
+  private WindowSearch(
+      ColonyCase colony, SeasonPosterior posterior, Outcome outcome, Workers workers) {
+    this.colony = colony;
+    this.posterior = posterior;
+    this.outcome = outcome;
+    this.workers = workers;
+  }
+
+  /**
+   * Plays every control from every day.
+   *
+   * @param colony the case
+   * @param posterior what the washes say of it
+   * @param controls the rows
+   * @param starts the columns, rising, none before the day of decision
+   * @param outcome what cells are judged by
+   * @param workers threads; their number does not change the result
+   * @param progress is told of every cell done
+   * @throws IllegalArgumentException when a start lies before the decision or after the end, or the
+   *     case does not reach far enough for the outcome
+   */
+  public static Windows of(
+      ColonyCase colony,
+      SeasonPosterior posterior,
+      List<ControlTemplate> controls,
+      List<LocalDate> starts,
+      Outcome outcome,
+      Workers workers,
+      Progress progress) {
+    outcome.check(colony);
+    for (LocalDate start : starts) {
+      if (start.isBefore(colony.now()) || !start.isBefore(colony.until())) {
+        throw new IllegalArgumentException(
+            "start "
+                + start
+                + " lies outside "
+                + colony.now()
+                + " to "
+                + colony.until().minusDays(1)
+                + ", the days that can still be decided on");
+      }
+    }
+    WindowSearch search = new WindowSearch(colony, posterior, outcome, workers);
+    int all = controls.size() * starts.size();
+    int done = 0;
+    double[] waiting = search.play(Plan.waiting(UsualPlans.WAIT));
+    List<Windows.Row> rows = new ArrayList<>();
+    for (ControlTemplate control : controls) {
+      List<Windows.Cell> cells = new ArrayList<>();
+      for (LocalDate start : starts) {
+        cells.add(search.cell(control, start));
+        progress.at(++done, all);
+      }
+      rows.add(new Windows.Row(control, cells));
+    }
+    return new Windows(colony, outcome, waiting, starts, rows);
+  }
+
+  private Windows.Cell cell(ControlTemplate control, LocalDate start) {
+    Optional<Obstacle> obstacle = Obstacle.of(control, start, colony);
+    if (obstacle.isPresent()) {
+      return new Windows.Blocked(obstacle.get());
+    }
+    double[] byMember = play(new Plan(control.name(), List.of(control.at(start))));
+    return new Windows.Played(outcome.middle(byMember), byMember);
+  }
+
+  private double[] play(Plan plan) {
+    return outcome.of(
+        new PlanRun(
+            colony,
+            plan,
+            posterior.run(colony.season(plan), PlanRun.KEPT, workers, Progress.NONE),
+            List.of()));
+  }
+}

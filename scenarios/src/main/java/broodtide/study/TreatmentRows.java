@@ -1,0 +1,183 @@
+package broodtide.study;
+
+import broodtide.control.Control;
+import broodtide.control.Plan;
+import broodtide.measure.OutOfRange;
+import broodtide.study.ControlTemplate.Action;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the rows of a sheet into treatments, in two readings: dates first, then everything. */
+final class TreatmentRows {
+  static final List<String> REQUIRED = List.of("date", "colony", "control");
+  static final Set<String> COLUMNS =
+      Set.of("date", "colony", "control", "applications", "every", "days_without_laying", "note");
+  private static final String EVERY_COLONY = "*";
+
+  private final List<String> columns;
+  private final Faults faults;
+  private final CellReader cells;
+  private final PastDays days;
+  private final List<TreatmentFile.Given> given = new ArrayList<>();
+  private final Map<TreatmentFile.Given, Integer> lines = new LinkedHashMap<>();
+  private final Map<String, ControlTemplate> known = new HashMap<>();
+
+  private TreatmentRows(List<String> columns, LocalDate today, Faults faults) {
+    this.columns = columns;
+    this.faults = faults;
+    this.cells = new CellReader(columns, faults);
+    this.days = new PastDays(columns, cells, faults, today, "write the first day as 2025-08-15");
+  }
+
+  /**
+   * Checks the header.
+   *
+   * @throws BadInput when a required column is missing or one is there twice
+   */
+  static TreatmentRows under(Sheet sheet, LocalDate today, Faults faults) {
+    Header.check(sheet, REQUIRED, COLUMNS, faults);
+    return new TreatmentRows(sheet.columns, today, faults);
+  }
+
+  /** First reading of a row. */
+  void look(int line, String[] row) {
+    days.look(line, row);
+  }
+
+  /** Between the readings. */
+  void judge() {
+    days.judge();
+  }
+
+  /** Second reading of a row. */
+  void take(int line, String[] row) {
+    int before = faults.total();
+    LocalDate date = days.read(line, row);
+    ControlTemplate template = template(line, row);
+    OptionalInt applications = cells.count(line, row, "applications");
+    OptionalInt every = cells.count(line, row, "every");
+    OptionalInt without = cells.count(line, row, "days_without_laying");
+    if (date == null || template == null || faults.total() > before) {
+      return;
+    }
+    Action action = changed(line, row, template.action(), applications, every, without);
+    if (faults.total() > before) {
+      return;
+    }
+    String colony = cells.text(row, "colony");
+    try {
+      keep(
+          line,
+          new TreatmentFile.Given(
+              colony.equals(EVERY_COLONY) ? "" : colony,
+              action.at(template.title(), date),
+              cells.text(row, "note")));
+    } catch (OutOfRange e) {
+      String column = e.field().equals("daysWithoutLaying") ? "days_without_laying" : e.field();
+      cells.fault(line, row, column, "allowed is " + e.allowed());
+    }
+  }
+
+  private @Nullable ControlTemplate template(int line, String[] row) {
+    List<String> names = Library.names(Library.Shelf.CONTROLS);
+    String all = String.join(", ", names);
+    String written = cells.required(line, row, "control", "name one of " + all);
+    if (written.isEmpty()) {
+      return null;
+    }
+    String name = CellReader.word(written);
+    if (!names.contains(name)) {
+      cells.fault(line, row, "control", "choose one of " + all + Nearest.hint(name, names));
+      return null;
+    }
+    return known.computeIfAbsent(name, Library::control);
+  }
+
+  private Action changed(
+      int line,
+      String[] row,
+      Action action,
+      OptionalInt applications,
+      OptionalInt every,
+      OptionalInt without) {
+    if (action instanceof ControlTemplate.Treatment t) {
+      refuse(line, row, "days_without_laying", without, "splits, caging and requeening");
+      return t.given(applications.orElse(t.applications()), every.orElse(t.every()));
+    }
+    refuse(line, row, "applications", applications, "miticides");
+    refuse(line, row, "every", every, "miticides");
+    if (without.isEmpty()) {
+      return action;
+    }
+    int days = without.getAsInt();
+    if (action instanceof ControlTemplate.Division d) {
+      return new ControlTemplate.Division(d.beesLeaving(), d.broodLeaving(), days);
+    }
+    if (action instanceof ControlTemplate.NewQueen q) {
+      return new ControlTemplate.NewQueen(q.stock(), days);
+    }
+    if (action instanceof ControlTemplate.Caging && days > 0) {
+      return new ControlTemplate.Caging(days);
+    }
+    refuse(line, row, "days_without_laying", without, "splits, caging and requeening");
+    return action;
+  }
+
+  private void refuse(int line, String[] row, String column, OptionalInt cell, String kinds) {
+    if (cell.isPresent()) {
+      cells.fault(line, row, column, "only " + kinds + " have this; leave the cell blank");
+    }
+  }
+
+  private void keep(int line, TreatmentFile.Given one) {
+    Integer first = lines.putIfAbsent(one, line);
+    if (first != null) {
+      faults.add(
+          line, 0, "", null, "the row is the same as line " + first + "; remove one of them");
+      return;
+    }
+    overlap(one).ifPresent(why -> faults.add(line, 0, "", null, why));
+    given.add(one);
+  }
+
+  /** Why a brood break cannot stand beside those of the same colony. */
+  private Optional<String> overlap(TreatmentFile.Given one) {
+    for (TreatmentFile.Given other : given) {
+      boolean together =
+          one.colony().isEmpty() || other.colony().isEmpty() || one.concerns(other.colony());
+      if (together && one.control().daysWithoutLaying() > 0) {
+        try {
+          List<Control> both = List.of(other.control(), one.control());
+          new Plan("treatments given", both).controls();
+        } catch (IllegalArgumentException e) {
+          return Optional.of(String.valueOf(e.getMessage()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The treatments, in the order of the file. */
+  List<TreatmentFile.Given> given() {
+    return given;
+  }
+
+  /** What was read in one of several ways, or not used. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>(days.notes());
+    for (String column : columns) {
+      if (!COLUMNS.contains(column)) {
+        notes.add("Column " + Fault.quoted(column) + " of the treatments is not used.");
+      }
+    }
+    return notes;
+  }
+}

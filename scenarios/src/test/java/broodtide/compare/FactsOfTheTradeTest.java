@@ -1,0 +1,68 @@
+package broodtide.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import broodtide.engine.Quantity;
+import broodtide.engine.Trajectory;
+import broodtide.study.Library;
+import broodtide.wash.Infestation;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What every course for beginners says. Common practice, no source. */
+@Tag("outside")
+class FactsOfTheTradeTest {
+  static List<String> climates() {
+    return Library.names(Library.Shelf.CLIMATES);
+  }
+
+  /** A wash of 2 in mid-March becomes 7 to 10 by July: somewhere in July in a temperate climate. */
+  @Test
+  void twoInMarchAreSevenToTenByJuly() {
+    Trajectory t = Untreated.from("temperate", LocalDate.of(2001, 3, 15), 140, 100 * 2 / 300.0);
+    assertThat(3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, 7, 15))).isBetween(7.0, 10.0);
+    assertThat(3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, 6, 15))).isLessThan(7);
+    assertThat(3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, 8, 1))).isGreaterThan(10);
+  }
+
+  /** Half a cup is 300 bees, so 12 mites are 4 per 100. */
+  @Test
+  void twelveInHalfACupAreFourPerHundred() {
+    Wash wash = Wash.of(LocalDate.of(2001, 7, 1), "garden", 12, 300);
+    assertThat(Infestation.of(wash).perHundred()).isCloseTo(4, within(1e-12));
+    Wash uncounted = Wash.ofHalfCup(LocalDate.of(2001, 7, 1), "garden", 12);
+    assertThat(Infestation.of(uncounted).perHundred()).isCloseTo(4, within(0.3));
+  }
+
+  /** Most mites are under cappings for as long as the colony grows. */
+  @ParameterizedTest
+  @MethodSource("climates")
+  void mostMitesAreUnderCappingsInTheSeason(String climate) {
+    Trajectory t = Untreated.year(climate);
+    double[] inCells = t.of(Quantity.SHARE_IN_CELLS);
+    int may = LocalDate.of(2001, 5, 1).getDayOfYear();
+    int august = LocalDate.of(2001, 8, 1).getDayOfYear();
+    assertThat(IntStream.range(may, august).mapToObj(day -> inCells[day]))
+        .allSatisfy(share -> assertThat(share).isGreaterThan(0.5));
+  }
+
+  /** Drone brood draws mites: many times as many per cell as worker brood, in every climate. */
+  @ParameterizedTest
+  @MethodSource("climates")
+  void droneBroodHoldsFarMoreMitesPerCell(String climate) {
+    Trajectory t = Untreated.year(climate);
+    LocalDate june = LocalDate.of(2001, 6, 15);
+    double inDrone = t.at(Quantity.MITES_IN_DRONE_CELLS, june);
+    double inWorker = t.at(Quantity.MITES_IN_CELLS, june) - inDrone;
+    double perDrone = inDrone / t.at(Quantity.DRONE_CELLS, june);
+    double perWorker = inWorker / t.at(Quantity.WORKER_CELLS, june);
+    assertThat(perDrone / perWorker).isBetween(5.0, 20.0);
+  }
+}
