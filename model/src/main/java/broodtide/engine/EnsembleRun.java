@@ -7,17 +7,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Chosen quantities of many colonies on every day of one scenario. Colonies weigh the same. */
+/**
+ * Chosen quantities of many colonies on every day of one scenario. Colonies weigh the same. Values
+ * are kept in single precision, seven digits, so that thousands of colonies and several plans fit
+ * into half a gigabyte.
+ */
 public final class EnsembleRun {
   private final Scenario scenario;
   private final int members;
-  private final Map<Quantity, double[][]> kept = new EnumMap<>(Quantity.class);
+  private final Map<Quantity, float[][]> kept = new EnumMap<>(Quantity.class);
 
   private EnsembleRun(Scenario scenario, int members, Set<Quantity> quantities) {
     this.scenario = scenario;
     this.members = members;
     for (Quantity q : quantities) {
-      kept.put(q, new double[scenario.days() + 1][members]);
+      kept.put(q, new float[scenario.days() + 1][members]);
     }
   }
 
@@ -47,9 +51,9 @@ public final class EnsembleRun {
     return (day, view) ->
         kept.forEach(
             (quantity, values) -> {
-              double[] row = values[day];
+              float[] row = values[day];
               for (int l = 0; l < count; l++) {
-                row[first + l] = quantity.of(view, l);
+                row[first + l] = (float) quantity.of(view, l);
               }
             });
   }
@@ -66,7 +70,7 @@ public final class EnsembleRun {
 
   /** A copy of a quantity's values at the start of a day, by member. */
   public double[] values(Quantity quantity, LocalDate day) {
-    return values(quantity, index(day)).clone();
+    return widened(values(quantity, index(day)));
   }
 
   /** One member's value at the start of a day, by days since the start. */
@@ -80,7 +84,7 @@ public final class EnsembleRun {
    * @param levels each 0 to 1; 0 gives the smallest value and 1 the largest
    */
   public double[] quantiles(Quantity quantity, int day, double... levels) {
-    double[] sorted = values(quantity, day).clone();
+    double[] sorted = widened(values(quantity, day));
     Arrays.sort(sorted);
     double[] out = new double[levels.length];
     for (int i = 0; i < levels.length; i++) {
@@ -116,8 +120,16 @@ public final class EnsembleRun {
     return Math.toIntExact(i);
   }
 
-  private double[] values(Quantity quantity, int day) {
-    double[][] values = kept.get(quantity);
+  private static double[] widened(float[] row) {
+    double[] out = new double[row.length];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = row[m];
+    }
+    return out;
+  }
+
+  private float[] values(Quantity quantity, int day) {
+    float[][] values = kept.get(quantity);
     if (values == null) {
       throw new IllegalArgumentException(quantity + " was not kept in this run");
     }

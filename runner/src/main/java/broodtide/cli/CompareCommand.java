@@ -46,7 +46,7 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::afterwards);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Playing(desk, run, "compare").play(cases, c -> plans(c, cases.study(), control));
   }
 

@@ -30,7 +30,7 @@ final class DemoCommand implements Callable<Integer> {
   public Integer call() {
     ColonyOptions options = new ColonyOptions();
     options.study = STUDY;
-    CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::afterwards);
+    CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::spring);
     if (!run.json) {
       desk.out()
           .println(

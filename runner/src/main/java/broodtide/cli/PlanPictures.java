@@ -31,6 +31,9 @@ import java.util.Optional;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
 final class PlanPictures {
+  /** Days after the winter-bee weeks that are still drawn, so that late treatments show. */
+  private static final int AFTER_WINTER_BEES = 65;
+
   private static final String AXIS = "mites per 100 adult bees";
 
   private PlanPictures() {}
@@ -40,13 +43,15 @@ final class PlanPictures {
     Comparison comparison = result.comparison();
     ColonyCase c = comparison.colony();
     List<Line> lines = new ArrayList<>();
-    Almanac almanac = almanac(c);
+    LocalDate end = end(comparison);
+    Almanac almanac = almanac(c, end);
     for (PlanRun run : comparison.runs()) {
       boolean first = lines.isEmpty();
-      lines.add(line(run, result.days(run), first, first ? c.start() : c.now()));
+      lines.add(line(run, result.days(run), first, first ? c.start() : c.now(), end));
       for (Control control : run.plan().controls()) {
         Marker marker = new Marker(brief(control), control.from());
-        almanac = almanac.markers().contains(marker) ? almanac : almanac.with(marker);
+        boolean shown = !control.from().isAfter(end) && !almanac.markers().contains(marker);
+        almanac = shown ? almanac.with(marker) : almanac;
       }
     }
     boolean waits = comparison.runs().get(0).plan().controls().isEmpty();
@@ -60,9 +65,17 @@ final class PlanPictures {
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
         .washes(points(c.washes()))
-        .limit(limit(c))
+        .limit(limit(c, end))
         .almanac(almanac.today(c.now()))
         .logarithmic();
+  }
+
+  /**
+   * Winter months in which nothing changes but the loss of colonies are left out of the picture.
+   */
+  private static LocalDate end(Comparison comparison) {
+    LocalDate end = new Answer(comparison).day().plusDays(AFTER_WINTER_BEES);
+    return end.isAfter(comparison.colony().until()) ? comparison.colony().until() : end;
   }
 
   /** The name without what follows its first comma, for flags have little room. */
@@ -70,11 +83,12 @@ final class PlanPictures {
     return control.name().split(",", 2)[0];
   }
 
-  private static Line line(PlanRun run, List<PlanDay> days, boolean bands, LocalDate from) {
+  private static Line line(
+      PlanRun run, List<PlanDay> days, boolean bands, LocalDate from, LocalDate end) {
     List<Estimate> estimates = new ArrayList<>();
     for (PlanDay day : days) {
       Spread s = day.infestation();
-      if (!day.date().isBefore(from)) {
+      if (!day.date().isBefore(from) && !day.date().isAfter(end)) {
         estimates.add(
             bands
                 ? Estimate.of(day.date(), s.q05(), s.q25(), s.median(), s.q75(), s.q95())
@@ -82,7 +96,7 @@ final class PlanPictures {
       }
     }
     double last = estimates.get(estimates.size() - 1).median();
-    boolean lost = run.shareLost(run.colony().until()) > 0.5;
+    boolean lost = run.shareLost(end) > 0.5;
     return new Line(run.plan().name(), lost ? "lost" : Plain.level(last) + " per 100", estimates);
   }
 
@@ -107,11 +121,11 @@ final class PlanPictures {
     return out;
   }
 
-  private static Limit limit(ColonyCase c) {
+  private static Limit limit(ColonyCase c, LocalDate end) {
     YearStages stages = c.stages();
     List<Limit.Level> levels = new ArrayList<>();
     double last = -1;
-    for (LocalDate d = c.start(); !d.isAfter(c.until()); d = d.plusDays(1)) {
+    for (LocalDate d = c.start(); !d.isAfter(end); d = d.plusDays(1)) {
       Optional<Double> level = stages.limitOn(c.limits(), d);
       if (level.isPresent() && level.get() != last) {
         last = level.get();
@@ -121,12 +135,12 @@ final class PlanPictures {
     return new Limit("limit: " + c.limits().name(), levels);
   }
 
-  private static Almanac almanac(ColonyCase c) {
+  private static Almanac almanac(ColonyCase c, LocalDate end) {
     Almanac almanac = Almanac.BLANK;
-    for (LocalDate[] s : c.stages().supers(c.start(), c.until())) {
+    for (LocalDate[] s : c.stages().supers(c.start(), end)) {
       almanac = almanac.with(new Span("honey supers on", s[0], s[1]));
     }
-    for (LocalDate[] s : c.stages().winterBees(c.start(), c.until())) {
+    for (LocalDate[] s : c.stages().winterBees(c.start(), end)) {
       almanac = almanac.with(new Span("winter bees raised", s[0], s[1]));
     }
     for (Control given : c.given()) {

@@ -83,7 +83,7 @@ final class WindowsCommand implements Callable<Integer> {
   public Integer call() {
     List<ControlTemplate> templates = controls.stream().map(Library::control).toList();
     Outcome judged = OutcomeWords.named(outcome);
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::afterwards);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "windows")
         .decide(cases, (c, workers, file, out) -> search(c, templates, judged, workers, file, out));
   }

@@ -5,6 +5,7 @@ import broodtide.compare.Comparison;
 import broodtide.compare.PlanFigures;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
+import broodtide.compare.SpringLow;
 import broodtide.fit.ExpectedWashes;
 import broodtide.wash.LimitSet;
 import java.time.LocalDate;
@@ -75,8 +76,20 @@ public record Answer(Comparison comparison) {
     List<String> out = new ArrayList<>();
     out.add(crossing());
     ColonyCase c = comparison.colony();
-    double lost = first().shareLost(c.until());
-    if (lost > WORTH_SAYING && (c.until().isAfter(day()) || lost <= 0.5)) {
+    Optional<SpringLow> low = first().springLow();
+    double lost =
+        low.isPresent()
+            ? Arrays.stream(first().winterLosses(low.get())).average().orElseThrow()
+            : first().shareLost(c.until());
+    if (low.isPresent()) {
+      out.add(
+          (waits(first()) ? "Left alone, the colony" : "The colony")
+              + " is dead or too weak by "
+              + Plain.day(low.get().day())
+              + " "
+              + Odds.seasons(lost)
+              + ".");
+    } else if (lost > WORTH_SAYING && (c.until().isAfter(day()) || lost <= 0.5)) {
       out.add(
           (waits(first()) ? "Left alone, the colony" : "The colony")
               + " is lost by "

@@ -5,6 +5,7 @@ import broodtide.compare.Comparison;
 import broodtide.compare.PlanFigures;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
+import broodtide.compare.SpringLow;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -26,7 +27,13 @@ public final class PlanColumns {
   public static List<PlanColumn> of(Comparison comparison) {
     PlanColumns c = new PlanColumns(comparison);
     return List.of(
-        c.infestation(), c.peak(), c.overLimit(), c.winterBrood(), c.better(), c.lost(), c.work());
+        c.infestation(),
+        c.peak(),
+        c.overLimit(),
+        c.winterBrood(),
+        c.better(),
+        comparison.runs().get(0).springLow().map(c::wintering).orElseGet(c::lost),
+        c.work());
   }
 
   private PlanColumn infestation() {
@@ -93,7 +100,7 @@ public final class PlanColumns {
 
   private PlanColumn winterBrood() {
     return new PlanColumn(
-        "winter brood",
+        "brood",
         "Winter brood with mites",
         "Share of capped worker cells with a mite while the winter bees are raised; bees raised"
             + " with mites live shorter lives.",
@@ -129,6 +136,32 @@ public final class PlanColumns {
             new PlanColumn.Figure(
                 "chance_better_than_first",
                 run -> noWinterBrood(run) ? "" : Csv.number(chanceBetter(run)))));
+  }
+
+  private PlanColumn wintering(SpringLow low) {
+    return new PlanColumn(
+        "loss",
+        "Lost over winter",
+        "Chance that the colony is dead or too weak by "
+            + Plain.day(low.day())
+            + ", other causes than mites included, and the bees raised without mites that are left"
+            + " then.",
+        true,
+        run -> new PlanColumn.Cell(Digits.percent(loss(run, low)), sound(run, low) + " sound bees"),
+        List.of(
+            new PlanColumn.Figure("chance_lost_over_winter", r -> Csv.number(loss(r, low))),
+            new PlanColumn.Figure("spring_low", r -> low.day().toString()),
+            new PlanColumn.Figure(
+                "sound_winter_bees_median",
+                r -> Csv.number(Spread.of(r.soundWinterBees(low.day())).median()))));
+  }
+
+  private static double loss(PlanRun run, SpringLow low) {
+    return Arrays.stream(run.winterLosses(low)).average().orElseThrow();
+  }
+
+  private static String sound(PlanRun run, SpringLow low) {
+    return Digits.two(Spread.of(run.soundWinterBees(low.day())).median());
   }
 
   private PlanColumn lost() {

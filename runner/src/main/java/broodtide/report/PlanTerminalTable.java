@@ -2,7 +2,9 @@ package broodtide.report;
 
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
+import broodtide.control.Control;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Plans as a table for the terminal. */
@@ -15,6 +17,7 @@ public final class PlanTerminalTable {
         PlanColumns.of(comparison).stream().filter(PlanColumn::terminal).toList();
     List<Table.Column> heads = new ArrayList<>();
     heads.add(Table.Column.words("Plan"));
+    heads.add(Table.Column.words("from"));
     for (PlanColumn c : columns) {
       heads.add(Table.Column.numbers(c.head()));
       if (c == columns.get(0)) {
@@ -25,16 +28,25 @@ public final class PlanTerminalTable {
     for (PlanRun run : comparison.runs()) {
       List<String> cells = new ArrayList<>();
       cells.add(run.plan().name());
+      cells.add(begins(run));
       for (PlanColumn c : columns) {
         PlanColumn.Cell cell = c.cell().apply(run);
         cells.add(cell.middle());
         if (c == columns.get(0)) {
-          cells.add(cell.range());
+          cells.add(cell.range().replace("over 100", "100+"));
         }
       }
       table = table.row(cells.toArray(String[]::new));
     }
     return table;
+  }
+
+  private static String begins(PlanRun run) {
+    return run.plan().controls().stream()
+        .map(Control::from)
+        .min(Comparator.naturalOrder())
+        .map(Plain::shortDay)
+        .orElse("-");
   }
 
   /** What the columns of the terminal mean, in one paragraph. */

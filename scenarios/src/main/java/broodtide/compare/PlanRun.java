@@ -7,6 +7,7 @@ import broodtide.engine.Quantity;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -25,7 +26,12 @@ public final class PlanRun {
 
   /** What is kept of every colony on every day. */
   public static final Set<Quantity> KEPT =
-      Set.of(Quantity.INFESTATION, Quantity.ADULTS, Quantity.MITES, Quantity.INFESTED_WORKER_SHARE);
+      Set.of(
+          Quantity.INFESTATION,
+          Quantity.ADULTS,
+          Quantity.MITES,
+          Quantity.INFESTED_WORKER_SHARE,
+          Quantity.SOUND_WINTER_BEES);
 
   private final ColonyCase colony;
   private final Plan plan;
@@ -101,6 +107,31 @@ public final class PlanRun {
   public double[] lost(LocalDate day) {
     int index = run.index(day);
     return Arrays.stream(lostOn).mapToDouble(d -> d <= index ? 1 : 0).toArray();
+  }
+
+  /**
+   * The day in spring on which a colony of the place has the fewest bees; empty when the run ends
+   * before it.
+   */
+  public Optional<SpringLow> springLow() {
+    SpringLow low = SpringLow.after(colony.model(), Outcome.day(colony));
+    return low.day().isAfter(colony.start().plusDays(lastIndex()))
+        ? Optional.empty()
+        : Optional.of(low);
+  }
+
+  /**
+   * Chance that each member is dead or too weak in spring, mites and other causes together.
+   *
+   * @param low from {@link #springLow()}
+   */
+  public double[] winterLosses(SpringLow low) {
+    return Wintering.defaults().lost(run, low);
+  }
+
+  /** Winter bees that grew up without mites, on a day, by member. */
+  public double[] soundWinterBees(LocalDate day) {
+    return run.values(Quantity.SOUND_WINTER_BEES, day);
   }
 
   /** All mites, in mites, left when the winter bees have been raised and the hive is closed up. */

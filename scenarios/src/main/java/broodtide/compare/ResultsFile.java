@@ -18,6 +18,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -160,6 +161,15 @@ public final class ResultsFile {
         .ifPresent(day -> node.put("medianDayOverLimit", day.toString()));
     dayOverLimit(node.putObject("dayOverLimit"), toLimit, c);
     band(node.putObject("mitesAtClosingUp"), run.mitesAtClosing());
+    run.springLow()
+        .ifPresent(
+            low -> {
+              ObjectNode winter = node.putObject("winter");
+              winter.put("springLow", low.day().toString());
+              band(winter.putObject("chanceLost"), Spread.of(run.winterLosses(low)));
+              winter.put("meanChanceLost", six(mean(run.winterLosses(low))));
+              band(winter.putObject("soundWinterBees"), Spread.of(run.soundWinterBees(low.day())));
+            });
     difference(
         node.putObject("infestationAgainstWait"), comparison.against(run, Outcome.INFESTATION));
     double[] infested = run.winterBroodInfested();
@@ -193,6 +203,10 @@ public final class ResultsFile {
           names[i],
           PlanFigures.dayFor(toLimit, c.now(), shares[i]).map(LocalDate::toString).orElse(null));
     }
+  }
+
+  private static double mean(double[] values) {
+    return Arrays.stream(values).average().orElseThrow();
   }
 
   private static void difference(ObjectNode node, Difference d) {

@@ -9,10 +9,8 @@ import broodtide.season.Climate;
 import broodtide.study.ControlTemplate;
 import broodtide.study.Library;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -29,7 +27,6 @@ public final class UsualPlans {
       List.of("formic-strips", "thymol", "amitraz-strips");
   private static final String BROODLESS = "oxalic-dribble";
   private static final String DRONE_COMB = "drone-comb-part";
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
   private UsualPlans() {}
 
@@ -65,9 +62,7 @@ public final class UsualPlans {
       return Optional.empty();
     }
     ControlTemplate chosen = treatment.orElseGet(() -> suited(day, c));
-    return Optional.of(
-        new Plan(
-            chosen.name() + " " + when + " (" + DAY.format(day) + ")", List.of(chosen.at(day))));
+    return Optional.of(new Plan(chosen.name() + " " + when, List.of(chosen.at(day))));
   }
 
   private static ControlTemplate suited(LocalDate day, ColonyCase c) {
