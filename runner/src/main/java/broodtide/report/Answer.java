@@ -7,6 +7,7 @@ import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
 import broodtide.compare.SpringLow;
 import broodtide.fit.ExpectedWashes;
+import broodtide.wash.LimitSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -134,11 +135,27 @@ public record Answer(Comparison comparison) {
     return s.append('.').toString();
   }
 
+  /** A limit, and what it means in a wash: {@code 0.67 (2 in 300)}. */
+  static String limitWords(LimitSet limits, double perHundred) {
+    String words = Digits.two(perHundred);
+    return limits.perBees() == 100
+        ? words
+        : words
+            + " ("
+            + Digits.plain(perHundred * limits.perBees() / 100)
+            + " in "
+            + limits.perBees()
+            + ")";
+  }
+
   /** What stands above the items: the day, and the limit on it. */
   public String itemHead() {
+    ColonyCase c = comparison.colony();
     String head =
         "Mites per 100 bees on " + Plain.day(day()) + ", with the range of nine seasons in ten";
-    return limit().map(l -> head + "; the limit then is " + Digits.two(l) + ".").orElse(head + ".");
+    return limit()
+        .map(l -> head + "; the limit then is " + limitWords(c.limits(), l) + ".")
+        .orElse(head + ".");
   }
 
   private String outlook(PlanRun run) {

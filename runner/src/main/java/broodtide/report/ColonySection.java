@@ -8,7 +8,7 @@ import java.util.List;
 /** The section of the page about one colony: chart, plans, washes, and what was learned. */
 record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   /** For phones: as wide as {@link Size#PHONE}, and higher, for the key takes room of its own. */
-  private static final Size UPRIGHT = new Size(Size.PHONE.width(), 600);
+  private static final Size UPRIGHT = new Size(Size.PHONE.width(), 660);
 
   Html write(String id) {
     Html h = Html.piece();
@@ -42,7 +42,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private void plans(Html h) {
     Comparison comparison = result.comparison();
-    List<PlanColumn> columns = PlanColumns.of(comparison);
+    List<PlanColumn> columns =
+        PlanColumns.of(comparison).stream().filter(c -> says(c, comparison)).toList();
     h.element(level(), comparison.runs().size() == 1 ? "In figures" : "The plans in figures");
     h.open("table", "class", "cards figures", "role", "table");
     h.element(
@@ -60,6 +61,12 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.close().close();
     meanings(h, columns);
     inWords(h, comparison);
+  }
+
+  /** Whether a column has anything to say of any plan. */
+  private static boolean says(PlanColumn column, Comparison comparison) {
+    return comparison.runs().stream()
+        .anyMatch(run -> !column.cell().apply(run).equals(PlanColumn.Cell.NONE));
   }
 
   private static void head(Html h, String title) {

@@ -6,7 +6,8 @@ import java.util.Set;
 
 /**
  * Writes HTML of which every text and every attribute is escaped; the one thing let through as it
- * is is a {@link Picture}, which escapes for itself. The same calls give the same bytes.
+ * is is a {@link Picture}, which escapes for itself. What is written is well-formed XML too. The
+ * same calls give the same bytes.
  */
 final class Html {
   private static final Set<String> EMPTY = Set.of("meta", "hr", "br");
@@ -41,8 +42,10 @@ final class Html {
       out.append(' ').append(attributes[i]).append("=\"");
       out.append(SvgCanvas.escape(attributes[i + 1])).append('"');
     }
-    out.append('>');
-    if (!EMPTY.contains(tag)) {
+    if (EMPTY.contains(tag)) {
+      out.append(" />\n");
+    } else {
+      out.append('>');
       open.push(tag);
     }
     return this;

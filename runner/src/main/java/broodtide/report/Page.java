@@ -42,17 +42,15 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
   }
 
   private void head(Html h) {
-    h.open("head").open("meta", "charset", "utf-8").text("\n");
+    h.open("head").open("meta", "charset", "utf-8");
     h.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    h.text("\n");
     h.open(
         "meta",
         "http-equiv",
         "Content-Security-Policy",
         "content",
         "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'");
-    h.text("\n");
-    h.open("meta", "name", "color-scheme", "content", "light").text("\n");
+    h.open("meta", "name", "color-scheme", "content", "light");
     h.element("title", title() + ": " + names());
     h.style(css());
     h.close();

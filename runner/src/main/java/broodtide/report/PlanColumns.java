@@ -102,7 +102,7 @@ public final class PlanColumns {
     return new PlanColumn(
         "brood",
         "Winter brood with mites",
-        "Share of capped worker cells with a mite while the winter bees are raised. Bees raised"
+        "Share of capped worker cells with a mite while the winter bees are raised; bees raised"
             + " with mites live shorter lives.",
         true,
         run -> {
@@ -190,7 +190,7 @@ public final class PlanColumns {
           int days = run.daysTreatedWithSupers();
           return new PlanColumn.Cell(
               Integer.toString(run.treatments()),
-              days == 0 ? "" : days + (days == 1 ? " day" : " days") + " with supers on");
+              days == 0 ? "" : days + (days == 1 ? " day" : " days") + " with supers");
         },
         List.of(
             new PlanColumn.Figure("treatments", run -> Integer.toString(run.treatments())),

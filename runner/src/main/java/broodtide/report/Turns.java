@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What would change the answer: figures of the run itself, and what holds by construction. */
 final class Turns {
@@ -51,17 +52,19 @@ final class Turns {
     Answer answer = new Answer(result.comparison());
     List<String> out = new ArrayList<>(sways(result.comparison(), answer));
     out.add(anotherWash(result.comparison().colony(), answer));
-    for (PlanRun run : result.comparison().runs()) {
-      if (treatedBy(run, answer.day()) && run.shareLost(answer.day()) <= 0.5) {
-        out.add(
-            "Treatments differ in how well they work: with "
-                + run.plan().name()
-                + ", 1 season in 20 ends above "
-                + Plain.level(answer.on(run).q95())
-                + " mites per 100 bees on "
-                + Plain.day(answer.day())
-                + ".");
-      }
+    String weak =
+        result.comparison().runs().stream()
+            .filter(r -> treatedBy(r, answer.day()) && r.shareLost(answer.day()) <= 0.5)
+            .map(r -> Plain.level(answer.on(r).q95()) + " with " + r.plan().name())
+            .collect(Collectors.joining("; "));
+    if (!weak.isEmpty()) {
+      out.add(
+          "Treatments differ in how well they work. Mites per 100 bees that 1 season in 20 goes"
+              + " above on "
+              + Plain.day(answer.day())
+              + ": "
+              + weak
+              + ".");
     }
     return out;
   }

@@ -67,8 +67,17 @@ record WashTable(ColonyResult result) {
     cell(
         h,
         "Over the limit",
-        Odds.words(Math.max(0, Math.min(1, chance))),
-        "limit " + Digits.two(limit.get()) + ", " + stages.on(w.date()).title());
+        chance(Math.max(0, Math.min(1, chance))),
+        "limit "
+            + Answer.limitWords(colony.limits(), limit.get())
+            + ", "
+            + stages.on(w.date()).title());
+  }
+
+  /** A chance about one day, of which "never" would be said wrongly. */
+  private static String chance(double chance) {
+    String words = Odds.words(chance);
+    return words.equals("almost never") ? "almost certainly not" : words;
   }
 
   private static void cell(Html h, String title, String middle, String more) {
