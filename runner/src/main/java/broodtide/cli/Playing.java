@@ -7,7 +7,8 @@ import broodtide.compare.ResultsFile;
 import broodtide.compare.Spread;
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
-import broodtide.fit.ExpectedWashes;
+import broodtide.fit.Agreement;
+import broodtide.fit.Learned;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Digits;
 import broodtide.report.Outputs;
@@ -43,9 +44,9 @@ final class Playing {
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         Comparison comparison = compare(c, plans.apply(c), effort, workers);
-        List<ExpectedWashes.Check> checks = ExpectedWashes.checks(comparison.posterior(), workers);
-        results.add(comparison, checks);
-        text.addAll(say(comparison, checks));
+        Agreement agreement = Agreement.of(comparison.posterior(), workers);
+        results.add(comparison, agreement.checks());
+        text.addAll(say(comparison, agreement));
         pictures(comparison, files, cases.cases().size() > 1);
       }
     }
@@ -117,7 +118,7 @@ final class Playing {
     return day.isAfter(c.until()) ? c.until() : day;
   }
 
-  private List<String> say(Comparison comparison, List<ExpectedWashes.Check> checks) {
+  private List<String> say(Comparison comparison, Agreement agreement) {
     ColonyCase c = comparison.colony();
     List<String> out = new ArrayList<>();
     PlanRun first = comparison.runs().get(0);
@@ -147,19 +148,10 @@ final class Playing {
     for (Comparison.Refused r : comparison.refused()) {
       out.add(desk.terminal().wrap("Left out: " + r.reason() + "."));
     }
-    contradiction(checks).forEach(s -> out.add(desk.terminal().wrap(s)));
+    Learned.sentences(comparison.posterior()).forEach(s -> out.add(desk.terminal().wrap(s)));
+    agreement.words().forEach(s -> out.add(desk.terminal().wrap(s)));
     out.add("");
     return out;
-  }
-
-  private static List<String> contradiction(List<ExpectedWashes.Check> checks) {
-    boolean all = !checks.isEmpty() && checks.stream().allMatch(ExpectedWashes.Check::surprising);
-    return all
-        ? List.of(
-            "These washes do not fit the model: every one lies far from what it expects. Check for"
-                + " a miscounted wash, a treatment that is not in the record, robbing or drifting"
-                + " bees, or bees taken from another kind of frame.")
-        : List.of();
   }
 
   private static Table table(Comparison comparison) {
