@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       ForecastCommand.class,
       CompareCommand.class,
       WindowsCommand.class,
+      RulesCommand.class,
       BacktestCommand.class
     })
 final class Broodtide implements Runnable {

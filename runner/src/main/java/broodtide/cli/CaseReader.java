@@ -116,6 +116,11 @@ final class CaseReader {
     static LocalDate afterwards(YearStages stages, LocalDate now) {
       return winterBees(stages, now).plusDays(70);
     }
+
+    /** Half a year after that, when winter is over. */
+    static LocalDate wintered(YearStages stages, LocalDate now) {
+      return winterBees(stages, now).plusDays(182);
+    }
   }
 
   private Cases ofStudy(Study study, Horizon horizon) {

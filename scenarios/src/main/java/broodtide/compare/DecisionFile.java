@@ -106,6 +106,50 @@ public final class DecisionFile {
     }
   }
 
+  /** Adds the rules of a colony. */
+  public void add(RuleTrial trial) {
+    ObjectNode node = colony(trial.colony());
+    ObjectNode round = node.putObject("washes");
+    round.put("first", trial.round().first().toString());
+    round.put("last", trial.round().last().toString());
+    round.put("every", trial.round().every());
+    round.put("bees", trial.round().bees());
+    ArrayNode rules = node.putArray("rules");
+    trial.results().forEach(r -> rule(rules.addObject(), r));
+    ArrayNode refused = node.putArray("refusedRules");
+    trial
+        .refused()
+        .forEach(r -> refused.addObject().put("rule", r.plan()).put("reason", r.reason()));
+  }
+
+  private static void rule(ObjectNode node, RuleResult r) {
+    node.put("rule", r.rule().name());
+    if (r.rule() instanceof Rule.Threshold t) {
+      node.put("waitDays", t.apart());
+    }
+    node.put("treatmentsPerSeason", six(RuleResult.mean(r.treatments())));
+    node.put("missesPerSeason", six(RuleResult.mean(r.misses())));
+    node.put("seasonsWithAMiss", six(RuleResult.shareWithAny(r.misses())));
+    node.put("needlessPerSeason", six(RuleResult.mean(r.needless())));
+    node.put("seasonsWithANeedlessTreatment", six(RuleResult.shareWithAny(r.needless())));
+    node.put("hinderedPerSeason", six(RuleResult.mean(r.hindered())));
+    node.put("chanceLost", six(RuleResult.mean(r.lost())));
+    band(node.putObject("infestation"), Spread.of(r.infestation()));
+    if (!Double.isNaN(r.winterBrood()[0])) {
+      band(node.putObject("winterBroodInfested"), Spread.of(r.winterBrood()));
+    }
+    ArrayNode days = node.putArray("washDays");
+    for (RuleResult.WashDay d : r.days()) {
+      ObjectNode day = days.addObject().put("day", d.day().toString());
+      day.put("over", six(d.over()));
+      day.put("treated", six(d.treated()));
+      day.put("missed", six(d.missed()));
+      day.put("needless", six(d.needless()));
+    }
+    ArrayNode objections = node.putArray("objections");
+    r.objections().forEach(objections::add);
+  }
+
   static void difference(ObjectNode node, Difference d) {
     node.put("mean", six(d.mean()));
     band(node, d.band());
