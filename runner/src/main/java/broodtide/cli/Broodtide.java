@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       WindowsCommand.class,
       RulesCommand.class,
+      WorthCommand.class,
       BacktestCommand.class
     })
 final class Broodtide implements Runnable {

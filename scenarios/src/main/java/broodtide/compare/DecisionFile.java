@@ -150,6 +150,35 @@ public final class DecisionFile {
     r.objections().forEach(objections::add);
   }
 
+  /** Adds what washes on several days are worth for a colony. */
+  public void addWorth(ColonyCase c, List<WashWorth> worth) {
+    ObjectNode node = colony(c);
+    ArrayNode washes = node.putArray("washes");
+    for (WashWorth w : worth) {
+      ObjectNode wash = washes.addObject();
+      wash.put("day", w.washDay().toString());
+      wash.put("bees", w.bees());
+      wash.put("outcome", w.outcome().word());
+      wash.put("costOfATreatment", six(w.cost()));
+      wash.put("gain", six(w.gain()));
+      wash.put("bestPlanToday", w.todayPlan().name());
+      wash.put("lossToday", six(w.today()));
+      wash.put("bestPlanThenWithoutWash", w.laterPlan().name());
+      wash.put("lossThenWithoutWash", six(w.later()));
+      wash.put("lossWithWash", six(w.withWash()));
+      wash.put("lossKnowingAll", six(w.knowing()));
+      ArrayNode decisions = wash.putArray("decisions");
+      for (WashWorth.Decision d : w.decisions()) {
+        decisions
+            .addObject()
+            .put("fromMites", d.from())
+            .put("toMites", d.to())
+            .put("plan", d.plan().name())
+            .put("chance", six(d.chance()));
+      }
+    }
+  }
+
   static void difference(ObjectNode node, Difference d) {
     node.put("mean", six(d.mean()));
     band(node, d.band());
