@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
       WindowsCommand.class,
       RulesCommand.class,
       WorthCommand.class,
+      WorkedCommand.class,
       BacktestCommand.class
     })
 final class Broodtide implements Runnable {

@@ -179,6 +179,41 @@ public final class DecisionFile {
     }
   }
 
+  /**
+   * Adds what is to be said of a treatment.
+   *
+   * @param check the model's reckoning
+   * @param counted what the counts alone say
+   * @param neighbour the same against a neighbour
+   */
+  public void add(
+      TreatmentCheck check,
+      Optional<CountedEfficacy> counted,
+      Optional<CountedEfficacy> neighbour) {
+    ObjectNode node = colony(check.colony());
+    node.put("treatment", check.treatment().name());
+    node.put("from", check.treatment().from().toString());
+    node.put("to", check.treatment().to().toString());
+    node.put("washBefore", check.before().date().toString());
+    node.put("washAfter", check.after().date().toString());
+    counted.ifPresent(e -> efficacy(node.putObject("countsAlone"), e));
+    neighbour.ifPresent(e -> efficacy(node.putObject("againstNeighbour"), e));
+    band(node.putObject("reduction"), Spread.of(check.reduction()));
+    band(node.putObject("usualReduction"), Spread.of(check.usual()));
+    band(node.putObject("infestationUntreated"), Spread.of(check.untreated()));
+    node.put("chanceOfHalfItsStrength", six(check.chanceWorked()));
+    node.put("verdict", check.verdict().name());
+    ArrayNode doubts = node.putArray("doubts");
+    Shortfall.doubts(check).forEach(doubts::add);
+  }
+
+  private static void efficacy(ObjectNode node, CountedEfficacy e) {
+    node.put("share", six(e.share()));
+    node.put("low", Double.isInfinite(e.interval().low()) ? null : six(e.interval().low()));
+    node.put("high", six(e.interval().high()));
+    node.put("level", six(e.interval().level()));
+  }
+
   static void difference(ObjectNode node, Difference d) {
     node.put("mean", six(d.mean()));
     band(node, d.band());
