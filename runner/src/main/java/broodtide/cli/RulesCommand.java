@@ -150,9 +150,9 @@ final class RulesCommand implements Callable<Integer> {
             + " of "
             + trial.round().bees()
             + " bees, "
-            + Plain.shortDay(days.get(0))
-            + " to "
-            + Plain.shortDay(days.get(days.size() - 1))
+            + (days.size() == 1
+                ? "on " + Plain.shortDay(days.get(0))
+                : Plain.shortDay(days.get(0)) + " to " + Plain.shortDay(days.get(days.size() - 1)))
             + ". Treated: treatments begun. Missed: washes at which the colony stood over the limit"
             + " of the season in truth and was not treated then or shortly before. Needless:"
             + " treatments begun while it was not. Hindered: washes after which the rule asked for"

@@ -121,13 +121,19 @@ final class WorthCommand implements Callable<Integer> {
         out.say("Left out: a wash in " + w + " weeks lies after the last day, " + c.until() + ".");
         continue;
       }
-      List<Plan> later = UsualPlans.of(c.decidingOn(day), control);
+      List<Plan> later =
+          UsualPlans.of(c.decidingOn(day), control).stream().map(WorthCommand::onThatDay).toList();
       worth.add(WashWorth.of(c, posterior, today, later, day, bees, judged, each, workers));
     }
     file.addWorth(c, worth);
     worth.stream()
         .max(Comparator.comparingDouble(WashWorth::gain))
         .ifPresent(best -> say(best, worth, out));
+  }
+
+  /** What is "now" on the day of the wash is not now today. */
+  private static Plan onThatDay(Plan plan) {
+    return new Plan(plan.name().replace(" now (", " (on the day of the wash, "), plan.controls());
   }
 
   private static void say(WashWorth best, List<WashWorth> all, Deciding out) {

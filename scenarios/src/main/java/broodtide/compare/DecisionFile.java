@@ -14,8 +14,9 @@ import java.util.Optional;
 /**
  * Results of the decision tools as JSON, format {@value #FORMAT}: one object per colony under
  * {@code colonies}. Dates are ISO, infestations are mites per 100 adult bees, shares and chances
- * run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}, what is not known is null. Numbers
- * carry six significant digits. Within a format fields are added, never changed or taken away.
+ * run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}, what is not known is null. Colonies
+ * that could not be judged stand under {@code leftOut} with the reason. Numbers carry six
+ * significant digits. Within a format fields are added, never changed or taken away.
  */
 public final class DecisionFile {
   /** Name and version of the format. */
@@ -50,6 +51,11 @@ public final class DecisionFile {
         "Estimates, not instructions. The registered label, local law and the bee inspector or"
             + " veterinarian decide about treatments.");
     colonies = root.putArray("colonies");
+  }
+
+  /** Names a colony that could not be judged. */
+  public void leaveOut(ColonyCase c, String reason) {
+    root.withArray("/leftOut").addObject().put("colony", c.colony()).put("reason", reason);
   }
 
   /** Begins a colony. */

@@ -53,7 +53,9 @@ public final class Shortfall {
   public static List<String> reasons(TreatmentCheck check, ControlTemplate template) {
     MiticideCourse course = check.treatment();
     List<String> out = new ArrayList<>();
-    Obstacle.of(course, check.colony().model().climate()).forEach(o -> out.add(o.words()));
+    Obstacle.of(course, check.colony().model().climate()).stream()
+        .filter(o -> o.kind() == Obstacle.Kind.COLD || o.kind() == Obstacle.Kind.WARM)
+        .forEach(o -> out.add(o.words()));
     boolean brood =
         Obstacle.cappedBrood(
             course.from(),
