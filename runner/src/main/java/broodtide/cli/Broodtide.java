@@ -32,6 +32,9 @@ import picocli.CommandLine.Spec;
       ForecastCommand.class,
       CompareCommand.class,
       WindowsCommand.class,
+      RulesCommand.class,
+      WorthCommand.class,
+      WorkedCommand.class,
       BacktestCommand.class,
       StudyCommand.class,
       DemoCommand.class

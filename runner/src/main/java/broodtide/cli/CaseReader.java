@@ -122,9 +122,19 @@ final class CaseReader {
       return stages.endOfWinterBees(now.plusDays(28));
     }
 
+    /** Ten weeks after that, so that late treatments show. */
+    static LocalDate afterwards(YearStages stages, LocalDate now) {
+      return winterBees(stages, now).plusDays(70);
+    }
+
     /** The next spring, when a colony has the fewest bees and shows whether it came through. */
     static LocalDate spring(YearStages stages, LocalDate now) {
       return SpringLow.after(ColonyModel.in(stages.climate()), winterBees(stages, now)).day();
+    }
+
+    /** Half a year after that, when winter is over. */
+    static LocalDate wintered(YearStages stages, LocalDate now) {
+      return winterBees(stages, now).plusDays(182);
     }
   }
 

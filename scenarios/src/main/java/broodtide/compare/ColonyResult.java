@@ -12,8 +12,7 @@ import java.util.List;
  * @param agreement where each wash stood in what fits them all, and whether they fit at all
  * @param days the days of each run of the comparison, in the order of the runs
  */
-public record ColonyResult(
-    Comparison comparison, Agreement agreement, List<List<PlanDay>> days) {
+public record ColonyResult(Comparison comparison, Agreement agreement, List<List<PlanDay>> days) {
   /** Copies the list. */
   public ColonyResult {
     days = List.copyOf(days);
