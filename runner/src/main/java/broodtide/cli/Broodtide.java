@@ -33,7 +33,8 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       BacktestCommand.class,
       StudyCommand.class,
-      DemoCommand.class
+      DemoCommand.class,
+      ClassCommand.class
     })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;
