@@ -59,7 +59,8 @@ final class BlankGrid {
   private double x(LocalDate day) {
     LocalDate first = draw.days().get(0);
     LocalDate last = draw.days().get(draw.days().size() - 1);
-    double share = (double) ChronoUnit.DAYS.between(first, day) / ChronoUnit.DAYS.between(first, last);
+    double share =
+        (double) ChronoUnit.DAYS.between(first, day) / ChronoUnit.DAYS.between(first, last);
     return LEFT + share * (WIDTH - LEFT - RIGHT);
   }
 

@@ -29,7 +29,8 @@ final class Explorer {
   static final Dial BROOD =
       new Dial("brood", "Laying of the queen", "times an average queen's", 0.5, 1.5, 0.05, 1);
   static final Dial ARRIVALS =
-      new Dial("arrivals", "Mites from other hives", "mites a day, July to November", 0, 40, 0.5, 0);
+      new Dial(
+          "arrivals", "Mites from other hives", "mites a day, July to November", 0, 40, 0.5, 0);
 
   /** Ways to deal with drone comb. */
   static final List<String> COMB = List.of("none", "part", "all");
@@ -45,7 +46,13 @@ final class Explorer {
 
   private static final List<String> NAMES =
       List.of(
-          "climate", MITES.name(), BROOD.name(), "comb", "combon", "treatment", "treaton",
+          "climate",
+          MITES.name(),
+          BROOD.name(),
+          "comb",
+          "combon",
+          "treatment",
+          "treaton",
           ARRIVALS.name());
 
   /** When mites arrive: as counted by Frey & Rosenkranz 2014. */
@@ -101,16 +108,14 @@ final class Explorer {
         .filter(t -> t.name().equals(treatment))
         .forEach(t -> controls.add(t.at(treatOn)));
     double arrivals = in.number(ARRIVALS);
-    Immigration immigration =
-        new Immigration(List.of(new Immigration.Window(ARRIVING, arrivals)));
+    Immigration immigration = new Immigration(List.of(new Immigration.Window(ARRIVING, arrivals)));
     Scenario scenario =
         new Scenario(
             ColonyModel.in(place.climate()).with(immigration),
             new Plan("the colony", controls),
             FIRST_DAY,
             Math.toIntExact(LAST_DAY.toEpochDay() - FIRST_DAY.toEpochDay()));
-    Member member =
-        new Member(in.number(BROOD), 1, in.number(MITES), 1, 1, List.of());
+    Member member = new Member(in.number(BROOD), 1, in.number(MITES), 1, 1, List.of());
     return new Colony(place, scenario, member);
   }
 

@@ -21,16 +21,28 @@ final class ExplorerPage {
                     "mites", dial(Explorer.MITES),
                     "brood", dial(Explorer.BROOD),
                     "combon",
-                        date("combon", "Drone comb goes in", Explorer.COMB_FROM,
-                            Explorer.COMB_TO, Explorer.COMB_USUAL),
+                        date(
+                            "combon",
+                            "Drone comb goes in",
+                            Explorer.COMB_FROM,
+                            Explorer.COMB_TO,
+                            Explorer.COMB_USUAL),
                     "treatments", treatments(explorer),
                     "treaton",
-                        date("treaton", "Treatment begins", Explorer.FIRST_DAY,
-                            Explorer.TREAT_TO, Explorer.TREAT_USUAL),
+                        date(
+                            "treaton",
+                            "Treatment begins",
+                            Explorer.FIRST_DAY,
+                            Explorer.TREAT_TO,
+                            Explorer.TREAT_USUAL),
                     "arrivals", dial(Explorer.ARRIVALS),
                     "day",
-                        date("day", "Read the day", Explorer.FIRST_DAY,
-                            Explorer.LAST_DAY, LocalDate.of(2026, 8, 15))));
+                        date(
+                            "day",
+                            "Read the day",
+                            Explorer.FIRST_DAY,
+                            Explorer.LAST_DAY,
+                            LocalDate.of(2026, 8, 15))));
     return Frame.page(
         "Explore a colony",
         "/",
@@ -43,19 +55,14 @@ final class ExplorerPage {
     return Html.each(
         places.names(),
         name ->
-            option(
-                name,
-                Mark.shortly(places.climate(name).title()),
-                name.equals(places.first())));
+            option(name, Mark.shortly(places.climate(name).title()), name.equals(places.first())));
   }
 
   private static Html treatments(Explorer explorer) {
     return new Html(
         option(Explorer.NONE, "None", true).markup()
             + group("Miticides", explorer.treatments().stream().filter(ExplorerPage::miticide))
-            + group(
-                "Brood and queen",
-                explorer.treatments().stream().filter(t -> !miticide(t))));
+            + group("Brood and queen", explorer.treatments().stream().filter(t -> !miticide(t))));
   }
 
   private static boolean miticide(ControlTemplate template) {

@@ -25,8 +25,7 @@ final class Frame {
                 Html.text(title),
                 "styles",
                 Html.each(
-                    styles,
-                    s -> new Html("<link rel=\"stylesheet\" href=\"/static/" + s + "\">")),
+                    styles, s -> new Html("<link rel=\"stylesheet\" href=\"/static/" + s + "\">")),
                 "scripts",
                 Html.each(
                     scripts,

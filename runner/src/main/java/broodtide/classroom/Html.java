@@ -32,8 +32,7 @@ record Html(String markup) {
 
   /** Several pieces behind one another. */
   static <T> Html each(Collection<T> items, Function<T, Html> piece) {
-    return new Html(
-        items.stream().map(piece).map(Html::markup).collect(Collectors.joining("\n")));
+    return new Html(items.stream().map(piece).map(Html::markup).collect(Collectors.joining("\n")));
   }
 
   /** A list of plain texts. */

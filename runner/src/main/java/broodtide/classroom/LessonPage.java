@@ -95,7 +95,7 @@ final class LessonPage {
 
   private static Html draw(Lesson.Draw draw, LessonPlay play) {
     LocalDate first = draw.days().get(0);
-    String given = SeasonJson.number(play.drawn(draw, first)).toPlainString();
+    String given = SeasonJson.brief(play.drawn(draw, first));
     Html points =
         Html.each(
             draw.days(),

@@ -122,7 +122,6 @@ final class Query {
   }
 
   private static Refused outside(String name, String text, String allowed) {
-    return Refused.bad(
-        new OutOfRange(name, Refused.quoted(text), allowed).getMessage());
+    return Refused.bad(new OutOfRange(name, Refused.quoted(text), allowed).getMessage());
   }
 }

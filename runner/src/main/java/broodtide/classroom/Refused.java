@@ -34,10 +34,14 @@ final class Refused extends RuntimeException {
 
   /** What somebody sent, short and without control characters, in quotes. */
   static String quoted(String sent) {
-    String clean = sent.codePoints().limit(40).collect(
-        StringBuilder::new,
-        (s, c) -> s.appendCodePoint(Character.isISOControl(c) ? ' ' : c),
-        StringBuilder::append).toString();
+    String clean =
+        sent.codePoints()
+            .limit(40)
+            .collect(
+                StringBuilder::new,
+                (s, c) -> s.appendCodePoint(Character.isISOControl(c) ? ' ' : c),
+                StringBuilder::append)
+            .toString();
     return '"' + clean + (sent.codePointCount(0, sent.length()) > 40 ? "..." : "") + '"';
   }
 }

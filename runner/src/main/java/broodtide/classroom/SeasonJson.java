@@ -11,6 +11,7 @@ import java.util.List;
 
 /** Seasons as the page's script reads them. */
 final class SeasonJson {
+  private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_EVEN);
   private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_EVEN);
 
   private SeasonJson() {}
@@ -65,6 +66,12 @@ final class SeasonJson {
     BigDecimal plain = four.scale() > 4 ? four.setScale(4, RoundingMode.HALF_EVEN) : four;
     BigDecimal bare = plain.stripTrailingZeros();
     return bare.scale() < 0 ? bare.setScale(0) : bare;
+  }
+
+  /** A number with two digits, or whole, as an input field takes it. */
+  static String brief(double value) {
+    BigDecimal two = new BigDecimal(value).round(TWO);
+    return (two.scale() < 0 ? two.setScale(0) : two).toPlainString();
   }
 
   private static double[] cappedBrood(Season season) {

@@ -2,6 +2,7 @@ package broodtide.classroom;
 
 import broodtide.report.Almanac;
 import broodtide.report.ColonyChart;
+import broodtide.report.Digits;
 import broodtide.report.Estimate;
 import broodtide.report.Heading;
 import broodtide.report.Line;
@@ -13,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A lesson to print: one sheet for learners, and the answers on a sheet of their own. */
 final class Worksheet {
@@ -91,7 +93,11 @@ final class Worksheet {
               + draw.high()
               + ".");
     }
-    return paragraph("The curve below.");
+    Lesson.Draw draw = (Lesson.Draw) lesson.task();
+    return paragraph(
+        draw.days().stream()
+            .map(day -> Sentences.day(day) + ": " + Digits.two(play.drawn(draw, day)))
+            .collect(Collectors.joining(". ", "", ".")));
   }
 
   private static Html paragraph(String text) {
@@ -120,7 +126,7 @@ final class Worksheet {
       almanac = almanac.with(new Marker(mark.label(), mark.on()));
     }
     return new ColonyChart(
-        new Heading(lesson.title(), "As the engine plays it"),
+        new Heading(lesson.title(), "As the model plays it"),
         panels,
         almanac,
         new Size(720, 120 + 190 * panels.size()));

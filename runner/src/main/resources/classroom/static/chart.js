@@ -48,7 +48,8 @@ export class Chart {
     const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
     const width = this.host.clientWidth;
     const narrow = width < NARROW * rem;
-    const upper = headRoom(this.picture, narrow) * rem;
+    const keys = narrow ? keyRows(this.picture, width, rem) : [];
+    const upper = (1.4 * keys.length + ((this.picture.marks ?? []).length > 0 ? 1.3 : 0.4)) * rem;
     const height = this.height * rem * (narrow ? 0.7 : 1) + upper;
     const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
     svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
@@ -62,12 +63,13 @@ export class Chart {
       end,
       top: steps[steps.length - 1],
       left: 3.4 * rem,
-      right: width - (narrow ? 0.7 : 8.2) * rem,
+      right: width - (narrow ? 0.7 : nameRoom(this.picture)) * rem,
       upper,
       lower: height - 1.5 * rem,
     });
     this.rem = rem;
     this.narrow = narrow;
+    this.keys = keys;
     spans(this, svg);
     axes(this, svg, steps);
     limit(this, svg);
@@ -79,11 +81,27 @@ export class Chart {
   }
 }
 
-/** Room above the field, rem: a row for marks, and in a narrow chart one for the names. */
-function headRoom(picture, narrow) {
-  const named = narrow && picture.lines.filter((line) => !line.kept).length > 1 ? 1.4 : 0;
-  const marked = (picture.marks ?? []).length > 0 ? 1.3 : 0.4;
-  return named + marked;
+/** Room for the names at the ends of the lines, rem. */
+function nameRoom({ lines }) {
+  const longest = Math.max(...lines.map((line) => line.name.length));
+  return longest > 0 ? 1.2 + 0.53 * longest : 0.7;
+}
+
+/** The names of several lines in rows above a narrow chart. */
+function keyRows({ lines }, width, rem) {
+  const named = lines.filter((line) => !line.kept && line.name);
+  const found = [];
+  let x = Infinity;
+  (named.length > 1 ? named : []).forEach((line) => {
+    const room = (2.9 + line.name.length * 0.56) * rem;
+    if (x + room > width + rem) {
+      x = 3.4 * rem;
+      found.push([]);
+    }
+    found[found.length - 1].push({ line, x });
+    x += room;
+  });
+  return found;
 }
 
 function top(picture) {
@@ -95,7 +113,7 @@ function top(picture) {
 function words(picture) {
   const parts = picture.lines.map((line) => {
     if (line.values.length === 0) {
-      return `${line.name}: nothing to show.`;
+      return `${line.name || 'The line'}: nothing to show.`;
     }
     let peak = 0;
     line.values.forEach((v, i) => {
@@ -103,7 +121,8 @@ function words(picture) {
     });
     const last = line.values.length - 1;
     const on = (i) => dayWords(dayAfter(line.start, i));
-    return `${line.name}${line.kept ? ', kept' : ''}: ${figure(line.values[0])} on ${on(0)}, most `
+    const who = [line.name, line.kept ? 'kept' : ''].filter(Boolean).join(', ');
+    return `${who ? `${who}: ` : ''}${figure(line.values[0])} on ${on(0)}, most `
       + `${figure(line.values[peak])} on ${on(peak)}, ${figure(line.values[last])} on ${on(last)}.`;
   });
   return `${picture.label}. ${parts.join(' ')}`;
@@ -206,35 +225,36 @@ function marks({ scale, rem, picture, narrow }, svg) {
         { x1: x, x2: x, y1: scale.upper - 4, y2: scale.lower, class: 'mark-line' });
       const width = mark.label.length * 0.44 * rem;
       const left = Math.min(x, scale.right - (narrow ? width : 0));
-      if (left > free) {
-        draw(svg, 'text', { x: left, y: scale.upper - 0.45 * rem, class: 'mark-name' },
-          mark.label);
-        free = left + width;
-      }
+      const clear = left > free; // else it stands a row lower
+      draw(svg, 'text',
+        { x: left + (clear ? 0 : 3), y: scale.upper + (clear ? -0.45 : 0.9) * rem,
+          class: 'mark-name' },
+        mark.label);
+      free = clear ? left + width : free;
     });
 }
 
 /** Names at the ends of the lines, or above a narrow chart. */
-function names({ scale, rem, picture, narrow }, svg) {
-  const named = picture.lines.filter((line) => line.values.length > 0 && line.name);
+function names(chart, svg) {
+  const { scale, rem, picture, narrow } = chart;
+  const named = picture.lines.filter((line) => line.values.length > 0);
+  const first = named.find((line) => !line.kept);
+  if (first && first.values.length <= daysBetween(first.start, picture.end)) {
+    lostMark(chart, svg, first);
+  }
   if (narrow) {
-    key({ scale, rem, picture }, svg, named.filter((line) => !line.kept));
+    key(chart, svg);
     return;
   }
   const ends = named.map((line) => scale.y(line.values[line.values.length - 1]) + 0.3 * rem);
   const places = spread(ends, 1.15 * rem, scale.lower);
   named.forEach((line, i) => {
-    const lost = line.values.length <= daysBetween(line.start, picture.end);
-    const text = line.kept ? 'kept' : line.name;
     draw(svg, 'text',
       {
         x: scale.right + 0.5 * rem,
         y: places[i],
         class: `name kind-${line.kind}${line.kept ? ' kept' : ''}`,
-      }, text);
-    if (lost && !line.kept && i === 0) {
-      lostMark({ scale, rem, picture }, svg, line);
-    }
+      }, line.kept ? 'kept' : line.name);
   });
 }
 
@@ -250,19 +270,14 @@ function lostMark({ scale, rem, picture }, svg, line) {
     'colony lost');
 }
 
-/** The names in a row above a narrow chart; a single line needs none. */
-function key({ scale, rem, picture }, svg, lines) {
-  if (lines.length > 0 && lines[0].values.length <= daysBetween(lines[0].start, picture.end)) {
-    lostMark({ scale, rem, picture }, svg, lines[0]);
-  }
-  let x = scale.left;
-  lines.filter(() => lines.length > 1).forEach((line) => {
-    draw(svg, 'path',
-      { d: `M${x} ${0.6 * rem}h${1.6 * rem}`, class: `curve kind-${line.kind}` });
-    draw(svg, 'text', { x: x + 2 * rem, y: 0.9 * rem, class: `name kind-${line.kind}` },
+/** The names above a narrow chart. */
+function key({ rem, keys }, svg) {
+  keys.forEach((row, i) => row.forEach(({ line, x }) => {
+    const y = (0.6 + 1.4 * i) * rem;
+    draw(svg, 'path', { d: `M${x} ${y}h${1.6 * rem}`, class: `curve kind-${line.kind}` });
+    draw(svg, 'text', { x: x + 2 * rem, y: y + 0.3 * rem, class: `name kind-${line.kind}` },
       line.name);
-    x += (2.9 + line.name.length * 0.56) * rem;
-  });
+  }));
 }
 
 function cursor({ scale, day, picture }, svg) {

@@ -32,7 +32,7 @@ function showCharts(answer) {
       end: lastDay(chart.lines),
       marks: answer.marks.filter(
         (mark) => daysBetween(mark.on, lastDay(chart.lines)) >= 0 && (i === 0 || !alone)),
-      lines: chart.lines.map((line, kind) => ({ ...line, kind })),
+      lines: chart.lines.map((line, kind) => ({ ...line, kind, name: alone ? '' : line.name })),
     });
   });
 }

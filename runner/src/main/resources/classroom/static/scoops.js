@@ -43,9 +43,10 @@ function dots({ counts, low, high }, mineLow, mineHigh) {
   const top = Math.max(...counts, high, Math.min(mineHigh, 40)) + 2;
   const stack = new Map();
   const most = Math.max(...counts.map((c) => counts.filter((d) => d === c).length), 4);
-  const width = 720;
-  const height = 60 + most * 24;
-  const x = (count) => 30 + ((count + 0.5) / (top + 1)) * (width - 50);
+  const width = document.querySelector('.lesson').clientWidth;
+  const x = (count) => 12 + ((count + 0.5) / (top + 1)) * (width - 24);
+  const radius = Math.min(12, (x(1) - x(0)) * 0.45);
+  const height = 90 + most * radius * 2.3;
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
   svg.setAttribute('role', 'img');
@@ -55,15 +56,15 @@ function dots({ counts, low, high }, mineLow, mineHigh) {
   draw(svg, 'rect',
     { x: x(mineLow - 0.5), y: 4, width: x(right + 0.5) - x(mineLow - 0.5), height: floor - 4, class: 'range' });
   draw(svg, 'text', { x: x(mineLow - 0.5) + 6, y: 20 }, 'your range');
-  draw(svg, 'line', { x1: 30, x2: width - 20, y1: floor, y2: floor, class: 'foot-line' });
-  const every = top > 24 ? 5 : top > 12 ? 2 : 1;
+  draw(svg, 'line', { x1: 12, x2: width - 12, y1: floor, y2: floor, class: 'foot-line' });
+  const every = [1, 2, 5, 10, 20].find((n) => n * (x(1) - x(0)) > 30) ?? 50;
   for (let count = 0; count <= top; count += every) {
     draw(svg, 'text', { x: x(count), y: floor + 20, 'text-anchor': 'middle' }, String(count));
   }
   counts.forEach((count) => {
     const above = stack.get(count) ?? 0;
     stack.set(count, above + 1);
-    draw(svg, 'circle', { cx: x(count), cy: floor - 13 - above * 24, r: 10, class: 'scoop' });
+    draw(svg, 'circle', { cx: x(count), cy: floor - radius * (1.3 + 2.3 * above), r: radius, class: 'scoop' });
   });
   plot.append(svg);
   figure.append(plot);

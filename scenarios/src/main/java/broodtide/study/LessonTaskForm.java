@@ -76,9 +76,7 @@ final class LessonTaskForm {
                   Draw.class,
                   "learners draw a curve",
                   List.of(PLAN, SHOW, DAYS, TOP),
-                  in ->
-                      new Draw(
-                          in.need(PLAN), in.need(SHOW), rising(in.need(DAYS)), in.need(TOP)),
+                  in -> new Draw(in.need(PLAN), in.need(SHOW), rising(in.need(DAYS)), in.need(TOP)),
                   (t, out) -> {
                     out.put(PLAN, t.plan());
                     out.put(SHOW, t.show());
@@ -90,8 +88,7 @@ final class LessonTaskForm {
                   Scoops.class,
                   "learners guess how much counts of one colony on one day differ",
                   List.of(PLAN, ON, BEES, SCOOPS),
-                  in ->
-                      new Scoops(in.need(PLAN), in.need(ON), in.need(BEES), in.need(SCOOPS)),
+                  in -> new Scoops(in.need(PLAN), in.need(ON), in.need(BEES), in.need(SCOOPS)),
                   (t, out) -> {
                     out.put(PLAN, t.plan());
                     out.put(ON, t.on());
@@ -104,8 +101,7 @@ final class LessonTaskForm {
   private static List<Choice> oneRight(List<Choice> choices) {
     long right = choices.stream().filter(Choice::right).count();
     if (right != 1) {
-      throw new OutOfRange(
-          "choices", right + " times \"right\": true", "exactly one right answer");
+      throw new OutOfRange("choices", right + " times \"right\": true", "exactly one right answer");
     }
     return choices;
   }

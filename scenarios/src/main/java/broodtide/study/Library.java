@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The shipped climates, controls, studies and lessons, and the way to a user's own: wherever a name is
- * expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
+ * The shipped climates, controls, studies and lessons, and the way to a user's own: wherever a name
+ * is expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
  */
 public final class Library {
   /** A folder of the library. */
