@@ -1,6 +1,5 @@
 package broodtide.classroom;
 
-import broodtide.measure.OutOfRange;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
@@ -122,6 +121,6 @@ final class Query {
   }
 
   private static Refused outside(String name, String text, String allowed) {
-    return Refused.bad(new OutOfRange(name, Refused.quoted(text), allowed).getMessage());
+    return Refused.bad(name + " is " + Refused.quoted(text) + "; allowed is " + allowed);
   }
 }

@@ -173,7 +173,7 @@ class BrowserTest {
     assertThat(text("answer")).contains("You said, and the model shows: Not quite half");
     assertThat(text("figures")).contains("45 %");
     assertThat(browser.eval("document.activeElement.id").asText()).isEqualTo("reveal-title");
-    assertThat(browser.eval("document.querySelectorAll('#charts svg').length").asInt())
+    assertThat(browser.eval("document.querySelectorAll('#charts .plot > svg').length").asInt())
         .isEqualTo(2);
   }
 
@@ -250,6 +250,28 @@ class BrowserTest {
       }
     }
     browser.eval("localStorage.clear()");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {320, 390, 1280})
+  void norDoesAReveal(int width) throws Exception {
+    for (String lesson : new String[] {"neighbour", "august-october", "one-scoop"}) {
+      visit("/lessons/" + lesson, width, 900);
+      browser.waitFor("document.getElementById('large')");
+      browser.eval(
+          "(() => { document.querySelectorAll('input[type=number]').forEach(i => {"
+              + " if (!i.readOnly && i.id !== 'seed') i.value = 9; });"
+              + " document.querySelector('input[name=choice]')?.click();"
+              + " document.querySelector('button.main').click(); })()");
+      browser.waitFor("!reveal.hidden && document.querySelector('#charts .plot > svg')");
+      assertThat(
+              browser
+                  .eval(
+                      "document.documentElement.scrollWidth - document.documentElement.clientWidth")
+                  .asInt())
+          .as("%s at %d", lesson, width)
+          .isLessThanOrEqualTo(0);
+    }
   }
 
   /** What a screen reader needs: names for every control, one main heading, a language. */
