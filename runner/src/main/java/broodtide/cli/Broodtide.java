@@ -37,7 +37,8 @@ import picocli.CommandLine.Spec;
       WorkedCommand.class,
       BacktestCommand.class,
       StudyCommand.class,
-      DemoCommand.class
+      DemoCommand.class,
+      ClassCommand.class
     })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;
