@@ -194,7 +194,7 @@ final class WorthCommand implements Callable<Integer> {
   }
 
   private static String counts(WashWorth.Decision d, WashWorth w) {
-    boolean last = w.decisions().get(w.decisions().size() - 1) == d;
+    boolean last = w.decisions().get(w.decisions().size() - 1).from() == d.from();
     if (last && d.from() == 0) {
       return "Any count of mites";
     }

@@ -11,6 +11,7 @@ import java.util.Arrays;
  * @param chance chance of each result
  * @param value expected loss when the choice waits for the result
  */
+@SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
 public record Preposterior(int[] best, double[] chance, double value) {
   /**
    * Works it out.

@@ -21,6 +21,7 @@ import java.util.List;
  * @param days what happened on each wash day
  * @param objections what stands against its treatments in the calendar
  */
+@SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
 public record RuleResult(
     Rule rule,
     double[] treatments,

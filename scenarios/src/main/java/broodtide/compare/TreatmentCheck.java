@@ -31,6 +31,7 @@ import java.util.Set;
  * @param untreated mites per 100 bees on that day had there been no treatment, by member
  * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1
  */
+@SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
 public record TreatmentCheck(
     ColonyCase colony,
     MiticideCourse treatment,
