@@ -37,7 +37,7 @@ class CalibrationTest {
   void ranksAreUniform() throws IOException {
     int particles = 1024;
     try (Workers workers = new Workers(2)) {
-      List<Calibration.Ranks> all = new Calibration(particles, workers).run(REPEATS, 2);
+      List<Calibration.Ranks> all = new Calibration(particles, workers).run(REPEATS, 77);
       String figure = System.getProperty("calibration.figure", "target/calibration.svg");
       Files.writeString(Path.of(figure), RankFigure.svg(all, particles, COMMAND));
       for (Calibration.Ranks r : all) {
@@ -47,5 +47,5 @@ class CalibrationTest {
     }
   }
 
-  private static final int REPEATS = 1000;
+  private static final int REPEATS = 2000;
 }
