@@ -28,8 +28,8 @@ class CalibrationTest {
   }
 
   /**
-   * Many repeats. Eight quantities are looked at, so that one p in a thousand honest runs falls
-   * below 1 / 8000 in one of them; the bound is a little above that. Draws the figure where the
+   * Many repeats. Eight quantities are looked at in two ways, so that a sampler without fault would
+   * fail the bound for about one seed in 125; the seed is fixed. Draws the figure where the
    * property {@code calibration.figure} says.
    */
   @Test
