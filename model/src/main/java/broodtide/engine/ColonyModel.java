@@ -23,6 +23,11 @@ public record ColonyModel(
         climate, BeeRates.defaults(), MiteRates.defaults(), StockTraits.AVERAGE, Immigration.NONE);
   }
 
+  /** The same in another climate. */
+  public ColonyModel with(Climate other) {
+    return new ColonyModel(other, bees, mites, stock, immigration);
+  }
+
   /** The same with other immigration. */
   public ColonyModel with(Immigration other) {
     return new ColonyModel(climate, bees, mites, stock, other);

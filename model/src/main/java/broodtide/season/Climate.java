@@ -48,6 +48,27 @@ public record Climate(
     }
   }
 
+  /**
+   * The same climate with a beekeeper's own dates.
+   *
+   * @param ownSupers when honey supers stand
+   * @param ownWinterBees when the brood that will winter is reared
+   */
+  public Climate with(YearSpan ownSupers, YearSpan ownWinterBees) {
+    return new Climate(
+        name,
+        title,
+        laying,
+        droneShare,
+        winterShare,
+        springRelease,
+        warmth,
+        ownSupers,
+        ownWinterBees,
+        southern,
+        sources);
+  }
+
   /** The same climate half a year later, for a place south of the equator. */
   public Climate inSouth() {
     if (southern) {

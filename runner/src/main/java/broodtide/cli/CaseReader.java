@@ -82,8 +82,9 @@ final class CaseReader {
     Surroundings around = surroundings(options.neighbours == null ? "sparse" : options.neighbours);
     Immigration arrivals = around.immigration(Assumptions.usual());
     ColonyModel model =
-        ColonyModel.in(options.south ? climate.inSouth() : climate)
-            .with(options.south ? arrivals.inSouth() : arrivals);
+        options.dated(
+            ColonyModel.in(options.south ? climate.inSouth() : climate)
+                .with(options.south ? arrivals.inSouth() : arrivals));
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
@@ -170,7 +171,7 @@ final class CaseReader {
     ColonyCase c =
         new ColonyCase(
             study.colony().name(),
-            study.model(),
+            options.dated(study.model()),
             study.start(),
             now,
             checked(until, now),

@@ -1,5 +1,8 @@
 package broodtide.cli;
 
+import broodtide.engine.ColonyModel;
+import broodtide.season.Climate;
+import broodtide.season.YearSpan;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -59,10 +62,33 @@ final class ColonyOptions {
   @Nullable String limits;
 
   @Option(
+      names = "--supers",
+      paramLabel = "FROM..TO",
+      description = "When your honey supers stand, like 05-10..07-25. Default: the climate's.")
+  @Nullable YearSpan supers;
+
+  @Option(
+      names = "--winter-bees",
+      paramLabel = "FROM..TO",
+      description = "When your winter bees are reared, like 08-15..09-30. Default: the climate's.")
+  @Nullable YearSpan winterBees;
+
+  @Option(
       names = "--until",
       paramLabel = "DATE",
       description = "Last day to look at. Default: when the winter bees have been raised.")
   @Nullable LocalDate until;
+
+  /** A model with the beekeeper's own dates in place of the climate's, where they are given. */
+  ColonyModel dated(ColonyModel model) {
+    Climate usual = model.climate();
+    return supers == null && winterBees == null
+        ? model
+        : model.with(
+            usual.with(
+                supers == null ? usual.supers() : supers,
+                winterBees == null ? usual.winterBees() : winterBees));
+  }
 
   /** The table of washes, however it was given. */
   Optional<String> washes() {

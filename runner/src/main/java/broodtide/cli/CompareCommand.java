@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
+import broodtide.compare.PlanText;
 import broodtide.compare.UsualPlans;
 import broodtide.control.Plan;
 import broodtide.study.ControlTemplate;
@@ -9,6 +10,7 @@ import broodtide.study.Study;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,6 +27,7 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  broodtide compare washes.csv --climate temperate",
       "  broodtide compare washes.csv --climate temperate --with thymol",
+      "  broodtide compare washes.csv --climate temperate --plan \"on 2026-08-05 with thymol\"",
       "  broodtide compare --study larkmeadow",
       ""
     })
@@ -39,6 +42,14 @@ final class CompareCommand implements Callable<Integer> {
       description = "Lay this control at each of the three dates.")
   private @Nullable String with;
 
+  @Option(
+      names = "--plan",
+      paramLabel = "PLAN",
+      description =
+          "A plan of your own beside waiting, like \"on 2026-08-05 with thymol and on 2026-12-20"
+              + " with oxalic-dribble\". May be repeated.")
+  private List<String> own = List.of();
+
   CompareCommand(Desk desk) {
     this.desk = desk;
   }
@@ -47,7 +58,13 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
-    return new Playing(desk, run, "compare").play(cases, c -> plans(c, cases.study(), control));
+    List<Plan> named = own.stream().map(PlanText::read).toList();
+    return new Playing(desk, run, "compare")
+        .play(cases, c -> named.isEmpty() ? plans(c, cases.study(), control) : withWait(named));
+  }
+
+  private static List<Plan> withWait(List<Plan> named) {
+    return Stream.concat(Stream.of(Plan.waiting(UsualPlans.WAIT)), named.stream()).toList();
   }
 
   private static List<Plan> plans(

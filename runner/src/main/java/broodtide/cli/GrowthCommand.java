@@ -4,6 +4,7 @@ import broodtide.compare.ColonyCase;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
 import broodtide.report.Digits;
+import broodtide.report.Plain;
 import broodtide.report.Table;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -31,6 +32,8 @@ import picocli.CommandLine.Option;
       ""
     })
 final class GrowthCommand implements Callable<Integer> {
+  private static final int SCOOP = 300;
+
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
 
@@ -61,10 +64,34 @@ final class GrowthCommand implements Callable<Integer> {
           (name, fit) -> desk.out().println(desk.terminal().wrap(name + ": " + fit.sentence())));
       desk.out().println();
       desk.out().println(desk.terminal().table(table(fits)).stripTrailing());
+      if (colony.until != null) {
+        fits.forEach(
+            (name, fit) ->
+                desk.out().println(desk.terminal().wrap(ahead(name, fit, colony.until))));
+      }
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.out().flush();
     return Main.OK;
+  }
+
+  /** The wash that this growth alone would lead to. */
+  private static String ahead(String name, GrowthFit fit, LocalDate day) {
+    return fit.forecast(day, SCOOP)
+        .map(
+            f ->
+                name
+                    + ": if it goes on like this, a wash of "
+                    + SCOOP
+                    + " bees on "
+                    + Plain.day(day)
+                    + " finds about "
+                    + f.median()
+                    + " mites ("
+                    + Digits.range(f.interval(0.9).low(), f.interval(0.9).high())
+                    + " nine times in ten). The season is not taken into account; 'forecast' does"
+                    + " that.")
+        .orElseGet(() -> name + ": " + fit.whyNoForecast(day).orElse("no forecast"));
   }
 
   private static Table table(Map<String, GrowthFit> fits) {

@@ -4,10 +4,12 @@ import broodtide.fit.Unexplained;
 import broodtide.measure.OutOfRange;
 import broodtide.report.FontsMissing;
 import broodtide.report.OutputRefused;
+import broodtide.season.YearSpan;
 import broodtide.study.BadInput;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
 
@@ -44,6 +46,7 @@ public final class Main {
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(LocalDate.class, Main::date);
+    line.registerConverter(YearSpan.class, Main::span);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
@@ -51,6 +54,19 @@ public final class Main {
     line.setParameterExceptionHandler(Main::misuse);
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
     return line.execute(args);
+  }
+
+  private static YearSpan span(String text) {
+    String[] ends = text.split("[.][.]", -1);
+    try {
+      if (ends.length == 2) {
+        return new YearSpan(MonthDay.parse("--" + ends[0]), MonthDay.parse("--" + ends[1]));
+      }
+    } catch (DateTimeParseException e) {
+      // the message below says what is wanted
+    }
+    throw new CommandLine.TypeConversionException(
+        "'" + text + "' is no stretch of the year; write it like 05-10..07-25");
   }
 
   private static LocalDate date(String text) {

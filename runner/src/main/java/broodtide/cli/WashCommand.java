@@ -84,6 +84,12 @@ final class WashCommand implements Callable<Integer> {
       defaultValue = "common-practice")
   private String limits = "common-practice";
 
+  @Option(
+      names = "--hives",
+      paramLabel = "N",
+      description = "Hives in the apiary: says how many to wash for its mean.")
+  private @Nullable Integer hives;
+
   @Option(names = "--json", description = "Print the result as JSON instead of text.")
   private boolean json;
 
@@ -114,6 +120,9 @@ final class WashCommand implements Callable<Integer> {
     } else {
       WashWords.sentences(reading).forEach(s -> desk.out().println(desk.terminal().wrap(s)));
       desk.out().println(desk.terminal().wrap(next(reading)));
+      if (hives != null) {
+        desk.out().println(desk.terminal().wrap(apiary(reading, hives)));
+      }
     }
     desk.out().flush();
     return Main.OK;
@@ -131,6 +140,22 @@ final class WashCommand implements Callable<Integer> {
         + " nine times in ten; for 25 % it takes about "
         + Digits.two(plan.beesFor(rate, 0.25, 0.9))
         + " bees.";
+  }
+
+  /** How many hives tell the mean of the apiary. */
+  private static String apiary(CountReading reading, int hives) {
+    OutOfRange.check("--hives", hives, 1, 10_000, "hives");
+    SamplePlan plan = SamplePlan.usual();
+    double rate = Math.max(0.3, reading.asCounted().median());
+    int scoop = (int) Math.round(reading.wash().beesOrAssumed());
+    int needed = plan.hivesFor(rate, scoop, hives, 0.25);
+    return "For the mean of "
+        + Digits.count(hives)
+        + " hives, give or take a quarter, wash about "
+        + Digits.count(needed)
+        + " of them, "
+        + Digits.count(scoop)
+        + " bees each; one hive says little about its neighbours.";
   }
 
   private static <T> T named(String option, String given, T[] all, Function<T, String> id) {
