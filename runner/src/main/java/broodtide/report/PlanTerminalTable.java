@@ -49,13 +49,14 @@ public final class PlanTerminalTable {
         .orElse("-");
   }
 
-  /** What the columns of the terminal mean, in one paragraph. */
+  /** What the columns of the terminal mean, in one paragraph: the first clause of each. */
   public static String legend(Comparison comparison) {
     StringBuilder s = new StringBuilder("9 in 10: the range of nine seasons in ten.");
     for (PlanColumn c : PlanColumns.of(comparison)) {
       if (c.terminal()) {
+        String brief = c.meaning().replaceFirst("[;.].*", "");
         s.append(' ').append(c.head()).append(": ");
-        s.append(Character.toLowerCase(c.meaning().charAt(0))).append(c.meaning().substring(1));
+        s.append(Character.toLowerCase(brief.charAt(0))).append(brief.substring(1)).append('.');
       }
     }
     return s.toString();

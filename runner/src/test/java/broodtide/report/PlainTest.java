@@ -23,7 +23,9 @@ class PlainTest {
     "0.67, 3.41, 0.67 to 3.4",
     "15.2, 100, 15 to over 100",
     "100, 100, over 100",
-    "2.01, 2.02, 2.0"
+    "2.01, 2.02, 2.0",
+    "0.0000001, 1.5, under 0.01 to 1.5",
+    "0, 0.01, 0 to 0.010"
   })
   void ranges(double low, double high, String words) {
     assertThat(Plain.levels(low, high)).isEqualTo(words);
