@@ -12,8 +12,9 @@ import java.util.List;
  * @param cuts days on which the drone brood is cut out, rising, at least one, none before the comb
  *     goes in
  * @param taken share of the drone brood that each cut takes, 0 to 1
- * @param droneShare share of eggs laid in drone cells while the comb is in, 0 to 0.5; where the
- *     season's own share is larger, that one holds
+ * @param droneShare share of eggs laid in drone cells while the comb is in, at the height of the
+ *     drone season, 0 to 0.5; towards either end of the season it fades with the season's own
+ *     share, and where that is larger, it holds
  */
 public record DroneCombRemoval(
     String name, LocalDate inserted, List<LocalDate> cuts, double taken, double droneShare)

@@ -83,9 +83,9 @@ final class BeeStep {
       hiveDeath = harm * rates.hiveDeath();
       foragerDeath = harm * rates.foragerDeath();
       winterDeath = harm * rates.winterDeath();
-      underHive = new double[b.width];
-      underForager = new double[b.width];
-      underWinter = new double[b.width];
+      underHive = b.rows.row();
+      underForager = b.rows.row();
+      underWinter = b.rows.row();
     }
 
     List<double[]> denominators() {

@@ -25,11 +25,11 @@ final class BroodStep {
     b = block;
     this.lanes = lanes;
     this.rates = rates;
-    underEggs = new double[block.width];
-    adults = new double[block.width];
-    someAdults = new double[block.width];
-    workerCapped = new double[block.width];
-    droneCapped = new double[block.width];
+    underEggs = block.rows.row();
+    adults = block.rows.row();
+    someAdults = block.rows.row();
+    workerCapped = block.rows.row();
+    droneCapped = block.rows.row();
   }
 
   List<double[]> denominators() {

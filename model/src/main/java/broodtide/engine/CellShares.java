@@ -11,13 +11,13 @@ sealed interface CellShares permits PairedClumping, AnyClumping {
   /**
    * The form for these rates.
    *
-   * @param width length of the arrays
+   * @param rows makes the arrays
    * @param rates crowding and clumping
    * @param deathPerMite chance that a mother kills the bee in her cell
    */
-  static CellShares of(int width, MiteRates rates, double deathPerMite) {
+  static CellShares of(Rows rows, MiteRates rates, double deathPerMite) {
     return rates.clumping() == 2
-        ? new PairedClumping(width, rates, deathPerMite)
+        ? new PairedClumping(rows, rates, deathPerMite)
         : new AnyClumping(rates, deathPerMite);
   }
 

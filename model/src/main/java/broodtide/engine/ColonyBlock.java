@@ -15,10 +15,10 @@ import java.util.Arrays;
  * on. Everyone else reads it as a {@link ColonyView}.
  */
 final class ColonyBlock implements ColonyView {
-  /** Widths are multiples of this. Lanes beyond the last colony hold none. */
-  private static final int STRIDE = 16;
+  /** Makes every array of this block and of the steps that work on it. */
+  final Rows rows;
 
-  /** Length of every array. */
+  /** Length of every array; lanes beyond the last colony hold none. */
   final int width;
 
   private final int lanes;
@@ -71,39 +71,36 @@ final class ColonyBlock implements ColonyView {
    */
   ColonyBlock(int lanes, double clumping) {
     this.lanes = lanes;
-    width = (lanes + STRIDE - 1) / STRIDE * STRIDE;
-    openWorker = rows(BroodTimes.WORKER.open());
-    openDrone = rows(BroodTimes.DRONE.open());
-    cappedWorker = rows(BroodTimes.WORKER.capped());
-    cappedDrone = rows(BroodTimes.DRONE.capped());
-    workerMothers = rows(BroodTimes.WORKER.capped());
-    droneMothers = rows(BroodTimes.DRONE.capped());
+    rows = new Rows(lanes);
+    width = rows.width;
+    openWorker = rows.rows(BroodTimes.WORKER.open());
+    openDrone = rows.rows(BroodTimes.DRONE.open());
+    cappedWorker = rows.rows(BroodTimes.WORKER.capped());
+    cappedDrone = rows.rows(BroodTimes.DRONE.capped());
+    workerMothers = rows.rows(BroodTimes.WORKER.capped());
+    droneMothers = rows.rows(BroodTimes.DRONE.capped());
     infestedWorker = new InfestedCells(cappedWorker, workerMothers, clumping);
     infestedDrone = new InfestedCells(cappedDrone, droneMothers, clumping);
-    hiveSound = new double[width];
-    hiveHarmed = new double[width];
-    foragerSound = new double[width];
-    foragerHarmed = new double[width];
-    winterSound = new double[width];
-    winterHarmed = new double[width];
-    phoretic = new double[width];
-    open = new double[width];
-    workerCells = new double[width];
-    droneCells = new double[width];
-    inWorker = new double[width];
-    inDrone = new double[width];
-    startMites = new double[width];
-    daughters = new double[width];
-    immigrants = new double[width];
-    diedOnBees = new double[width];
-    diedInCells = new double[width];
-    killed = new double[width];
-    cutOut = new double[width];
-    movedAway = new double[width];
-  }
-
-  private double[][] rows(int length) {
-    return new double[length][width];
+    hiveSound = rows.row();
+    hiveHarmed = rows.row();
+    foragerSound = rows.row();
+    foragerHarmed = rows.row();
+    winterSound = rows.row();
+    winterHarmed = rows.row();
+    phoretic = rows.row();
+    open = rows.row();
+    workerCells = rows.row();
+    droneCells = rows.row();
+    inWorker = rows.row();
+    inDrone = rows.row();
+    startMites = rows.row();
+    daughters = rows.row();
+    immigrants = rows.row();
+    diedOnBees = rows.row();
+    diedInCells = rows.row();
+    killed = rows.row();
+    cutOut = rows.row();
+    movedAway = rows.row();
   }
 
   /** Rings of bees and brood, whatever their mites. */

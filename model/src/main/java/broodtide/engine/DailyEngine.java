@@ -25,7 +25,7 @@ public final class DailyEngine {
   private DailyEngine(ColonyBlock block, Scenario scenario, List<Member> members) {
     schedule = Schedule.of(scenario);
     this.block = block;
-    Lanes lanes = new Lanes(members, block.width, schedule.courses.size());
+    Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
     ColonyModel model = scenario.model();
     disturbances = new Disturbances(block, lanes, schedule);
     brood = new BroodStep(block, lanes, model.bees());

@@ -19,8 +19,8 @@ final class Disturbances {
     b = block;
     this.lanes = lanes;
     this.schedule = schedule;
-    hazard = new double[block.width];
-    left = new double[block.width];
+    hazard = block.rows.row();
+    left = block.rows.row();
   }
 
   /** Splits and cuts in the morning of a day. */

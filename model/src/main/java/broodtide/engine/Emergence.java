@@ -25,12 +25,12 @@ final class Emergence {
     b = block;
     this.lanes = lanes;
     this.rates = rates;
-    shares = CellShares.of(block.width, rates, bees.cappedDeathPerMite());
-    fromWorker = new double[block.width];
-    fromDrone = new double[block.width];
-    sound = new double[block.width];
-    harmed = new double[block.width];
-    mites = new double[block.width];
+    shares = CellShares.of(block.rows, rates, bees.cappedDeathPerMite());
+    fromWorker = block.rows.row();
+    fromDrone = block.rows.row();
+    sound = block.rows.row();
+    harmed = block.rows.row();
+    mites = block.rows.row();
   }
 
   List<double[]> denominators() {

@@ -5,7 +5,7 @@ import java.util.Arrays;
 /**
  * Capped cells that hold a mite, one row per day of capping. Few ask for them, so a row is counted
  * from its cells and mothers when it is first asked for, and before anything happens to the mites
- * in it.
+ * in it; until then no room is taken.
  */
 final class InfestedCells {
   private final double[][] cells;
@@ -13,16 +13,17 @@ final class InfestedCells {
   private final double clumping;
   private final double[][] infested;
   private final boolean[] counted;
-  private final double[] sum;
+  private double[] sum;
   private boolean summed;
+  private boolean room;
 
   InfestedCells(double[][] cells, double[][] mothers, double clumping) {
     this.cells = cells;
     this.mothers = mothers;
     this.clumping = clumping;
-    infested = new double[cells.length][cells[0].length];
+    infested = new double[cells.length][];
     counted = new boolean[cells.length];
-    sum = new double[cells[0].length];
+    sum = new double[0];
   }
 
   /** Cells were closed on a day; their row holds others from now on. */
@@ -53,6 +54,7 @@ final class InfestedCells {
   double in(int lane) {
     if (!summed) {
       count();
+      sum = sum.length == 0 ? new double[cells[0].length] : sum;
       Arrays.fill(sum, 0);
       for (double[] row : infested) {
         Kernel.add(sum, row);
@@ -63,6 +65,10 @@ final class InfestedCells {
   }
 
   private void count() {
+    if (!room) {
+      Arrays.setAll(infested, i -> new double[cells[i].length]);
+      room = true;
+    }
     for (int i = 0; i < counted.length; i++) {
       if (!counted[i]) {
         if (clumping == 2) {

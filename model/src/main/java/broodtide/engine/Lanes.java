@@ -14,14 +14,14 @@ final class Lanes {
   /**
    * Lays the members out.
    *
-   * @param width length of the arrays, at least the number of members; the rest stays zero
+   * @param rows makes the arrays
    * @param courses miticide courses in the plan
    */
-  Lanes(List<Member> members, int width, int courses) {
-    strength = new double[width];
-    vigour = new double[width];
-    immigration = new double[width];
-    success = new double[courses][width];
+  Lanes(List<Member> members, Rows rows, int courses) {
+    strength = rows.row();
+    vigour = rows.row();
+    immigration = rows.row();
+    success = rows.rows(courses);
     for (int l = 0; l < members.size(); l++) {
       Member m = members.get(l);
       strength[l] = m.strength();

@@ -50,16 +50,16 @@ final class MiteStep {
     withBrood = rates.deathWithBrood() - broodless;
     half = rates.broodForSummerDeath();
     mild = shortest > 0 && 1 / shortest + Math.max(broodless, rates.deathWithBrood()) <= 1;
-    draw = new double[block.width];
-    underDraw = new double[block.width];
-    underBrood = new double[block.width];
-    underLeaving = new double[block.width];
-    dying = new double[block.width];
-    both = new double[block.width];
-    leaving = new double[block.width];
-    stay = new double[block.width];
-    perHazard = new double[block.width];
-    kill = new double[block.width];
+    draw = block.rows.row();
+    underDraw = block.rows.row();
+    underBrood = block.rows.row();
+    underLeaving = block.rows.row();
+    dying = block.rows.row();
+    both = block.rows.row();
+    leaving = block.rows.row();
+    stay = block.rows.row();
+    perHazard = block.rows.row();
+    kill = block.rows.row();
   }
 
   List<double[]> denominators() {

@@ -17,14 +17,14 @@ final class PairedClumping implements CellShares {
   private double[] droneCells;
   private double[] droneMothers;
 
-  PairedClumping(int width, MiteRates rates, double deathPerMite) {
+  PairedClumping(Rows rows, MiteRates rates, double deathPerMite) {
     workerCrowding = rates.workerCrowding();
     droneCrowding = rates.droneCrowding();
     this.deathPerMite = deathPerMite;
-    underEmpty = new double[width];
-    underAlive = new double[width];
-    underWorker = new double[width];
-    underDrone = new double[width];
+    underEmpty = rows.row();
+    underAlive = rows.row();
+    underWorker = rows.row();
+    underDrone = rows.row();
     cells = new double[0];
     mothers = cells;
     droneCells = cells;
@@ -66,17 +66,19 @@ final class PairedClumping implements CellShares {
     }
   }
 
+  /** Harmed bees from a difference of squares, which rounding cannot make negative. */
   @Override
   public void bees(double[] sound, double[] harmed) {
     double[] c = cells;
     double[] e = underEmpty;
     double[] a = underAlive;
+    double[] m = mothers;
+    double apart = 0.5 - deathPerMite / 2;
     for (int l = 0; l < sound.length; l++) {
       double empty = c[l] * e[l];
       double alive = c[l] * a[l];
-      double clean = empty * empty;
-      sound[l] = c[l] * clean;
-      harmed[l] = c[l] * Math.max(0, alive * alive - clean);
+      sound[l] = empty * empty * c[l];
+      harmed[l] = (empty + alive) * empty * alive * (apart * m[l]);
     }
   }
 

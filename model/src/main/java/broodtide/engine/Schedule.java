@@ -32,6 +32,9 @@ final class Schedule {
   /** Least share of eggs in drone cells, where drone comb is in. */
   final double[] droneFloor;
 
+  /** Largest drone share of the year. */
+  private final double mostDrones;
+
   final double[] laying;
   final double[] droneShare;
   final double[] winterShare;
@@ -70,6 +73,7 @@ final class Schedule {
     droneFloor = new double[days];
     laying = model.climate().laying().daily(start, days);
     droneShare = model.climate().droneShare().daily(start, days);
+    mostDrones = model.climate().droneShare().peak();
     winterShare = model.climate().winterShare().daily(start, days);
     springRelease = model.climate().springRelease().daily(start, days);
     immigration = new double[days];
@@ -118,9 +122,11 @@ final class Schedule {
     }
   }
 
+  /** Drone comb draws drone brood as far as the season rears drones at all. */
   private void removal(DroneCombRemoval c) {
     for (int t = index(c.inserted()); t < Math.min(days, index(c.to()) + 1); t++) {
-      droneFloor[t] = Math.max(droneFloor[t], c.droneShare());
+      double season = mostDrones > 0 ? droneShare[t] / mostDrones : 0;
+      droneFloor[t] = Math.max(droneFloor[t], c.droneShare() * season);
     }
     for (LocalDate cut : c.cuts()) {
       int t = index(cut);

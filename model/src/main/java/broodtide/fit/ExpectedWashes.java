@@ -10,6 +10,7 @@ import broodtide.wash.Wash;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.apache.commons.math3.util.FastMath;
 
 /** What the colonies of a posterior say that washes show: those they know, and those to come. */
 public final class ExpectedWashes {
@@ -81,6 +82,49 @@ public final class ExpectedWashes {
       out.add(new Parts(means, sizes));
     }
     return out;
+  }
+
+  /**
+   * The chance that each colony gives each count of one wash.
+   *
+   * @param posterior the colonies
+   * @param plan what is done up to the wash; begins with the past's controls
+   * @param wash date, bees, method and frame; its count is not looked at
+   * @return by count, 0 to the bees of the wash, then by member; the last row is for that many or
+   *     more, so that each member's chances add up to 1
+   */
+  public static double[][] chances(
+      SeasonPosterior posterior, Plan plan, Wash wash, Workers workers) {
+    Scenario past = posterior.past();
+    int days = SeasonPosterior.day(past, wash.date());
+    EnsembleRun run =
+        posterior.run(
+            past.with(plan),
+            Math.max(1, days),
+            Set.of(Quantity.INFESTATION),
+            workers,
+            Progress.NONE);
+    double[] truth = run.values(Quantity.INFESTATION, wash.date());
+    double[] dispersions = posterior.dispersions();
+    WashModel model = new WashModel(wash);
+    double[][] out = new double[(int) wash.beesOrAssumed() + 1][truth.length];
+    for (int m = 0; m < truth.length; m++) {
+      fill(out, m, model.mean(truth[m] / 100), model.size(dispersions[m]));
+    }
+    return out;
+  }
+
+  /** A negative binomial from the bottom up; what lies beyond the last row is put there. */
+  private static void fill(double[][] out, int member, double mean, double size) {
+    double chance = FastMath.exp(-size * FastMath.log1p(mean / size));
+    double ratio = mean / (size + mean);
+    double left = 1;
+    for (int y = 0; y < out.length - 1; y++) {
+      out[y][member] = chance;
+      left -= chance;
+      chance *= (y + size) / (y + 1.0) * ratio;
+    }
+    out[out.length - 1][member] = Math.max(0, left);
   }
 
   /** Every wash of the posterior against what its own colonies would show. */

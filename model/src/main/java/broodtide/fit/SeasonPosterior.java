@@ -220,6 +220,21 @@ public final class SeasonPosterior {
     return EnsembleRun.of(part.scenario(), start, colonies, quantities, workers, progress);
   }
 
+  /**
+   * The same for some of the colonies alone, each with the luck that it has among all.
+   *
+   * @param chosen which of {@link #members}, at least one
+   */
+  public EnsembleRun run(
+      Scenario season, int[] chosen, Set<Quantity> quantities, Workers workers, Progress progress) {
+    List<Member> all = membersFor(season);
+    List<Member> some = new ArrayList<>(chosen.length);
+    for (int i : chosen) {
+      some.add(all.get(i));
+    }
+    return EnsembleRun.of(season, start, some, quantities, workers, progress);
+  }
+
   private List<Member> membersFor(Scenario season) {
     int known = courses(past);
     int wanted = courses(season);

@@ -6,20 +6,27 @@ import java.util.SplittableRandom;
  * Random numbers in streams: one per purpose, split again per member, so that what one part of a
  * computation draws never depends on how many others drew before it or on which thread.
  */
-final class Streams {
+public final class Streams {
   private Streams() {}
 
   /** What numbers are for. The order is part of the results. */
-  enum Purpose {
+  public enum Purpose {
+    /** Where particles start. */
     START,
+    /** Which particles go on. */
     RESAMPLE,
+    /** How particles move. */
     MOVE,
+    /** What is to come. */
     PREDICT,
-    SIMULATE
+    /** Invented data. */
+    SIMULATE,
+    /** The scoops of washes that a rule asks for. */
+    RULE_WASHES
   }
 
   /** The stream of a purpose. */
-  static SplittableRandom of(long seed, Purpose purpose) {
+  public static SplittableRandom of(long seed, Purpose purpose) {
     SplittableRandom root = new SplittableRandom(seed);
     SplittableRandom stream = root.split();
     for (int i = 0; i < purpose.ordinal(); i++) {
@@ -29,7 +36,7 @@ final class Streams {
   }
 
   /** One stream per member. */
-  static SplittableRandom[] of(long seed, Purpose purpose, int members) {
+  public static SplittableRandom[] of(long seed, Purpose purpose, int members) {
     SplittableRandom stream = of(seed, purpose);
     SplittableRandom[] out = new SplittableRandom[members];
     for (int i = 0; i < members; i++) {

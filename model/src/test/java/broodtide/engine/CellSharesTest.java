@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import broodtide.mite.CellLoad;
 import broodtide.mite.MiteRates;
+import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,23 +22,24 @@ class CellSharesTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.7, 1, 2, 3, 40})
   void agreeWithTheClosedForms(double k) {
-    int n = load.length;
-    double[] mothers = new double[n];
-    for (int i = 0; i < n; i++) {
+    Rows rows = new Rows(load.length);
+    double[] mothers = rows.row();
+    double[] some = Arrays.copyOf(cells, rows.width);
+    for (int i = 0; i < load.length; i++) {
       mothers[i] = load[i] * cells[i];
     }
-    MiteRates rates =
+    MiteRates mites =
         MiteRates.with(Map.of("clumping", k, "workerCrowding", 0.1, "droneCrowding", 0.15));
-    CellShares shares = CellShares.of(n, rates, DEATH);
-    shares.prepare(cells, mothers, cells, mothers);
+    CellShares shares = CellShares.of(rows, mites, DEATH);
+    shares.prepare(some, mothers, some, mothers);
     shares.denominators().forEach(CellSharesTest::invert);
-    double[] sound = new double[n];
-    double[] harmed = new double[n];
-    double[] inWorker = new double[n];
-    double[] inDrone = new double[n];
+    double[] sound = rows.row();
+    double[] harmed = rows.row();
+    double[] inWorker = rows.row();
+    double[] inDrone = rows.row();
     shares.bees(sound, harmed);
-    shares.daughters(inWorker, inDrone, vigour);
-    for (int i = 0; i < n; i++) {
+    shares.daughters(inWorker, inDrone, Arrays.copyOf(vigour, rows.width));
+    for (int i = 0; i < load.length; i++) {
       double m = load[i];
       double empty = CellLoad.empty(m, k);
       double alive = CellLoad.untouched(m, DEATH, k);
@@ -53,15 +55,18 @@ class CellSharesTest {
   @Test
   void noCellsAndNoMothersGiveNothing() {
     for (double k : new double[] {2, 3}) {
-      CellShares shares = CellShares.of(1, MiteRates.with(Map.of("clumping", k)), DEATH);
-      double[] none = {0};
+      Rows rows = new Rows(1);
+      CellShares shares = CellShares.of(rows, MiteRates.with(Map.of("clumping", k)), DEATH);
+      double[] none = rows.row();
       shares.prepare(none, none, none, none);
       shares.denominators().forEach(CellSharesTest::invert);
-      double[] a = {7};
-      double[] b = {7};
+      double[] a = rows.row();
+      double[] b = rows.row();
+      Arrays.fill(a, 7);
+      Arrays.fill(b, 7);
       shares.bees(a, b);
       assertThat(new double[] {a[0], b[0]}).containsExactly(0, 0);
-      shares.daughters(a, b, new double[] {1});
+      shares.daughters(a, b, rows.row());
       assertThat(new double[] {a[0], b[0]}).containsExactly(0, 0);
     }
   }

@@ -47,5 +47,5 @@ class CalibrationTest {
     }
   }
 
-  private static final int REPEATS = 640;
+  private static final int REPEATS = 1000;
 }

@@ -32,9 +32,13 @@ import picocli.CommandLine.Spec;
       ForecastCommand.class,
       CompareCommand.class,
       WindowsCommand.class,
+      RulesCommand.class,
+      WorthCommand.class,
+      WorkedCommand.class,
       BacktestCommand.class,
       StudyCommand.class,
-      DemoCommand.class
+      DemoCommand.class,
+      ClassCommand.class
     })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.SpringLow;
 import broodtide.compare.YearStages;
+import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
 import broodtide.measure.OutOfRange;
@@ -16,6 +17,7 @@ import broodtide.study.LimitLibrary;
 import broodtide.study.Source;
 import broodtide.study.Study;
 import broodtide.study.Surroundings;
+import broodtide.study.TreatmentFile;
 import broodtide.study.WashFile;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
@@ -26,10 +28,13 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
@@ -39,6 +44,7 @@ final class CaseReader {
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
+  private Optional<TreatmentFile> treatments = Optional.empty();
 
   CaseReader(Desk desk, ColonyOptions options) {
     this.desk = desk;
@@ -83,20 +89,23 @@ final class CaseReader {
     }
     LimitSet limits = limits(options.limits == null ? USUAL_LIMITS : options.limits);
     List<ColonyCase> cases = new ArrayList<>();
-    for (Map.Entry<String, List<Wash>> c : washes(file).entrySet()) {
+    Map<String, List<Wash>> washes = washes(file);
+    readGiven(washes.keySet());
+    for (Map.Entry<String, List<Wash>> c : only(washes).entrySet()) {
       List<Wash> taken = c.getValue();
-      LocalDate now = taken.get(taken.size() - 1).date().plusDays(1);
+      List<Control> given = given(c.getKey());
+      LocalDate now = dayAfter(taken.get(taken.size() - 1).date(), given);
       LocalDate until =
           options.until == null ? horizon.of(new YearStages(model.climate()), now) : options.until;
       cases.add(
           new ColonyCase(
               c.getKey(),
               model,
-              taken.get(0).date(),
+              start(taken.get(0).date(), given),
               now,
               checked(until, now),
               taken,
-              List.of(),
+              given,
               limits,
               Priors.defaults()));
     }
@@ -113,14 +122,25 @@ final class CaseReader {
       return stages.endOfWinterBees(now.plusDays(28));
     }
 
+    /** Ten weeks after that, so that late treatments show. */
+    static LocalDate afterwards(YearStages stages, LocalDate now) {
+      return winterBees(stages, now).plusDays(70);
+    }
+
     /** The next spring, when a colony has the fewest bees and shows whether it came through. */
     static LocalDate spring(YearStages stages, LocalDate now) {
       return SpringLow.after(ColonyModel.in(stages.climate()), winterBees(stages, now)).day();
+    }
+
+    /** Half a year after that, when winter is over. */
+    static LocalDate wintered(YearStages stages, LocalDate now) {
+      return winterBees(stages, now).plusDays(182);
     }
   }
 
   private Cases ofStudy(Study study, Horizon horizon) {
     Map<String, List<Wash>> byColony = studyWashes(study);
+    readGiven(Set.of(study.colony().name()));
     List<Wash> taken = byColony.getOrDefault(study.colony().name(), List.of());
     if (taken.isEmpty() && study.colony().infestation().isEmpty()) {
       throw new Refusal(
@@ -130,8 +150,21 @@ final class CaseReader {
               + study.colony().name()
               + "\" and no infestation; give one of them");
     }
+    List<Control> further = given(study.colony().name());
+    List<Control> given = new ArrayList<>(study.given());
+    given.addAll(further);
+    if (start(study.start(), further).isBefore(study.start())) {
+      throw new OutOfRange(
+          "--given",
+          start(study.start(), further).toString(),
+          "treatments from the study's start, "
+              + study.start()
+              + ", onwards; what the study says of the colony holds on that day");
+    }
     LocalDate now =
-        taken.isEmpty() ? study.start() : taken.get(taken.size() - 1).date().plusDays(1);
+        taken.isEmpty()
+            ? dayAfter(study.start().minusDays(1), further)
+            : dayAfter(taken.get(taken.size() - 1).date(), further);
     LocalDate until = options.until == null ? study.until() : options.until;
     Priors priors = StudyPriors.of(study);
     ColonyCase c =
@@ -142,7 +175,7 @@ final class CaseReader {
             now,
             checked(until, now),
             taken,
-            study.given(),
+            given,
             options.limits == null ? study.limits().value() : limits(options.limits),
             priors);
     return new Cases(List.of(c), Optional.of(study), notes);
@@ -150,7 +183,7 @@ final class CaseReader {
 
   private Map<String, List<Wash>> studyWashes(Study study) {
     if (options.washes().isPresent()) {
-      return washes(options.washes().get());
+      return only(washes(options.washes().get()));
     }
     if (study.washes().isEmpty()) {
       return Map.of();
@@ -167,14 +200,49 @@ final class CaseReader {
     LocalDate today = LocalDate.now(desk.clock());
     try {
       if (name.equals("-")) {
-        return only(noted(WashFile.read(desk.in(), "standard input", today)));
+        return noted(WashFile.read(desk.in(), "standard input", today));
       }
       try (InputStream in = Files.newInputStream(Path.of(name))) {
-        return only(noted(WashFile.read(in, name, today)));
+        return noted(WashFile.read(in, name, today));
       }
     } catch (IOException e) {
       throw cannotRead(name, e);
     }
+  }
+
+  /** Reads the table of treatments, when there is one. */
+  private void readGiven(Set<String> colonies) {
+    if (options.given == null) {
+      return;
+    }
+    String name = options.given;
+    try (InputStream in = Files.newInputStream(Path.of(name))) {
+      TreatmentFile file = TreatmentFile.read(in, name, LocalDate.now(desk.clock()));
+      notes.addAll(file.notes());
+      notes.addAll(file.unused(colonies));
+      treatments = Optional.of(file);
+    } catch (IOException e) {
+      throw cannotRead(name, e);
+    }
+  }
+
+  private List<Control> given(String colony) {
+    return treatments.map(t -> t.of(colony)).orElse(List.of());
+  }
+
+  /** The first day that is followed: no later than the first treatment. */
+  private static LocalDate start(LocalDate first, List<Control> given) {
+    return Stream.concat(Stream.of(first), given.stream().map(Control::from))
+        .min(Comparator.naturalOrder())
+        .orElse(first);
+  }
+
+  /** The day after the last wash and the beginning of the last treatment. */
+  private static LocalDate dayAfter(LocalDate last, List<Control> given) {
+    return Stream.concat(Stream.of(last), given.stream().map(Control::from))
+        .max(Comparator.naturalOrder())
+        .orElse(last)
+        .plusDays(1);
   }
 
   private static BadInput cannotRead(String name, IOException e) {

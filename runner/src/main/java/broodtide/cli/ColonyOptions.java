@@ -19,6 +19,14 @@ final class ColonyOptions {
   private @Nullable String washes;
 
   @Option(
+      names = "--given",
+      paramLabel = "FILE",
+      description =
+          "Table of treatments already given (CSV): date,colony,control. How well miticides worked"
+              + " is estimated from the washes.")
+  @Nullable String given;
+
+  @Option(
       names = "--climate",
       paramLabel = "NAME",
       description = "Climate, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}.",

@@ -11,8 +11,10 @@ import broodtide.report.Table;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Runs one decision tool for every colony, prints what it says, and writes its files. */
 final class Deciding {
@@ -49,19 +51,24 @@ final class Deciding {
     Outputs outputs = Outputs.into(run.out);
     DecisionFile file =
         new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
+    Set<String> refused = new LinkedHashSet<>();
+    int failures = 0;
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         text.add(desk.terminal().strong("Colony " + c.colony()));
         try {
           work.decide(c, workers, file, this);
         } catch (IllegalArgumentException e) {
-          if (!several) {
-            throw new Refusal(String.valueOf(e.getMessage()));
-          }
+          failures++;
+          refused.add(String.valueOf(e.getMessage()));
+          file.leaveOut(c, String.valueOf(e.getMessage()));
           say("Left out: " + e.getMessage() + ".");
         }
         text.add("");
       }
+    }
+    if (failures == cases.cases().size()) {
+      throw new Refusal(String.join("\n", refused));
     }
     files.put("results.json", file.text().getBytes(StandardCharsets.UTF_8));
     outputs.write(files);
@@ -74,6 +81,12 @@ final class Deciding {
       desk.out().print(file.text());
     } else {
       text.forEach(desk.out()::println);
+      desk.out()
+          .println(
+              desk.terminal()
+                  .wrap(
+                      "Estimates, not instructions: the label, local law and your bee inspector or"
+                          + " veterinarian decide about treatments."));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
       if (!run.quiet) {
         desk.out()

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.fit.Unexplained;
 import broodtide.measure.OutOfRange;
 import broodtide.report.FontsMissing;
 import broodtide.report.OutputRefused;
@@ -73,6 +74,7 @@ public final class Main {
   private static int failure(Desk desk, Exception e) {
     if (e instanceof BadInput
         || e instanceof OutOfRange
+        || e instanceof Unexplained
         || e instanceof OutputRefused
         || e instanceof FontsMissing
         || e instanceof Refusal) {

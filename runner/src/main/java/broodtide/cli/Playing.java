@@ -6,6 +6,7 @@ import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
+import broodtide.fit.Learned;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Answer;
 import broodtide.report.Outputs;
@@ -100,7 +101,12 @@ final class Playing {
     for (Comparison.Refused r : comparison.refused()) {
       out.add(terminal.wrap("Left out: " + r.plan() + ": " + r.reason() + "."));
     }
-    Answer.contradiction(result.checks()).map(terminal::wrap).ifPresent(out::add);
+    Answer.contradiction(result.agreement()).map(terminal::wrap).ifPresent(out::add);
+    List<String> learned = Learned.sentences(comparison.posterior());
+    if (!learned.isEmpty()) {
+      out.add("");
+      out.add(terminal.wrap(String.join(" ", learned)));
+    }
     out.add("");
     return out;
   }

@@ -9,7 +9,6 @@ import broodtide.report.Plain;
 import broodtide.report.WindowMap;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -75,25 +74,34 @@ final class WindowPicture {
     return (shown < 0 ? "-" : "+") + digits;
   }
 
-  /** Why and on how many of the days a control is ruled out. */
+  /** Why and when a control is ruled out: {@code too cold 12 Nov to 10 Dec}. */
   static Optional<String> ruledOut(Windows w, Windows.Row row) {
-    Map<Obstacle.Kind, List<LocalDate>> days = new EnumMap<>(Obstacle.Kind.class);
-    for (int i = 0; i < w.starts().size(); i++) {
-      if (row.cells().get(i) instanceof Windows.Blocked b) {
-        days.computeIfAbsent(b.obstacle().kind(), k -> new ArrayList<>()).add(w.starts().get(i));
+    Map<Obstacle.Kind, List<String>> stretches = new EnumMap<>(Obstacle.Kind.class);
+    for (int i = 0; i < w.starts().size(); ) {
+      int first = i++;
+      if (row.cells().get(first) instanceof Windows.Blocked b) {
+        while (i < w.starts().size() && sameKind(row.cells().get(i), b)) {
+          i++;
+        }
+        stretches
+            .computeIfAbsent(b.obstacle().kind(), k -> new ArrayList<>())
+            .add(stretch(w, new Windows.Stretch(first, i - 1)));
       }
     }
     List<String> out = new ArrayList<>();
-    days.forEach(
-        (kind, list) ->
-            out.add(
-                kind.reason()
-                    + " ("
-                    + list.size()
-                    + (list.size() == 1 ? " day, " : " days, ")
-                    + Plain.shortDay(list.get(0))
-                    + (list.size() == 1 ? "" : " to " + Plain.shortDay(list.get(list.size() - 1)))
-                    + ")"));
+    stretches.forEach((kind, days) -> out.add(kind.reason() + " " + String.join(", ", days)));
     return out.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", out) + ".");
+  }
+
+  private static boolean sameKind(Windows.Cell cell, Windows.Blocked other) {
+    return cell instanceof Windows.Blocked b && b.obstacle().kind() == other.obstacle().kind();
+  }
+
+  /** A stretch of start days: {@code 6 Aug to 20 Aug}. */
+  static String stretch(Windows w, Windows.Stretch s) {
+    String first = Plain.shortDay(w.starts().get(s.first()));
+    return s.first() == s.last()
+        ? first + " only"
+        : first + " to " + Plain.shortDay(w.starts().get(s.last()));
   }
 }

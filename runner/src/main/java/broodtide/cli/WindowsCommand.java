@@ -163,7 +163,7 @@ final class WindowsCommand implements Callable<Integer> {
             + "); a week later: what it costs on average.");
     for (Windows.Row row : w.rows()) {
       WindowPicture.ruledOut(w, row)
-          .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ", " + words));
+          .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ": " + words));
     }
   }
 
@@ -229,18 +229,13 @@ final class WindowsCommand implements Callable<Integer> {
               best.map(b -> Plain.shortDay(w.starts().get(b))).orElse("-"),
               best.map(b -> OutcomeWords.brief(w.outcome(), row.middle(b).orElseThrow()))
                   .orElse("-"),
-              w.tolerance(row) == 0 ? "-" : w.asGood(row).map(s -> stretch(w, s)).orElse("-"),
+              w.tolerance(row) == 0
+                  ? "-"
+                  : w.asGood(row).map(s -> WindowPicture.stretch(w, s)).orElse("-"),
               best.flatMap(b -> w.delay(row, b, 7))
                   .map(d -> WindowPicture.signed(w.outcome(), d.mean()))
                   .orElse("-"));
     }
     return table;
-  }
-
-  private static String stretch(Windows w, Windows.Stretch s) {
-    String first = Plain.shortDay(w.starts().get(s.first()));
-    return s.first() == s.last()
-        ? first + " only"
-        : first + " to " + Plain.shortDay(w.starts().get(s.last()));
   }
 }

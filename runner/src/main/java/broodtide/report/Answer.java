@@ -6,7 +6,7 @@ import broodtide.compare.PlanFigures;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
 import broodtide.compare.SpringLow;
-import broodtide.fit.ExpectedWashes;
+import broodtide.fit.Agreement;
 import broodtide.wash.LimitSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -230,12 +230,9 @@ public record Answer(Comparison comparison) {
   }
 
   /** A warning when none of the washes fits the model; empty when they do. */
-  public static Optional<String> contradiction(List<ExpectedWashes.Check> checks) {
-    return !checks.isEmpty() && checks.stream().allMatch(ExpectedWashes.Check::surprising)
-        ? Optional.of(
-            "These washes do not fit the model: every one lies far from what it expects. Look for"
-                + " a miscounted wash, a treatment missing from the record, robbing or drifting"
-                + " bees, or bees taken from another kind of frame.")
+  public static Optional<String> contradiction(Agreement agreement) {
+    return agreement.contradicts()
+        ? Optional.of(String.join(" ", agreement.words()))
         : Optional.empty();
   }
 }

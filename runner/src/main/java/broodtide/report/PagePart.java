@@ -48,7 +48,7 @@ public record PagePart(
         id,
         answer.sentence(),
         answer.further(),
-        Answer.contradiction(result.checks()),
+        Answer.contradiction(result.agreement()),
         new ColonySection(result, chart, several).write(id),
         Turns.of(result),
         result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0),

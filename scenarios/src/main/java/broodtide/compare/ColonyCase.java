@@ -82,6 +82,22 @@ public record ColonyCase(
     return SeasonPosterior.of(past, washes, priors, effort, workers, progress);
   }
 
+  /** The same colony with the decision put off to another day. */
+  public ColonyCase decidingOn(LocalDate day) {
+    return new ColonyCase(colony, model, start, day, until, washes, given, limits, priors);
+  }
+
+  /** The same colony with one more control that was already carried out. */
+  public ColonyCase withGiven(Control done) {
+    List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
+    return new ColonyCase(colony, model, start, now, until, washes, all, limits, priors);
+  }
+
+  /** The same colony with other beliefs before the washes. */
+  public ColonyCase with(Priors other) {
+    return new ColonyCase(colony, model, start, now, until, washes, given, limits, other);
+  }
+
   /** The same colony looked at up to another day. */
   public ColonyCase until(LocalDate day) {
     return new ColonyCase(colony, model, start, now, day, washes, given, limits, priors);

@@ -1,6 +1,7 @@
 package broodtide.compare;
 
 import broodtide.engine.Workers;
+import broodtide.fit.Agreement;
 import broodtide.fit.ExpectedWashes;
 import java.util.List;
 
@@ -8,14 +9,12 @@ import java.util.List;
  * Everything worked out for one colony, ready to be drawn and written.
  *
  * @param comparison the plans
- * @param checks where each wash stood in what fits them all
+ * @param agreement where each wash stood in what fits them all, and whether they fit at all
  * @param days the days of each run of the comparison, in the order of the runs
  */
-public record ColonyResult(
-    Comparison comparison, List<ExpectedWashes.Check> checks, List<List<PlanDay>> days) {
-  /** Copies the lists. */
+public record ColonyResult(Comparison comparison, Agreement agreement, List<List<PlanDay>> days) {
+  /** Copies the list. */
   public ColonyResult {
-    checks = List.copyOf(checks);
     days = List.copyOf(days);
   }
 
@@ -23,8 +22,13 @@ public record ColonyResult(
   public static ColonyResult of(Comparison comparison, Workers workers) {
     return new ColonyResult(
         comparison,
-        ExpectedWashes.checks(comparison.posterior(), workers),
+        Agreement.of(comparison.posterior(), workers),
         comparison.runs().stream().map(PlanDay::all).toList());
+  }
+
+  /** Where each wash stood in what fits them all, by date. */
+  public List<ExpectedWashes.Check> checks() {
+    return agreement.checks();
   }
 
   /** The days of a run of the comparison. */

@@ -14,8 +14,9 @@ import java.util.Optional;
 /**
  * Results of the decision tools as JSON, format {@value #FORMAT}: one object per colony under
  * {@code colonies}. Dates are ISO, infestations are mites per 100 adult bees, shares and chances
- * run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}, what is not known is null. Numbers
- * carry six significant digits. Within a format fields are added, never changed or taken away.
+ * run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}, what is not known is null. Colonies
+ * that could not be judged stand under {@code leftOut} with the reason. Numbers carry six
+ * significant digits. Within a format fields are added, never changed or taken away.
  */
 public final class DecisionFile {
   /** Name and version of the format. */
@@ -50,6 +51,11 @@ public final class DecisionFile {
         "Estimates, not instructions. The registered label, local law and the bee inspector or"
             + " veterinarian decide about treatments.");
     colonies = root.putArray("colonies");
+  }
+
+  /** Names a colony that could not be judged. */
+  public void leaveOut(ColonyCase c, String reason) {
+    root.withArray("/leftOut").addObject().put("colony", c.colony()).put("reason", reason);
   }
 
   /** Begins a colony. */
@@ -104,6 +110,114 @@ public final class DecisionFile {
         cell.put("reason", b.obstacle().words());
       }
     }
+  }
+
+  /** Adds the rules of a colony. */
+  public void add(RuleTrial trial) {
+    ObjectNode node = colony(trial.colony());
+    ObjectNode round = node.putObject("washes");
+    round.put("first", trial.round().first().toString());
+    round.put("last", trial.round().last().toString());
+    round.put("every", trial.round().every());
+    round.put("bees", trial.round().bees());
+    ArrayNode rules = node.putArray("rules");
+    trial.results().forEach(r -> rule(rules.addObject(), r));
+    ArrayNode refused = node.putArray("refusedRules");
+    trial
+        .refused()
+        .forEach(r -> refused.addObject().put("rule", r.plan()).put("reason", r.reason()));
+  }
+
+  private static void rule(ObjectNode node, RuleResult r) {
+    node.put("rule", r.rule().name());
+    if (r.rule() instanceof Rule.Threshold t) {
+      node.put("waitDays", t.apart());
+    }
+    node.put("treatmentsPerSeason", six(RuleResult.mean(r.treatments())));
+    node.put("missesPerSeason", six(RuleResult.mean(r.misses())));
+    node.put("seasonsWithAMiss", six(RuleResult.shareWithAny(r.misses())));
+    node.put("needlessPerSeason", six(RuleResult.mean(r.needless())));
+    node.put("seasonsWithANeedlessTreatment", six(RuleResult.shareWithAny(r.needless())));
+    node.put("hinderedPerSeason", six(RuleResult.mean(r.hindered())));
+    node.put("chanceLost", six(RuleResult.mean(r.lost())));
+    band(node.putObject("infestation"), Spread.of(r.infestation()));
+    if (!Double.isNaN(r.winterBrood()[0])) {
+      band(node.putObject("winterBroodInfested"), Spread.of(r.winterBrood()));
+    }
+    ArrayNode days = node.putArray("washDays");
+    for (RuleResult.WashDay d : r.days()) {
+      ObjectNode day = days.addObject().put("day", d.day().toString());
+      day.put("over", six(d.over()));
+      day.put("treated", six(d.treated()));
+      day.put("missed", six(d.missed()));
+      day.put("needless", six(d.needless()));
+    }
+    ArrayNode objections = node.putArray("objections");
+    r.objections().forEach(objections::add);
+  }
+
+  /** Adds what washes on several days are worth for a colony. */
+  public void addWorth(ColonyCase c, List<WashWorth> worth) {
+    ObjectNode node = colony(c);
+    ArrayNode washes = node.putArray("washes");
+    for (WashWorth w : worth) {
+      ObjectNode wash = washes.addObject();
+      wash.put("day", w.washDay().toString());
+      wash.put("bees", w.bees());
+      wash.put("outcome", w.outcome().word());
+      wash.put("costOfATreatment", six(w.cost()));
+      wash.put("gain", six(w.gain()));
+      wash.put("bestPlanToday", w.todayPlan().name());
+      wash.put("lossToday", six(w.today()));
+      wash.put("bestPlanThenWithoutWash", w.laterPlan().name());
+      wash.put("lossThenWithoutWash", six(w.later()));
+      wash.put("lossWithWash", six(w.withWash()));
+      wash.put("lossKnowingAll", six(w.knowing()));
+      ArrayNode decisions = wash.putArray("decisions");
+      for (WashWorth.Decision d : w.decisions()) {
+        decisions
+            .addObject()
+            .put("fromMites", d.from())
+            .put("toMites", d.to())
+            .put("plan", d.plan().name())
+            .put("chance", six(d.chance()));
+      }
+    }
+  }
+
+  /**
+   * Adds what is to be said of a treatment.
+   *
+   * @param check the model's reckoning
+   * @param counted what the counts alone say
+   * @param neighbour the same against a neighbour
+   */
+  public void add(
+      TreatmentCheck check,
+      Optional<CountedEfficacy> counted,
+      Optional<CountedEfficacy> neighbour) {
+    ObjectNode node = colony(check.colony());
+    node.put("treatment", check.treatment().name());
+    node.put("from", check.treatment().from().toString());
+    node.put("to", check.treatment().to().toString());
+    node.put("washBefore", check.before().date().toString());
+    node.put("washAfter", check.after().date().toString());
+    counted.ifPresent(e -> efficacy(node.putObject("countsAlone"), e));
+    neighbour.ifPresent(e -> efficacy(node.putObject("againstNeighbour"), e));
+    band(node.putObject("reduction"), Spread.of(check.reduction()));
+    band(node.putObject("usualReduction"), Spread.of(check.usual()));
+    band(node.putObject("infestationUntreated"), Spread.of(check.untreated()));
+    node.put("chanceOfHalfItsStrength", six(check.chanceWorked()));
+    node.put("verdict", check.verdict().name());
+    ArrayNode doubts = node.putArray("doubts");
+    Shortfall.doubts(check).forEach(doubts::add);
+  }
+
+  private static void efficacy(ObjectNode node, CountedEfficacy e) {
+    node.put("share", six(e.share()));
+    node.put("low", Double.isInfinite(e.interval().low()) ? null : six(e.interval().low()));
+    node.put("high", six(e.interval().high()));
+    node.put("level", six(e.interval().level()));
   }
 
   static void difference(ObjectNode node, Difference d) {

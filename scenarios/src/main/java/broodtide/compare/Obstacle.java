@@ -63,11 +63,18 @@ public record Obstacle(Kind kind, String words) {
 
   /** The first thing that keeps a control from being begun on a day in a case, if any does. */
   public static Optional<Obstacle> of(ControlTemplate template, LocalDate start, ColonyCase c) {
+    return of(template, start, c, List.of());
+  }
+
+  /** The same after other controls of a plan, besides those that the case has been given. */
+  static Optional<Obstacle> of(
+      ControlTemplate template, LocalDate start, ColonyCase c, List<Control> before) {
     Control control = template.at(start);
     Plan plan;
     try {
-      plan = c.withGiven(new Plan(template.name(), List.of(control)));
-      c.season(new Plan(template.name(), List.of(control)));
+      List<Control> controls = new ArrayList<>(before);
+      controls.add(control);
+      plan = c.season(new Plan(template.name(), controls)).plan();
     } catch (IllegalArgumentException e) {
       return Optional.of(new Obstacle(Kind.CLASH, String.valueOf(e.getMessage())));
     }

@@ -24,7 +24,7 @@ public final class UsualPlans {
   public static final String WAIT = "wait";
 
   private static final List<String> WITH_BROOD =
-      List.of("formic-strips", "thymol", "amitraz-strips");
+      List.of("formic-slow", "thymol", "formic-strips", "amitraz-strips");
   private static final String BROODLESS = "oxalic-dribble";
   private static final String DRONE_COMB = "drone-comb-part";
 

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param starts first days, rising, one for each column
  * @param rows one for each control
  */
+@SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
 public record Windows(
     ColonyCase colony, Outcome outcome, double[] waiting, List<LocalDate> starts, List<Row> rows) {
   /** A day is as good as the best when it keeps this share of what the best gains. Choice. */
@@ -28,6 +29,7 @@ public record Windows(
    * @param middle the outcome's middle figure
    * @param byMember the outcome by member
    */
+  @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
   public record Played(double middle, double[] byMember) implements Cell {}
 
   /**

@@ -20,22 +20,26 @@ public record Assumptions(
             source = "2,000 to 2,400 in common practice, no source; the middle by choice")
         double beesPerFrame,
     @Measure(
-            is = "mites that arrive from July to November where few colonies stand around",
+            is = "mites that arrive from June to November where few colonies stand around",
             value = 1.27,
             unit = "mites/day",
             min = 0,
             max = 1000,
             tag = DERIVED,
-            source = "geometric middle of 0.7 and 2.3, Frey & Rosenkranz 2014")
+            source =
+                "geometric middle of 0.7 and 2.3, July to November, Frey & Rosenkranz 2014; June"
+                    + " after Greatti et al. 1992")
         double sparseArrivals,
     @Measure(
-            is = "mites that arrive from July to November where many colonies stand around",
+            is = "mites that arrive from June to November where many colonies stand around",
             value = 5.22,
             unit = "mites/day",
             min = 0,
             max = 1000,
             tag = DERIVED,
-            source = "geometric middle of 2.5 and 10.9, Frey & Rosenkranz 2014")
+            source =
+                "geometric middle of 2.5 and 10.9, July to November, Frey & Rosenkranz 2014; 1.6"
+                    + " to 13.7 from June, middle 4.7, Greatti et al. 1992")
         double denseArrivals) {
 
   /** Checks every component against its range. */

@@ -3,12 +3,13 @@ package broodtide.study;
 import broodtide.season.Climate;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * The shipped climates, controls and studies, and the way to a user's own: wherever a name is
- * expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
+ * The shipped climates, controls, studies and lessons, and the way to a user's own: wherever a name
+ * is expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
  */
 public final class Library {
   /** A folder of the library. */
@@ -18,7 +19,9 @@ public final class Library {
     /** Controls with their usual values. */
     CONTROLS,
     /** Worked studies. */
-    STUDIES;
+    STUDIES,
+    /** Lessons of the class page. */
+    LESSONS;
 
     /** The folder's name. */
     public String folder() {
@@ -70,6 +73,23 @@ public final class Library {
    */
   public static Study study(String nameOrPath) {
     return StudyFile.read(find(Shelf.STUDIES, nameOrPath));
+  }
+
+  /**
+   * A lesson by name or path.
+   *
+   * @throws BadInput when there is none, or the file is faulty
+   */
+  public static Lesson lesson(String nameOrPath) {
+    return LessonFile.read(find(Shelf.LESSONS, nameOrPath));
+  }
+
+  /** The shipped lessons in the order of their numbers. */
+  public static List<Lesson> lessons() {
+    return names(Shelf.LESSONS).stream()
+        .map(Library::lesson)
+        .sorted(Comparator.comparingInt(Lesson::number))
+        .toList();
   }
 
   /**

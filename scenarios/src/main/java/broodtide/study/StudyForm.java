@@ -51,7 +51,7 @@ final class StudyForm {
           "surroundings",
           ChoiceForm.of(List.of(Surroundings.values()), Surroundings::word),
           Surroundings.ISOLATED,
-          "mites that come with bees from around, July to November (January to May in the south):"
+          "mites that come with bees from around, June to November (December to May in the south):"
               + " isolated none, sparse "
               + NumberForm.plain(Assumptions.usual().sparseArrivals())
               + " a day, dense "

@@ -33,6 +33,11 @@ public final class StudySchema {
     return text("Control", body, parts);
   }
 
+  /** The schema of a lesson. */
+  public static String lesson() {
+    return whole("Lesson", LessonForm.FORM);
+  }
+
   private static String whole(String title, ObjectForm<?> form) {
     SchemaParts parts = new SchemaParts();
     ObjectNode body = form.body(parts);

@@ -30,6 +30,10 @@ class LibraryTest {
     return Library.names(Shelf.STUDIES);
   }
 
+  static List<String> lessons() {
+    return Library.names(Shelf.LESSONS);
+  }
+
   @ParameterizedTest
   @EnumSource(Shelf.class)
   void indexListsWhatTheFolderHolds(Shelf shelf) throws IOException {
@@ -79,6 +83,27 @@ class LibraryTest {
       assertThat(file.byColony()).containsKey(study.colony().name());
     } else {
       assertThat(study.member().infestation()).isPositive();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void lessonsReadAndCanBePlayed(String name) {
+    Lesson lesson = Library.lesson(name);
+    assertThat(lesson.name()).isEqualTo(name);
+    assertThat(lesson.lines())
+        .isNotEmpty()
+        .allSatisfy(line -> assertThat(line.setting().member().infestation()).isPositive());
+    String written = LessonFile.write(lesson);
+    assertThat(LessonFile.write(LessonFile.read(Source.of("again", written)))).isEqualTo(written);
+  }
+
+  @Test
+  void lessonsAreNumberedInTheirOrder() {
+    List<Lesson> lessons = Library.lessons();
+    assertThat(lessons).hasSizeGreaterThanOrEqualTo(6);
+    for (int i = 0; i < lessons.size(); i++) {
+      assertThat(lessons.get(i).number()).isEqualTo(i + 1);
     }
   }
 

@@ -22,9 +22,11 @@ class StudySchemaTest {
   private static final SchemaCheck STUDY = new SchemaCheck(StudySchema.study());
   private static final SchemaCheck CLIMATE = new SchemaCheck(StudySchema.climate());
   private static final SchemaCheck CONTROL = new SchemaCheck(StudySchema.control());
+  private static final SchemaCheck LESSON = new SchemaCheck(StudySchema.lesson());
 
   static List<String> schemas() {
-    return List.of(StudySchema.study(), StudySchema.climate(), StudySchema.control());
+    return List.of(
+        StudySchema.study(), StudySchema.climate(), StudySchema.control(), StudySchema.lesson());
   }
 
   @ParameterizedTest
@@ -58,6 +60,14 @@ class StudySchemaTest {
   void shippedControlsAreValid(String name) {
     String text = Library.find(Library.Shelf.CONTROLS, name).text();
     assertThat(CONTROL.errors(SchemaCheck.parse(text))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("broodtide.study.LibraryTest#lessons")
+  void shippedLessonsAreValid(String name) {
+    String text = Library.find(Library.Shelf.LESSONS, name).text();
+    assertThat(LESSON.errors(SchemaCheck.parse(text))).isEmpty();
+    assertThat(LESSON.errors(SchemaCheck.parse(LessonFile.write(Library.lesson(name))))).isEmpty();
   }
 
   @ParameterizedTest

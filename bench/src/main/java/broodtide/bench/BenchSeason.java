@@ -1,0 +1,54 @@
+package broodtide.bench;
+
+import broodtide.control.Plan;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Member;
+import broodtide.engine.Scenario;
+import broodtide.engine.SeasonText;
+import broodtide.study.Library;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** The season that every measurement runs: a year in the temperate climate, nothing done. */
+public final class BenchSeason {
+  static final LocalDate START = LocalDate.of(2026, 3, 1);
+  static final int DAYS = 365;
+  private static final int EXPORTED = 512;
+
+  private BenchSeason() {}
+
+  static Scenario scenario() {
+    return scenario(DAYS);
+  }
+
+  static Scenario scenario(int days) {
+    return new Scenario(
+        ColonyModel.in(Library.climate("temperate")), Plan.waiting("nothing done"), START, days);
+  }
+
+  static List<Member> members(int count) {
+    SplittableRandom random = new SplittableRandom(20260301);
+    List<Member> members = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      members.add(
+          new Member(
+              random.nextDouble(0.7, 1.3),
+              random.nextDouble(0.6, 1.4),
+              random.nextDouble(0.1, 1),
+              random.nextDouble(0.7, 1.3),
+              1,
+              List.of()));
+    }
+    return members;
+  }
+
+  /** Writes the season to the file of the first argument. */
+  public static void main(String[] args) throws IOException {
+    Files.writeString(Path.of(args[0]), SeasonText.of(scenario(), members(EXPORTED)));
+  }
+}

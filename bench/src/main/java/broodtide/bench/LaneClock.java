@@ -1,0 +1,47 @@
+package broodtide.bench;
+
+import broodtide.engine.DailyEngine;
+import broodtide.engine.DayObserver;
+import broodtide.engine.Member;
+import broodtide.engine.Scenario;
+import broodtide.engine.StartState;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.List;
+import java.util.Locale;
+
+/** Prints the daily engine's processor time per colony-day, the best of many rounds, per width. */
+public final class LaneClock {
+  private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
+  private static final int ROUNDS = 60;
+  private static final int COLONIES = 512;
+
+  private LaneClock() {}
+
+  /** Widths are the arguments. */
+  public static void main(String[] widths) {
+    Scenario scenario = BenchSeason.scenario();
+    StartState start = StartState.on(scenario.model(), scenario.start());
+    for (String width : widths) {
+      int w = Integer.parseInt(width);
+      System.out.printf(Locale.ROOT, "%d %.3f%n", w, best(scenario, start, w));
+    }
+  }
+
+  private static double best(Scenario scenario, StartState start, int width) {
+    List<Member> members = BenchSeason.members(width);
+    int blocks = Math.max(1, COLONIES / width);
+    double best = Double.MAX_VALUE;
+    for (int round = 0; round < ROUNDS; round++) {
+      long spent = 0;
+      for (int k = 0; k < blocks; k++) {
+        DailyEngine engine = DailyEngine.of(scenario, start, members);
+        long from = CLOCK.getCurrentThreadCpuTime();
+        engine.run(DayObserver.NONE);
+        spent += CLOCK.getCurrentThreadCpuTime() - from;
+      }
+      best = Math.min(best, (double) spent / blocks / width / scenario.days());
+    }
+    return best;
+  }
+}

@@ -1,0 +1,22 @@
+package broodtide.classroom;
+
+import broodtide.measure.OutOfRange;
+
+/**
+ * A number that the explorer lets one turn.
+ *
+ * @param name its name in addresses
+ * @param label what it is, for people
+ * @param unit its unit; {@code 1} for a pure number
+ * @param least lower end
+ * @param most upper end
+ * @param step from one place of the slider to the next
+ * @param start where it stands at first
+ */
+record Dial(
+    String name, String label, String unit, double least, double most, double step, double start) {
+  /** The range in words. */
+  String range() {
+    return OutOfRange.range(least, most, unit);
+  }
+}

@@ -1,0 +1,157 @@
+package broodtide.classroom;
+
+import broodtide.engine.Quantity;
+import broodtide.report.Digits;
+import broodtide.study.Lesson;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A lesson with its seasons played: everything that the reveal shows. */
+final class LessonPlay {
+  private final Lesson lesson;
+  private final Map<String, Season> seasons = new LinkedHashMap<>();
+
+  LessonPlay(Lesson lesson, Player player) {
+    this.lesson = lesson;
+    for (Lesson.Line line : lesson.lines()) {
+      seasons.put(line.name(), player.play(line.scenario(), line.setting().member()));
+    }
+  }
+
+  /**
+   * A line of a chart.
+   *
+   * @param name written at its end
+   * @param start its first day
+   * @param values one per day
+   */
+  record Curve(String name, LocalDate start, double[] values) {}
+
+  /**
+   * A number with what it is.
+   *
+   * @param say what it is
+   * @param value the number, for people
+   */
+  record Reading(String say, String value) {}
+
+  /** The season of a plan. */
+  Season season(String plan) {
+    Season season = seasons.get(plan);
+    if (season == null) {
+      throw new IllegalArgumentException("no plan " + plan);
+    }
+    return season;
+  }
+
+  /** The lines of one chart. */
+  List<Curve> curves(Lesson.Chart chart) {
+    List<Curve> out = new ArrayList<>();
+    seasons.forEach(
+        (plan, season) -> {
+          for (Quantity q : chart.show()) {
+            String name = seasons.size() > 1 ? plan : q.label();
+            out.add(new Curve(name, season.start(), season.of(q)));
+          }
+        });
+    return out;
+  }
+
+  /** The numbers read out. */
+  List<Reading> readings() {
+    return lesson.figures().stream().map(f -> new Reading(f.say(), value(f))).toList();
+  }
+
+  private String value(Lesson.Figure figure) {
+    Season season = season(figure.plan());
+    Optional<Double> shown = season.at(figure.show(), figure.on());
+    if (shown.isEmpty()) {
+      return "the colony is lost";
+    }
+    if (figure.of().isPresent()) {
+      double whole = season.at(figure.of().get(), figure.on()).orElse(0.0);
+      return Digits.percent(whole > 0 ? shown.get() / whole : 0);
+    }
+    return Digits.two(shown.get());
+  }
+
+  /** Scoops of the lesson's colony on its day. */
+  ScoopDraw scoops(Lesson.Scoops task, long seed) {
+    double infestation = season(task.plan()).at(Quantity.INFESTATION, task.on()).orElse(0.0);
+    return ScoopDraw.of(Math.min(100, infestation), task.bees(), task.scoops(), seed);
+  }
+
+  /** The value on a day of the curve that learners draw. */
+  double drawn(Lesson.Draw task, LocalDate day) {
+    return season(task.plan()).at(task.show(), day).orElse(0.0);
+  }
+
+  /** All of the reveal as the page's script reads it. */
+  ObjectNode json() {
+    ObjectNode out = SeasonJson.object();
+    out.put("reveal", lesson.reveal());
+    ArrayNode charts = out.putArray("charts");
+    for (Lesson.Chart chart : lesson.charts()) {
+      ObjectNode c = charts.addObject().put("title", chart.title());
+      ArrayNode lines = c.putArray("lines");
+      for (Curve curve : curves(chart)) {
+        lines
+            .addObject()
+            .put("name", curve.name())
+            .put("start", curve.start().toString())
+            .set("values", SeasonJson.values(curve.values()));
+      }
+    }
+    out.set("marks", SeasonJson.marks(Mark.of(lesson)));
+    ArrayNode figures = out.putArray("figures");
+    readings().forEach(r -> figures.addObject().put("say", r.say()).put("value", r.value()));
+    answer(out);
+    return out;
+  }
+
+  private void answer(ObjectNode out) {
+    if (lesson.task() instanceof Lesson.Choose choose) {
+      ArrayNode choices = out.putArray("choices");
+      choose
+          .choices()
+          .forEach(
+              c ->
+                  choices
+                      .addObject()
+                      .put("text", c.text())
+                      .put("right", c.right())
+                      .put("because", c.because()));
+    } else if (lesson.task() instanceof Lesson.Draw draw) {
+      Season season = season(draw.plan());
+      ObjectNode drawn = out.putObject("drawn");
+      drawn.put("start", season.start().toString());
+      drawn.set("values", SeasonJson.values(season.of(draw.show())));
+      ArrayNode points = drawn.putArray("points");
+      draw.days()
+          .forEach(
+              d ->
+                  points
+                      .addObject()
+                      .put("day", d.toString())
+                      .put("value", SeasonJson.number(drawn(draw, d))));
+    }
+  }
+
+  /** Scoops as the page's script reads them. */
+  static ObjectNode json(ScoopDraw draw, long seed) {
+    ObjectNode out = SeasonJson.object();
+    out.put("seed", seed);
+    ArrayNode counts = out.putArray("counts");
+    for (int count : draw.counts()) {
+      counts.add(count);
+    }
+    out.put("low", draw.low()).put("high", draw.high());
+    return out;
+  }
+}

@@ -1,0 +1,51 @@
+package broodtide.classroom;
+
+import broodtide.control.Control;
+import broodtide.control.DroneCombRemoval;
+import broodtide.study.Lesson;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Something done to the colony, marked on a chart.
+ *
+ * @param label a few words
+ * @param on the day it begins
+ */
+record Mark(String label, LocalDate on) {
+  /** Marks of a plan: where each control begins, and every cut of drone comb. */
+  static List<Mark> of(List<Control> controls) {
+    List<Mark> out = new ArrayList<>();
+    for (Control c : controls) {
+      if (c instanceof DroneCombRemoval comb) {
+        comb.cuts().forEach(day -> out.add(new Mark("comb cut", day)));
+      } else {
+        out.add(new Mark(shortly(c.name()), c.from()));
+      }
+    }
+    return out;
+  }
+
+  /** Marks of a lesson, one for each day; where plans differ by day, named after the plan. */
+  static List<Mark> of(Lesson lesson) {
+    Map<LocalDate, Mark> marks = new LinkedHashMap<>();
+    Map<LocalDate, Mark> plans = new LinkedHashMap<>();
+    for (Lesson.Line line : lesson.lines()) {
+      for (Mark mark : of(line.scenario().plan().controls())) {
+        marks.putIfAbsent(mark.on(), mark);
+        plans.putIfAbsent(mark.on(), new Mark(line.name(), mark.on()));
+      }
+    }
+    boolean cuts = marks.values().stream().map(Mark::label).distinct().count() < 2;
+    boolean sameSubstance = cuts && lesson.lines().size() == marks.size();
+    return List.copyOf((sameSubstance ? plans : marks).values());
+  }
+
+  /** A control's title up to its first break: {@code Oxalic acid}. */
+  static String shortly(String title) {
+    return title.split("[,:(]")[0].strip();
+  }
+}

@@ -1,0 +1,51 @@
+package broodtide.classroom;
+
+import broodtide.season.Climate;
+import broodtide.study.Library;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The climates that the explorer offers: those of the library, and one of the teacher's own. */
+final class Places {
+  private final Map<String, Climate> climates = new LinkedHashMap<>();
+  private final Map<String, Place> worked = new ConcurrentHashMap<>();
+  private final String first;
+
+  /**
+   * @param first the climate shown at first; when it is not of the library it is offered too
+   */
+  Places(Climate first) {
+    this.first = first.name();
+    climates.put(first.name(), first);
+    for (String name : Library.names(Library.Shelf.CLIMATES)) {
+      climates.computeIfAbsent(name, Library::climate);
+    }
+  }
+
+  /** Name of the climate shown at first. */
+  String first() {
+    return first;
+  }
+
+  /** Names of all climates. */
+  List<String> names() {
+    return climates.keySet().stream().sorted().toList();
+  }
+
+  /** A climate by name; one that there is. */
+  Climate climate(String name) {
+    Climate climate = climates.get(name);
+    if (climate == null) {
+      throw new IllegalArgumentException("no climate " + name);
+    }
+    return climate;
+  }
+
+  /** A climate's year, worked out when it is first asked for. */
+  Place place(String name) {
+    return worked.computeIfAbsent(
+        name, n -> Place.of(climate(n), Explorer.FIRST_DAY, Explorer.LAST_DAY));
+  }
+}

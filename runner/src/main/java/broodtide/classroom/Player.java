@@ -1,0 +1,49 @@
+package broodtide.classroom;
+
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Member;
+import broodtide.engine.Scenario;
+import broodtide.engine.StartState;
+import broodtide.mite.Immigration;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Plays seasons. Where a colony starts takes three simulated years to find and is the same for all
+ * who start there, so the last few places are remembered.
+ */
+final class Player {
+  private static final int REMEMBERED = 24;
+
+  private record Place(ColonyModel model, LocalDate day) {}
+
+  private final Map<Place, StartState> starts =
+      new LinkedHashMap<>(32, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Place, StartState> eldest) {
+          return size() > REMEMBERED;
+        }
+      };
+
+  /** Plays one colony through a scenario. */
+  Season play(Scenario scenario, Member member) {
+    return Season.play(scenario, start(scenario), member);
+  }
+
+  private StartState start(Scenario scenario) {
+    Place place = new Place(scenario.model().with(Immigration.NONE), scenario.start());
+    synchronized (starts) {
+      return starts.computeIfAbsent(place, p -> StartState.on(p.model(), p.day()));
+    }
+  }
+
+  /** How many places are remembered. */
+  int remembered() {
+    synchronized (starts) {
+      return starts.size();
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package broodtide.classroom;
+
+import broodtide.season.Climate;
+import broodtide.study.Lesson;
+import broodtide.study.Library;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Everything that the class page can be asked for, and the answer to each. */
+final class Room {
+  private static final Pattern LESSON =
+      Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
+  private static final String STATIC = "/static/";
+  private static final long MOST_SEED = 999_999;
+
+  private final Places places;
+  private final Explorer explorer;
+  private final List<Lesson> lessons = Library.lessons();
+  private final Player player = new Player();
+
+  /**
+   * @param first the climate shown at first
+   */
+  Room(Climate first) {
+    places = new Places(first);
+    explorer = new Explorer(places);
+  }
+
+  /** Plays once in every climate, so that the first who asks need not wait. */
+  void warm() {
+    for (String name : places.names()) {
+      Explorer.Colony colony =
+          explorer.read("climate=" + URLEncoder.encode(name, StandardCharsets.UTF_8));
+      SeasonJson.explorer(colony, player.play(colony.scenario(), colony.member()));
+    }
+  }
+
+  /**
+   * Answers a request that the doorkeeper has let in.
+   *
+   * @throws Refused when there is no such page or a value is not allowed
+   */
+  Answer answer(URI address) {
+    String path = address.getPath();
+    @Nullable String query = address.getRawQuery();
+    if (path.equals("/api/season")) {
+      Explorer.Colony colony = explorer.read(query);
+      return Answer.json(
+          200, SeasonJson.explorer(colony, player.play(colony.scenario(), colony.member())));
+    }
+    if (path.startsWith(STATIC)) {
+      return Assets.find(path.substring(STATIC.length()))
+          .orElseThrow(() -> Refused.unknown("there is no such file"));
+    }
+    Matcher lesson = LESSON.matcher(path);
+    if (lesson.matches()) {
+      return lesson(
+          lesson(lesson.group(2)),
+          lesson.group(1) != null,
+          lesson.group(3) == null ? "" : lesson.group(3),
+          query);
+    }
+    Query.of(query, Set.of());
+    return switch (path) {
+      case "/" -> Answer.html(200, ExplorerPage.of(places, explorer));
+      case "/lessons" -> Answer.html(200, LessonPage.list(lessons));
+      default -> throw Refused.unknown("there is no page at this address");
+    };
+  }
+
+  private Lesson lesson(String name) {
+    return lessons.stream()
+        .filter(l -> l.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Refused.unknown(
+                    "there is no lesson "
+                        + Refused.quoted(name)
+                        + "; known are "
+                        + String.join(", ", lessons.stream().map(Lesson::name).toList())));
+  }
+
+  private Answer lesson(Lesson lesson, boolean api, String part, @Nullable String query) {
+    LessonPlay play = new LessonPlay(lesson, player);
+    if (api && part.equals("/scoops") && lesson.task() instanceof Lesson.Scoops task) {
+      long seed = Query.of(query, Set.of("seed")).whole("seed", 1, 0, MOST_SEED);
+      return Answer.json(200, LessonPlay.json(play.scoops(task, seed), seed));
+    }
+    Query.of(query, Set.of());
+    if (api && part.isEmpty()) {
+      return Answer.json(200, play.json());
+    }
+    if (!api && part.isEmpty()) {
+      return Answer.html(200, LessonPage.of(lesson, play, lessons));
+    }
+    if (!api && part.equals("/worksheet")) {
+      return Answer.html(200, Worksheet.of(lesson, play));
+    }
+    throw Refused.unknown("there is no page at this address");
+  }
+}

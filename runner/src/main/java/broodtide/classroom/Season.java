@@ -1,0 +1,96 @@
+package broodtide.classroom;
+
+import broodtide.engine.DailyEngine;
+import broodtide.engine.Member;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.StartState;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One colony's season as it is shown: it ends on the day on which the colony is lost. */
+final class Season {
+  /** Fewer bees than these cannot keep warm or rear brood: choice. */
+  static final int FEWEST_BEES = 500;
+
+  private final LocalDate start;
+  private final int days;
+  private final int shown;
+  private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
+
+  private Season(Scenario scenario, StartState from, Member member) {
+    start = scenario.start();
+    days = scenario.days();
+    for (Quantity q : Quantity.values()) {
+      series.put(q, new double[days + 1]);
+    }
+    DailyEngine.of(scenario, from, List.of(member))
+        .run((day, view) -> series.forEach((q, values) -> values[day] = q.of(view, 0)));
+    shown = living(series(Quantity.ADULTS));
+  }
+
+  /** Plays one colony. */
+  static Season play(Scenario scenario, StartState from, Member member) {
+    return new Season(scenario, from, member);
+  }
+
+  private static int living(double[] adults) {
+    for (int day = 0; day < adults.length; day++) {
+      if (adults[day] < FEWEST_BEES) {
+        return day;
+      }
+    }
+    return adults.length;
+  }
+
+  /** The first day. */
+  LocalDate start() {
+    return start;
+  }
+
+  /** The last day that was played, whether the colony lived to see it or not. */
+  LocalDate end() {
+    return start.plusDays(days);
+  }
+
+  /** The day on which the colony is lost, if it is. */
+  Optional<LocalDate> lost() {
+    return shown <= days ? Optional.of(start.plusDays(shown)) : Optional.empty();
+  }
+
+  /** Whether the colony lives on a day of the season. */
+  boolean livesOn(LocalDate day) {
+    long i = day.toEpochDay() - start.toEpochDay();
+    return i >= 0 && i < shown;
+  }
+
+  /** A quantity day by day while the colony lives. */
+  double[] of(Quantity quantity) {
+    return Arrays.copyOf(series(quantity), shown);
+  }
+
+  /**
+   * A quantity on a day; empty once the colony is lost.
+   *
+   * @throws IllegalArgumentException when the day is not of this season
+   */
+  Optional<Double> at(Quantity quantity, LocalDate day) {
+    long i = day.toEpochDay() - start.toEpochDay();
+    if (i < 0 || i > days) {
+      throw new IllegalArgumentException(day + " lies outside " + start + " to " + end());
+    }
+    return i < shown ? Optional.of(series(quantity)[Math.toIntExact(i)]) : Optional.empty();
+  }
+
+  private double[] series(Quantity quantity) {
+    double[] values = series.get(quantity);
+    if (values == null) {
+      throw new IllegalStateException(quantity + " was not kept");
+    }
+    return values;
+  }
+}

@@ -1,0 +1,104 @@
+package broodtide.classroom;
+
+import broodtide.compare.PlanCheck;
+import broodtide.engine.Quantity;
+import broodtide.report.Digits;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A season in a sentence or two, for eyes and for ears. */
+final class Sentences {
+  /** Bees in a usual wash. */
+  static final int WASH = 300;
+
+  private final Explorer.Colony colony;
+  private final Season season;
+
+  Sentences(Explorer.Colony colony, Season season) {
+    this.colony = colony;
+    this.season = season;
+  }
+
+  /** The day that matters most: when the first winter bees are raised. */
+  private LocalDate turn() {
+    List<Place.Stretch> winterBees = colony.place().winterBees();
+    return winterBees.isEmpty() ? LocalDate.of(2026, 8, 15) : winterBees.get(0).from();
+  }
+
+  /** What a wash would find when it matters, against the limit. */
+  String wash() {
+    LocalDate on = turn();
+    Optional<Double> infestation = season.at(Quantity.INFESTATION, on);
+    if (infestation.isEmpty()) {
+      return "The colony does not live to " + day(on) + ", when its winter bees would be raised.";
+    }
+    long mites = Math.round(infestation.get() * WASH / 100);
+    String limit =
+        colony
+            .place()
+            .limitOn(on)
+            .map(l -> "; the usual limit then is " + Math.round(l * WASH / 100))
+            .orElse("");
+    return String.format(
+        Locale.ROOT,
+        "On %s, as winter bees begin to be raised, a wash of %d bees finds about %s%s.",
+        day(on),
+        WASH,
+        mites(mites),
+        limit);
+  }
+
+  /** How it ends. */
+  String end() {
+    return season
+        .lost()
+        .map(on -> lost(on))
+        .orElseGet(
+            () -> {
+              LocalDate last = season.end();
+              double bees = season.at(Quantity.ADULTS, last).orElse(0.0);
+              double atStart = season.at(Quantity.ADULTS, season.start()).orElse(bees);
+              return "On "
+                  + day(last)
+                  + " the colony has about "
+                  + Digits.two(bees)
+                  + " bees; it began with "
+                  + Digits.two(atStart)
+                  + ".";
+            });
+  }
+
+  private static String lost(LocalDate on) {
+    return "The colony is lost: by "
+        + day(on)
+        + " fewer than "
+        + Season.FEWEST_BEES
+        + " bees are left.";
+  }
+
+  /** What stands against the days chosen. */
+  List<String> notes() {
+    return PlanCheck.of(colony.scenario().plan(), colony.place().climate());
+  }
+
+  /** A day as people say it, {@code 15 August}. */
+  static String day(LocalDate day) {
+    String month = day.getMonth().name();
+    return day.getDayOfMonth()
+        + " "
+        + month.charAt(0)
+        + month.substring(1).toLowerCase(Locale.ROOT);
+  }
+
+  /** The same in short, {@code 15 Aug}. */
+  static String brief(LocalDate day) {
+    String whole = day(day);
+    return whole.substring(0, whole.indexOf(' ') + 4);
+  }
+
+  private static String mites(long count) {
+    return count == 1 ? "1 mite" : Digits.count(count) + " mites";
+  }
+}

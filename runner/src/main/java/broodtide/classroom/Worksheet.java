@@ -1,0 +1,144 @@
+package broodtide.classroom;
+
+import broodtide.report.Almanac;
+import broodtide.report.ColonyChart;
+import broodtide.report.Digits;
+import broodtide.report.Estimate;
+import broodtide.report.Heading;
+import broodtide.report.Line;
+import broodtide.report.Marker;
+import broodtide.report.Panel;
+import broodtide.report.Size;
+import broodtide.study.Lesson;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** A lesson to print: one sheet for learners, and the answers on a sheet of their own. */
+final class Worksheet {
+  private static final long SEED = 1;
+
+  private Worksheet() {}
+
+  /** The page. */
+  static Html of(Lesson lesson, LessonPlay play) {
+    Html main =
+        Template.named("worksheet.html")
+            .fill(
+                Map.ofEntries(
+                    Map.entry("name", Html.text(lesson.name())),
+                    Map.entry("title", Html.text(lesson.title())),
+                    Map.entry("story", Html.text(lesson.story())),
+                    Map.entry("question", Html.text(lesson.question())),
+                    Map.entry("space", space(lesson, play)),
+                    Map.entry("discussion", Html.list(lesson.discussion())),
+                    Map.entry("answer", answer(lesson, play)),
+                    Map.entry("reveal", Html.text(lesson.reveal())),
+                    Map.entry("figures", figures(play)),
+                    Map.entry("charts", new Html(chart(lesson, play).svg())),
+                    Map.entry("teacher", Html.text(lesson.teacher())),
+                    Map.entry("sources", Html.list(lesson.sources()))));
+    return Frame.page(
+        "Worksheet: " + lesson.title(),
+        "/lessons",
+        List.of("lesson.css", "print.css"),
+        List.of("page.js"),
+        main);
+  }
+
+  /** Where learners write or draw. */
+  private static Html space(Lesson lesson, LessonPlay play) {
+    if (lesson.task() instanceof Lesson.Draw draw) {
+      return BlankGrid.of(draw, play.drawn(draw, draw.days().get(0)));
+    }
+    if (lesson.task() instanceof Lesson.Choose choose) {
+      return new Html(
+          "<ul class=\"boxes\">"
+              + Html.list(choose.choices().stream().map(Lesson.Choice::text).toList())
+              + "</ul><p class=\"write\">Because:</p>");
+    }
+    Lesson.Scoops task = (Lesson.Scoops) lesson.task();
+    return new Html(
+        "<p class=\"write\">Lowest count I expect:</p><p class=\"write\">Highest count I"
+            + " expect:</p><p>The counts of the class:</p><div class=\"cells\">"
+            + "<span></span>".repeat(task.scoops())
+            + "</div>");
+  }
+
+  private static Html answer(Lesson lesson, LessonPlay play) {
+    if (lesson.task() instanceof Lesson.Choose choose) {
+      Lesson.Choice right = choose.right();
+      return paragraph(right.text() + ". " + right.because());
+    }
+    if (lesson.task() instanceof Lesson.Scoops task) {
+      ScoopDraw draw = play.scoops(task, SEED);
+      List<String> counts = new ArrayList<>();
+      for (int count : draw.counts()) {
+        counts.add(Integer.toString(count));
+      }
+      return paragraph(
+          "For example, drawn with seed "
+              + SEED
+              + ": "
+              + String.join(", ", counts)
+              + ". Lowest "
+              + draw.lowest()
+              + ", highest "
+              + draw.highest()
+              + ". Nine in ten scoops lie between "
+              + draw.low()
+              + " and "
+              + draw.high()
+              + ".");
+    }
+    Lesson.Draw draw = (Lesson.Draw) lesson.task();
+    return paragraph(
+        draw.days().stream()
+            .map(day -> Sentences.day(day) + ": " + Digits.two(play.drawn(draw, day)))
+            .collect(Collectors.joining(". ", "", ".")));
+  }
+
+  private static Html paragraph(String text) {
+    return new Html("<p class=\"lead\">" + Html.text(text) + "</p>");
+  }
+
+  private static Html figures(LessonPlay play) {
+    return Html.each(
+        play.readings(),
+        r ->
+            new Html(
+                "<tr><th scope=\"row\">"
+                    + Html.text(r.say())
+                    + "</th><td>"
+                    + Html.text(r.value())
+                    + "</td></tr>"));
+  }
+
+  private static ColonyChart chart(Lesson lesson, LessonPlay play) {
+    List<Panel> panels =
+        lesson.charts().stream()
+            .map(c -> Panel.of(c.title(), play.curves(c).stream().map(Worksheet::line).toList()))
+            .toList();
+    Almanac almanac = Almanac.BLANK;
+    for (Mark mark : Mark.of(lesson)) {
+      almanac = almanac.with(new Marker(mark.label(), mark.on()));
+    }
+    return new ColonyChart(
+        new Heading(lesson.title(), "As the model plays it"),
+        panels,
+        almanac,
+        new Size(720, 120 + 190 * panels.size()));
+  }
+
+  private static Line line(LessonPlay.Curve curve) {
+    List<Estimate> days = new ArrayList<>();
+    LocalDate day = curve.start();
+    for (double value : curve.values()) {
+      days.add(Estimate.of(day, value));
+      day = day.plusDays(1);
+    }
+    return new Line(curve.name(), "", days);
+  }
+}

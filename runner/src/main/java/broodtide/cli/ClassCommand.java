@@ -1,0 +1,68 @@
+package broodtide.cli;
+
+import broodtide.classroom.ClassServer;
+import broodtide.measure.OutOfRange;
+import broodtide.study.Library;
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** A local page for teaching. */
+@Command(
+    name = "class",
+    mixinStandardHelpOptions = true,
+    description = {
+      "A web page for teaching, for this machine alone: a colony to play with, lessons in which the"
+          + " class predicts first and then looks, and worksheets to print.",
+      "",
+      "Example:",
+      "  broodtide class --climate cool-maritime",
+      ""
+    })
+final class ClassCommand implements Callable<Integer> {
+  private final Desk desk;
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      description = "Port, 1024 to 65535. Default: any that is free.")
+  private int port;
+
+  @Option(
+      names = "--climate",
+      paramLabel = "NAME",
+      description =
+          "Climate shown at first, by name or path of a JSON file. Default: ${DEFAULT-VALUE}."
+              + " Known: ${COMPLETION-CANDIDATES}.",
+      completionCandidates = ClimateNames.class,
+      defaultValue = "temperate")
+  private String climate = "temperate";
+
+  ClassCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() throws InterruptedException {
+    if (port != 0) {
+      OutOfRange.check("--port", port, 1024, 65535, "1");
+    }
+    try (ClassServer page =
+        ClassServer.open(port, Library.climate(climate), e -> e.printStackTrace(desk.err()))) {
+      desk.out().println("The class page is at " + page.address());
+      desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
+      desk.out().flush();
+      new CountDownLatch(1).await();
+    } catch (IOException e) {
+      throw new Refusal(
+          "port "
+              + port
+              + " cannot be used ("
+              + e.getMessage()
+              + "); leave --port out to take any");
+    }
+    return Main.OK;
+  }
+}

@@ -1,0 +1,209 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.DecisionFile;
+import broodtide.compare.Rule;
+import broodtide.compare.RuleResult;
+import broodtide.compare.RuleText;
+import broodtide.compare.RuleTrial;
+import broodtide.compare.Spread;
+import broodtide.compare.WashRound;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.report.Digits;
+import broodtide.report.Odds;
+import broodtide.report.Plain;
+import broodtide.report.Table;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How would a monitoring rule fare? */
+@Command(
+    name = "rules",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Monitoring rules played through the season: wash regularly, treat when over a limit, with"
+          + " the luck of the scoop: how often a rule misses, treats needlessly, loses the colony.",
+      "",
+      "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100 bees; 'limit"
+          + " with CONTROL' goes by the limit of the season; 'wait DAYS' after either sets the days"
+          + " from one treatment to the next; 'on DATE with CONTROL and on DATE with CONTROL'"
+          + " treats by the calendar.",
+      "",
+      "Examples:",
+      "  broodtide rules washes.csv --climate temperate",
+      "  broodtide rules washes.csv --climate temperate --rule never --rule '2 with formic-slow'",
+      ""
+    })
+final class RulesCommand implements Callable<Integer> {
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private RunOptions run = new RunOptions();
+
+  @Option(
+      names = "--rule",
+      paramLabel = "RULE",
+      description = "A rule; may be given several times. Default: five usual ones.")
+  private List<String> rules = new ArrayList<>();
+
+  @Option(
+      names = "--with",
+      paramLabel = "CONTROL",
+      description = "Control of the usual rules. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "formic-strips")
+  private String with = "formic-strips";
+
+  @Option(
+      names = "--from",
+      paramLabel = "DATE",
+      description = "First wash. Default: one interval after the last one.")
+  private @Nullable LocalDate from;
+
+  @Option(
+      names = "--to",
+      paramLabel = "DATE",
+      description = "No wash after. Default: when the winter bees have been raised.")
+  private @Nullable LocalDate to;
+
+  @Option(
+      names = "--every",
+      paramLabel = "DAYS",
+      description = "Days from wash to wash. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "30")
+  private int every = 30;
+
+  @Option(
+      names = "--bees",
+      paramLabel = "N",
+      description = "Bees in a wash. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "300")
+  private int bees = 300;
+
+  RulesCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    List<Rule> given = rules.stream().map(RuleText::read).toList();
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::wintered);
+    return new Deciding(desk, run, "rules")
+        .decide(
+            cases,
+            (c, workers, file, out) ->
+                play(c, given.isEmpty() ? usual(c) : given, workers, file, out));
+  }
+
+  private List<Rule> usual(ColonyCase c) {
+    LocalDate harvest = c.stages().afterHarvest(c.now());
+    List<Rule> out = new ArrayList<>();
+    out.add(RuleText.read("never"));
+    for (String limit : List.of("1", "3", "limit")) {
+      out.add(RuleText.read(limit + " with " + with));
+    }
+    if (harvest.isBefore(c.until())) {
+      out.add(RuleText.read("on " + harvest + " with " + with));
+    }
+    return out;
+  }
+
+  private void play(
+      ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, Deciding out) {
+    LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
+    LocalDate last = to == null ? latest(first, c.stages().endOfWinterBees(first)) : to;
+    WashRound round = WashRound.usual(first, last, every, bees);
+    SeasonPosterior posterior = out.posterior(c, workers);
+    RuleTrial trial =
+        out.watched(
+            "playing rules for " + c.colony(),
+            progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
+    file.add(trial);
+    say(trial, out);
+  }
+
+  private static LocalDate latest(LocalDate a, LocalDate b) {
+    return a.isAfter(b) ? a : b;
+  }
+
+  private static void say(RuleTrial trial, Deciding out) {
+    trial.results().stream()
+        .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
+        .ifPresent(best -> out.say(sentence(best)));
+    out.show(table(trial));
+    ColonyCase c = trial.colony();
+    List<LocalDate> days = trial.round().days();
+    out.mention(
+        "Played from "
+            + Plain.day(c.now())
+            + " to "
+            + Plain.day(c.until())
+            + " with "
+            + days.size()
+            + (days.size() == 1 ? " wash" : " washes")
+            + " of "
+            + trial.round().bees()
+            + " bees, "
+            + (days.size() == 1
+                ? "on " + Plain.shortDay(days.get(0))
+                : Plain.shortDay(days.get(0)) + " to " + Plain.shortDay(days.get(days.size() - 1)))
+            + ". Treated: treatments begun. Missed: washes at which the colony stood over the limit"
+            + " of the season in truth and was not treated then or shortly before. Needless:"
+            + " treatments begun while it was not. Hindered: washes after which the rule asked for"
+            + " a treatment that supers, warmth or brood ruled out. All per colony and season.");
+    for (RuleResult r : trial.results()) {
+      r.objections().forEach(o -> out.say("Note: " + o + "."));
+    }
+    trial.refused().forEach(r -> out.say("Left out: " + r.reason() + "."));
+  }
+
+  private static String sentence(RuleResult best) {
+    return "Of these rules, \""
+        + best.rule().name()
+        + "\" loses the fewest colonies: "
+        + Digits.percent(RuleResult.mean(best.lost()))
+        + ", with "
+        + one(RuleResult.mean(best.treatments()))
+        + " treatments a season. It leaves a colony over the limit untreated at a wash "
+        + Odds.seasons(RuleResult.shareWithAny(best.misses()))
+        + " and treats needlessly "
+        + Odds.seasons(RuleResult.shareWithAny(best.needless()))
+        + ".";
+  }
+
+  private static Table table(RuleTrial trial) {
+    Table table =
+        Table.of(
+            Table.Column.sentences("Rule"),
+            Table.Column.numbers("treated"),
+            Table.Column.numbers("missed"),
+            Table.Column.numbers("needless"),
+            Table.Column.numbers("hindered"),
+            Table.Column.numbers("winter brood"),
+            Table.Column.numbers("lost"));
+    for (RuleResult r : trial.results()) {
+      boolean none = Double.isNaN(r.winterBrood()[0]);
+      table =
+          table.row(
+              r.rule().name(),
+              one(RuleResult.mean(r.treatments())),
+              one(RuleResult.mean(r.misses())),
+              one(RuleResult.mean(r.needless())),
+              one(RuleResult.mean(r.hindered())),
+              none ? "-" : Digits.percent(Spread.of(r.winterBrood()).median()),
+              Digits.percent(RuleResult.mean(r.lost())));
+    }
+    return table;
+  }
+
+  private static String one(double value) {
+    return value > 0 && value < 0.05 ? "<0.1" : String.format(Locale.ROOT, "%.1f", value);
+  }
+}

@@ -1,0 +1,272 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.CountedEfficacy;
+import broodtide.compare.CountedEfficacy.Count;
+import broodtide.compare.DecisionFile;
+import broodtide.compare.Shortfall;
+import broodtide.compare.Spread;
+import broodtide.compare.TreatmentCheck;
+import broodtide.control.MiticideCourse;
+import broodtide.engine.Workers;
+import broodtide.report.Digits;
+import broodtide.report.Plain;
+import broodtide.study.ControlTemplate;
+import broodtide.study.Library;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Did the treatment work? */
+@Command(
+    name = "worked",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Did the treatment work: from washes before and after, and against an untreated neighbour if"
+          + " there is one; corrected for what the season would have done anyway.",
+      "",
+      "Example:",
+      "  broodtide worked washes.csv --climate temperate --treated 2026-08-10 --with formic-strips"
+          + " --neighbour \"Hive 2\"",
+      ""
+    })
+final class WorkedCommand implements Callable<Integer> {
+  /** Level of the intervals, as everywhere. */
+  private static final double LEVEL = 0.9;
+
+  /** Days by which a neighbour's wash may lie off. Choice. */
+  private static final int NEAR = 10;
+
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private RunOptions run = new RunOptions();
+
+  @Option(
+      names = "--treated",
+      paramLabel = "DATE",
+      required = true,
+      description = "First day of the treatment.")
+  private LocalDate treated = LocalDate.MIN;
+
+  @Option(
+      names = "--with",
+      paramLabel = "CONTROL",
+      required = true,
+      description = "The treatment, by its name in the library or the path of a file.")
+  private String with = "";
+
+  @Option(
+      names = "--neighbour",
+      paramLabel = "NAME",
+      description = "An untreated colony of the same table, to hold the treated one against.")
+  private @Nullable String neighbour;
+
+  WorkedCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    ControlTemplate template = Library.control(with);
+    if (!(template.at(treated) instanceof MiticideCourse course)) {
+      throw new Refusal(
+          "--with " + with + " is not a miticide; this command judges treatments with miticides");
+    }
+    String wanted = colony.colony;
+    colony.colony = null;
+    CaseReader.Cases all = new CaseReader(desk, colony).read((stages, now) -> now.plusDays(1));
+    Optional<ColonyCase> beside = beside(all);
+    List<ColonyCase> judged =
+        all.cases().stream()
+            .filter(c -> wanted == null || c.colony().equals(wanted))
+            .filter(c -> beside.isEmpty() || !c.colony().equals(beside.get().colony()))
+            .toList();
+    if (judged.isEmpty()) {
+      throw new Refusal(
+          "no colony is left to judge"
+              + (wanted == null ? "" : " by --colony " + wanted)
+              + "; the table has "
+              + names(all));
+    }
+    CaseReader.Cases cases = new CaseReader.Cases(judged, all.study(), all.notes());
+    return new Deciding(desk, run, "worked")
+        .decide(
+            cases,
+            (c, workers, file, out) -> judge(c, beside, course, template, workers, file, out));
+  }
+
+  private Optional<ColonyCase> beside(CaseReader.Cases all) {
+    if (neighbour == null) {
+      return Optional.empty();
+    }
+    Optional<ColonyCase> found =
+        all.cases().stream().filter(c -> c.colony().equals(neighbour)).findFirst();
+    if (found.isEmpty()) {
+      throw new Refusal(
+          "--neighbour is \"" + neighbour + "\"; the table of washes has " + names(all));
+    }
+    return found;
+  }
+
+  private static String names(CaseReader.Cases all) {
+    return String.join(", ", all.cases().stream().map(ColonyCase::colony).toList());
+  }
+
+  private void judge(
+      ColonyCase c,
+      Optional<ColonyCase> beside,
+      MiticideCourse course,
+      ControlTemplate template,
+      Workers workers,
+      DecisionFile file,
+      Deciding out) {
+    TreatmentCheck check =
+        out.watched(
+            "reading the washes of " + c.colony(),
+            line -> TreatmentCheck.of(c, course, run.effort(), workers, line));
+    Optional<CountedEfficacy> counted =
+        CountedEfficacy.alone(count(check.before()), count(check.after()), LEVEL);
+    Optional<CountedEfficacy> against = beside.flatMap(n -> against(check, n));
+    file.add(check, counted, against);
+    out.say(verdict(check, template));
+    out.say(counts(check, counted));
+    beside.ifPresent(n -> out.say(besides(n, against)));
+    out.say(season(check));
+    List<String> doubts = Shortfall.doubts(check);
+    if (!doubts.isEmpty()) {
+      out.say("Mind: " + String.join("; ", doubts) + ".");
+    }
+    if (check.verdict() == TreatmentCheck.Verdict.FELL_SHORT) {
+      out.say("To check, in this order:");
+      Shortfall.reasons(check, template).forEach(r -> out.say("- " + r + "."));
+    }
+  }
+
+  private static Count count(Wash w) {
+    return new Count(w.mites(), w.exposure());
+  }
+
+  private static Optional<CountedEfficacy> against(TreatmentCheck check, ColonyCase beside) {
+    return CountedEfficacy.againstNeighbour(
+        count(check.before()),
+        count(check.after()),
+        count(near(beside, check.before().date())),
+        count(near(beside, check.after().date())),
+        LEVEL);
+  }
+
+  private static Wash near(ColonyCase beside, LocalDate day) {
+    return beside.washes().stream()
+        .min(Comparator.comparingLong(w -> apart(w, day)))
+        .filter(w -> apart(w, day) <= NEAR)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "neighbour \""
+                        + beside.colony()
+                        + "\" has no wash within "
+                        + NEAR
+                        + " days of "
+                        + day
+                        + ", the day of the treated colony's wash"));
+  }
+
+  private static long apart(Wash w, LocalDate day) {
+    return Math.abs(w.date().toEpochDay() - day.toEpochDay());
+  }
+
+  private static String verdict(TreatmentCheck check, ControlTemplate template) {
+    String name = template.name() + " from " + Plain.day(check.treatment().from());
+    return switch (check.verdict()) {
+      case WORKED ->
+          "It worked: " + name + " acted with at least half of its usual strength" + chance(check);
+      case FELL_SHORT ->
+          "It fell short: "
+              + name
+              + " acted with less than half of its usual strength"
+              + chance(check);
+      case CANNOT_TELL ->
+          "These washes cannot tell whether "
+              + name
+              + " worked: the chance that it acted with at least half of its usual strength is "
+              + Digits.percent(check.chanceWorked())
+              + ". Another wash would help.";
+    };
+  }
+
+  private static String chance(TreatmentCheck check) {
+    double chance = check.chanceWorked();
+    boolean worked = check.verdict() == TreatmentCheck.Verdict.WORKED;
+    return " (chance " + Digits.percent(worked ? chance : 1 - chance) + ").";
+  }
+
+  private static String counts(TreatmentCheck check, Optional<CountedEfficacy> counted) {
+    return "Counts alone: "
+        + spell(check.before())
+        + ", then "
+        + spell(check.after())
+        + ". "
+        + counted
+            .map(e -> "That is " + efficacy(e) + ", sampling alone.")
+            .orElse("With no mite before there is nothing to reckon.");
+  }
+
+  private static String spell(Wash w) {
+    return w.mites()
+        + " mites in "
+        + Math.round(w.beesOrAssumed())
+        + " bees on "
+        + Plain.shortDay(w.date());
+  }
+
+  private static String besides(ColonyCase beside, Optional<CountedEfficacy> against) {
+    return against
+        .map(
+            e ->
+                "Against the untreated neighbour "
+                    + beside.colony()
+                    + " (Henderson & Tilton): "
+                    + efficacy(e)
+                    + "; two colonies differ by more than sampling.")
+        .orElse(
+            "The neighbour "
+                + beside.colony()
+                + " or the colony had no mite in one of the washes that the reckoning divides by,"
+                + " so it cannot be made.");
+  }
+
+  private static String efficacy(CountedEfficacy e) {
+    String low = e.interval().low() < -1 ? "more than doubled" : change(e.interval().low());
+    return change(e.share()) + " (nine in ten: " + low + " to " + change(e.interval().high()) + ")";
+  }
+
+  private static String change(double share) {
+    return share < 0 ? Digits.percent(-share) + " more mites" : Digits.percent(share) + " fewer";
+  }
+
+  private static String season(TreatmentCheck check) {
+    Spread taken = Spread.of(check.reduction());
+    Spread usual = Spread.of(check.usual());
+    Spread untreated = Spread.of(check.untreated());
+    return "With the season taken into account: untreated, the colony would have stood at about "
+        + Digits.two(untreated.median())
+        + " mites per 100 bees on "
+        + Plain.day(check.after().date())
+        + "; so the treatment took about "
+        + Digits.percent(taken.median())
+        + " of all mites (nine in ten: "
+        + Digits.percent(taken.q05())
+        + " to "
+        + Digits.percent(taken.q95())
+        + "). At its usual strength it takes about "
+        + Digits.percent(usual.median())
+        + " here.";
+  }
+}

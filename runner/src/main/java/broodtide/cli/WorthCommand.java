@@ -1,0 +1,205 @@
+package broodtide.cli;
+
+import broodtide.compare.ColonyCase;
+import broodtide.compare.DecisionFile;
+import broodtide.compare.Outcome;
+import broodtide.compare.UsualPlans;
+import broodtide.compare.WashWorth;
+import broodtide.control.Plan;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.report.Digits;
+import broodtide.report.Odds;
+import broodtide.report.Plain;
+import broodtide.report.Table;
+import broodtide.study.ControlTemplate;
+import broodtide.study.Library;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Wash again first, or decide today? */
+@Command(
+    name = "worth",
+    mixinStandardHelpOptions = true,
+    description = {
+      "What another wash is worth: the gain to be expected from washing again in some weeks and"
+          + " deciding by its count, against deciding today.",
+      "",
+      "Examples:",
+      "  broodtide worth washes.csv --climate temperate",
+      "  broodtide worth washes.csv --climate temperate --weeks 3 --with thymol",
+      ""
+    })
+final class WorthCommand implements Callable<Integer> {
+  private final Desk desk;
+  @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private RunOptions run = new RunOptions();
+
+  @Option(
+      names = "--weeks",
+      paramLabel = "N,M",
+      split = ",",
+      description = "Weeks from the last wash to the next. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "2,4,6")
+  private List<Integer> weeks = new ArrayList<>();
+
+  @Option(
+      names = "--bees",
+      paramLabel = "N",
+      description = "Bees in the wash. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "300")
+  private int bees = 300;
+
+  @Option(
+      names = "--outcome",
+      paramLabel = "WORD",
+      description = "What is judged: winter-brood, infestation or lost. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "winter-brood")
+  private String outcome = "winter-brood";
+
+  @Option(
+      names = "--cost",
+      paramLabel = "X",
+      description =
+          "By how much a treatment must better the outcome to be worth its trouble: in 100 cells,"
+              + " mites per 100 bees, or in 100 colonies. Default: 5, 1 and 5.")
+  private @Nullable Double cost;
+
+  @Option(
+      names = "--with",
+      paramLabel = "CONTROL",
+      description = "The treatment that is weighed. Default: one that suits each date.")
+  private @Nullable String with;
+
+  WorthCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() {
+    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
+    Outcome judged = OutcomeWords.named(outcome);
+    double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
+    if (!(each >= 0)) {
+      throw new Refusal("--cost is " + cost + "; allowed is 0 or more");
+    }
+    for (int w : weeks) {
+      if (w < 1 || w > 52) {
+        throw new Refusal("--weeks has " + w + "; allowed is 1 to 52");
+      }
+    }
+    if (bees < 50 || bees > 1000) {
+      throw new Refusal("--bees is " + bees + "; allowed is 50 to 1000");
+    }
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::afterwards);
+    return new Deciding(desk, run, "worth")
+        .decide(
+            cases, (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));
+  }
+
+  private void weigh(
+      ColonyCase c,
+      Optional<ControlTemplate> control,
+      Outcome judged,
+      double each,
+      Workers workers,
+      DecisionFile file,
+      Deciding out) {
+    SeasonPosterior posterior = out.posterior(c, workers);
+    List<Plan> today = UsualPlans.of(c, control);
+    List<WashWorth> worth = new ArrayList<>();
+    for (int w : weeks) {
+      LocalDate day = c.now().minusDays(1).plusWeeks(w);
+      if (!day.isBefore(c.until())) {
+        out.say("Left out: a wash in " + w + " weeks lies after the last day, " + c.until() + ".");
+        continue;
+      }
+      List<Plan> later =
+          UsualPlans.of(c.decidingOn(day), control).stream().map(WorthCommand::onThatDay).toList();
+      worth.add(WashWorth.of(c, posterior, today, later, day, bees, judged, each, workers));
+    }
+    file.addWorth(c, worth);
+    worth.stream()
+        .max(Comparator.comparingDouble(WashWorth::gain))
+        .ifPresent(best -> say(best, worth, out));
+  }
+
+  /** What is "now" on the day of the wash is not now today. */
+  private static Plan onThatDay(Plan plan) {
+    return new Plan(plan.name().replace(" now (", " (on the day of the wash, "), plan.controls());
+  }
+
+  private static void say(WashWorth best, List<WashWorth> all, Deciding out) {
+    Outcome o = best.outcome();
+    out.say(
+        "If you decide today: "
+            + best.todayPlan().name()
+            + ". "
+            + (best.gain() * o.shownTimes() < 0.05
+                ? "Washing again first gains nothing"
+                    + (best.delay() * o.shownTimes() > 0.05
+                        ? ": putting off the decision costs more than a wash can tell."
+                        : ": no count would be likely enough to change the decision.")
+                : "Washing again on "
+                    + Plain.day(best.washDay())
+                    + " and deciding by its count is better by "
+                    + OutcomeWords.amount(o, best.gain())
+                    + " on average, of at most "
+                    + OutcomeWords.amount(o, best.today() - best.knowing())
+                    + " if you knew all about the colony that day."));
+    for (WashWorth.Decision d : best.decisions()) {
+      out.say(
+          "  "
+              + counts(d, best)
+              + " in "
+              + best.bees()
+              + " bees on "
+              + Plain.shortDay(best.washDay())
+              + " ("
+              + Odds.words(Math.min(1, d.chance()))
+              + "): "
+              + d.plan().name()
+              + ".");
+    }
+    Table table =
+        Table.of(
+            Table.Column.words("Wash on"),
+            Table.Column.numbers("gain"),
+            Table.Column.numbers("delay alone"),
+            Table.Column.numbers("at most"));
+    for (WashWorth w : all) {
+      table =
+          table.row(
+              Plain.shortDay(w.washDay()),
+              WindowPicture.signed(o, w.gain()),
+              WindowPicture.signed(o, -w.delay()),
+              WindowPicture.signed(o, w.today() - w.knowing()));
+    }
+    out.show(table);
+    out.mention(
+        "Gain over deciding today, in "
+            + o.title()
+            + "; what putting off the decision does by itself; what knowing all would gain. Each"
+            + " treatment counts as costing "
+            + Digits.plain(best.cost() * o.shownTimes())
+            + " of the same: trouble, money and stress on bees; --cost changes that.");
+  }
+
+  private static String counts(WashWorth.Decision d, WashWorth w) {
+    boolean last = w.decisions().get(w.decisions().size() - 1).from() == d.from();
+    if (last && d.from() == 0) {
+      return "Any count of mites";
+    }
+    return last
+        ? d.from() + (d.from() == 1 ? " mite or more" : " mites or more")
+        : d.from() == d.to() ? d.from() + " mites" : d.from() + " to " + d.to() + " mites";
+  }
+}

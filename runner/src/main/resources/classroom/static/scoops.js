@@ -1,0 +1,72 @@
+// Many scoops from one colony on one day: how much counts differ by chance.
+
+import { ask, draw, element, SVG } from './dom.js';
+
+export function scoopsTask(form) {
+  const get = (id) => document.getElementById(id);
+  const bees = Number(form.dataset.bees);
+  const whole = (id) => (/^[0-9]+$/.test(get(id).value.trim()) ? Number(get(id).value) : NaN);
+
+  get('more').addEventListener('click', () => {
+    get('seed').value = (whole('seed') + 1) % 1000000;
+    form.dispatchEvent(new Event('again'));
+  });
+
+  return {
+    problem() {
+      const [low, high, seed] = [whole('lowest'), whole('highest'), whole('seed')];
+      if (!(low >= 0 && high <= bees && low <= high)) {
+        return `Give the lowest and the highest count you expect, whole numbers from 0 to ${bees}.`;
+      }
+      return seed >= 0 && seed <= 999999 ? '' : 'The seed is a whole number from 0 to 999999.';
+    },
+    async reveal(answer, name) {
+      const drawn = await ask(`/api/lessons/${name}/scoops?seed=${whole('seed')}`);
+      const [low, high] = [whole('lowest'), whole('highest')];
+      const inside = drawn.counts.filter((c) => c >= low && c <= high).length;
+      get('more').hidden = false;
+      const verdict = `The scoops found ${Math.min(...drawn.counts)} to ${Math.max(...drawn.counts)}`
+        + ` mites. ${inside} of ${drawn.counts.length} lie in your range, ${low} to ${high}.`;
+      const note = element('p',
+        `In the long run nine scoops in ten find ${drawn.low} to ${drawn.high} mites. Seed`
+        + ` ${drawn.seed}. In order: ${drawn.counts.join(', ')}.`);
+      return { verdict, shown: [dots(drawn, low, high), note] };
+    },
+  };
+}
+
+/** One dot for each scoop, stacked over its count; the learner's range is shaded. */
+function dots({ counts, low, high }, mineLow, mineHigh) {
+  const figure = element('figure', '', 'chart');
+  figure.append(element('figcaption', 'Each dot is one scoop'));
+  const plot = element('div', '', 'plot');
+  const top = Math.max(...counts, high, Math.min(mineHigh, 40)) + 2;
+  const stack = new Map();
+  const most = Math.max(...counts.map((c) => counts.filter((d) => d === c).length), 4);
+  const width = document.querySelector('.lesson').clientWidth;
+  const x = (count) => 12 + ((count + 0.5) / (top + 1)) * (width - 24);
+  const radius = Math.min(12, (x(1) - x(0)) * 0.45);
+  const height = 90 + most * radius * 2.3;
+  const svg = document.createElementNS(SVG, 'svg');
+  svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
+  svg.setAttribute('role', 'img');
+  svg.setAttribute('aria-label', `Scoops in order: ${counts.join(', ')} mites.`);
+  const floor = height - 36;
+  const right = Math.min(mineHigh, top);
+  draw(svg, 'rect',
+    { x: x(mineLow - 0.5), y: 4, width: x(right + 0.5) - x(mineLow - 0.5), height: floor - 4, class: 'range' });
+  draw(svg, 'text', { x: x(mineLow - 0.5) + 6, y: 20 }, 'your range');
+  draw(svg, 'line', { x1: 12, x2: width - 12, y1: floor, y2: floor, class: 'foot-line' });
+  const every = [1, 2, 5, 10, 20].find((n) => n * (x(1) - x(0)) > 30) ?? 50;
+  for (let count = 0; count <= top; count += every) {
+    draw(svg, 'text', { x: x(count), y: floor + 20, 'text-anchor': 'middle' }, String(count));
+  }
+  counts.forEach((count) => {
+    const above = stack.get(count) ?? 0;
+    stack.set(count, above + 1);
+    draw(svg, 'circle', { cx: x(count), cy: floor - radius * (1.3 + 2.3 * above), r: radius, class: 'scoop' });
+  });
+  plot.append(svg);
+  figure.append(plot);
+  return figure;
+}

@@ -1,0 +1,331 @@
+package broodtide.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The page in a real browser: keys, pointer, small and large windows. Skipped without Chromium. */
+class BrowserTest {
+  @TempDir(cleanup = CleanupMode.NEVER)
+  static Path profile;
+
+  private static OpenPage page;
+  private static Chromium browser;
+
+  @BeforeAll
+  static void open() throws Exception {
+    Optional<Path> program = Chromium.program();
+    assumeTrue(
+        program.isPresent(), "no Chromium on this machine; install it to test the page's script");
+    page = new OpenPage();
+    browser = Chromium.start(program.get(), profile);
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+    if (page != null) {
+      page.close();
+    }
+  }
+
+  @AfterEach
+  void theConsoleIsQuiet() {
+    assertThat(browser.complaints()).isEmpty();
+    assertThat(page.troubles()).isEmpty();
+  }
+
+  private static void visit(String path, int width, int height) throws Exception {
+    browser.open(page.address().resolve(path), width, height);
+  }
+
+  private static String text(String id) throws Exception {
+    return browser.eval("document.getElementById('" + id + "').textContent").asText();
+  }
+
+  private static String chart(String id) throws Exception {
+    return browser
+        .eval("document.querySelector('#" + id + " svg').getAttribute('aria-label')")
+        .asText();
+  }
+
+  @Test
+  void aSliderTurnedByKeyRedrawsTheCharts() throws Exception {
+    visit("/", 1280, 800);
+    browser.waitFor("document.querySelector('#plot-mites svg') && wash.textContent");
+    String before = chart("plot-mites");
+    String sentence = text("wash");
+    assertThat(before).contains("on bees", "in brood", "1 March");
+    browser.eval("document.getElementById('dial-mites').focus()");
+    for (int i = 0; i < 5; i++) {
+      browser.press("ArrowRight");
+    }
+    assertThat(text("out-mites")).startsWith("1.0 per 100 bees");
+    browser.waitFor(
+        "document.querySelector('#plot-mites svg').getAttribute('aria-label') !== "
+            + quoted(before));
+    browser.waitFor("wash.textContent !== " + quoted(sentence));
+    assertThat(
+            browser
+                .eval("document.getElementById('dial-mites').getAttribute('aria-valuetext')")
+                .asText())
+        .contains("1.0 per 100 bees");
+  }
+
+  /** Tab leads through every dial in the order in which they stand; each can be seen to have it. */
+  @Test
+  void tabLeadsThroughTheDials() throws Exception {
+    visit("/", 1280, 800);
+    browser.waitFor("document.querySelector('#plot-mites svg')");
+    StringBuilder order = new StringBuilder();
+    for (int i = 0; i < 14; i++) {
+      browser.press("Tab");
+      order.append(
+          browser.eval("document.activeElement.id || document.activeElement.name").asText());
+      order.append(' ');
+      assertThat(
+              browser
+                  .eval(
+                      "(() => { const e = document.activeElement; const s ="
+                          + " getComputedStyle(e.matches('.pick input') ? e.nextElementSibling :"
+                          + " e); return s.outlineStyle; })()")
+                  .asText())
+          .isNotEqualTo("none");
+    }
+    assertThat(order.toString())
+        .containsSubsequence(
+            "dial-climate", "dial-mites", "dial-brood", "comb", "dial-treatment", "dial-arrivals");
+  }
+
+  @Test
+  void treatmentShowsItsDateAndItsObjections() throws Exception {
+    visit("/", 1280, 800);
+    browser.waitFor("document.querySelector('#plot-mites svg')");
+    assertThat(browser.eval("document.getElementById('when-treatment').hidden").asBoolean())
+        .isTrue();
+    browser.eval("document.getElementById('dial-treatment').focus()");
+    browser.eval(
+        "(() => { const t = document.getElementById('dial-treatment'); t.value = 'thymol';"
+            + " t.dispatchEvent(new Event('input', {bubbles: true})); })()");
+    browser.waitFor("document.querySelector('#plot-mites svg .mark-name')");
+    assertThat(browser.eval("document.getElementById('when-treatment').hidden").asBoolean())
+        .isFalse();
+    browser.eval(
+        "(() => { const t = document.getElementById('dial-treaton'); t.value = 90;"
+            + " t.dispatchEvent(new Event('input', {bubbles: true})); })()");
+    browser.waitFor("notes.textContent.includes('label decides')");
+  }
+
+  @Test
+  void keptCurvesStayForComparison() throws Exception {
+    visit("/", 1280, 800);
+    browser.waitFor("document.querySelector('#plot-mites svg')");
+    browser.eval("keep.focus()");
+    browser.press("Enter");
+    browser.waitFor("document.querySelectorAll('#plot-mites .kept').length > 1");
+    assertThat(chart("plot-mites")).contains("on bees, kept");
+    browser.eval("forget.click()");
+    browser.waitFor("document.querySelectorAll('#plot-mites .kept').length === 0");
+  }
+
+  @Test
+  void readingADayByKey() throws Exception {
+    visit("/", 1280, 800);
+    browser.waitFor("readout.textContent");
+    assertThat(text("readout")).startsWith("15 August:").contains("mites on bees", "A wash of 300");
+    browser.eval("document.getElementById('dial-day').focus()");
+    browser.press("ArrowRight");
+    assertThat(text("readout")).startsWith("16 August:");
+    browser.eval("document.querySelector('.months summary').focus()");
+    browser.press("Enter");
+    browser.waitFor("document.querySelector('.months').open");
+    assertThat(browser.eval("months.rows.length").asInt()).isEqualTo(13);
+  }
+
+  @Test
+  void choosingFirstThenLooking() throws Exception {
+    visit("/lessons/drone-magnet", 1280, 900);
+    assertThat(browser.eval("reveal.hidden").asBoolean()).isTrue();
+    browser.eval("document.querySelector('button.main').focus()");
+    browser.press("Enter");
+    assertThat(text("problem")).contains("Pick an answer first");
+    browser.eval("document.querySelector('input[name=choice]').focus()");
+    browser.press(" ");
+    browser.press("ArrowDown");
+    browser.press("ArrowDown");
+    browser.press("Enter");
+    browser.waitFor("!reveal.hidden && verdict.textContent");
+    assertThat(text("verdict")).contains("You saw it coming");
+    assertThat(text("answer")).contains("You said, and the model shows: Not quite half");
+    assertThat(text("figures")).contains("45 %");
+    assertThat(browser.eval("document.activeElement.id").asText()).isEqualTo("reveal-title");
+    assertThat(browser.eval("document.querySelectorAll('#charts .plot > svg').length").asInt())
+        .isEqualTo(2);
+  }
+
+  @Test
+  void drawingByPointerAndByKeys() throws Exception {
+    visit("/lessons/spring-count", 1280, 900);
+    browser.waitFor("document.querySelector('#pad svg')");
+    browser.eval("pad.scrollIntoView({behavior: 'instant', block: 'center'})");
+    double left = browser.eval("pad.querySelector('svg').getBoundingClientRect().left").asDouble();
+    double top = browser.eval("pad.querySelector('svg').getBoundingClientRect().top").asDouble();
+    double width = browser.eval("pad.querySelector('svg').clientWidth").asDouble();
+    double height = browser.eval("pad.querySelector('svg').clientHeight").asDouble();
+    browser.drag(left + 0.2 * width, top + 0.5 * height, left + 0.97 * width, top + 0.2 * height);
+    assertThat(
+            browser
+                .eval("[...document.querySelectorAll('input[data-day]')].every(i => i.value)")
+                .asBoolean())
+        .as("every day has a value")
+        .isTrue();
+    browser.eval("document.querySelectorAll('input[data-day]')[2].select()");
+    browser.eval("document.querySelectorAll('input[data-day]')[2].focus()");
+    browser.type("1.8");
+    browser.press("Enter");
+    browser.waitFor("!reveal.hidden && verdict.textContent");
+    assertThat(text("verdict")).containsPattern(Pattern.compile("[0-5] of your 5 points"));
+    assertThat(text("answer")).contains("10 April").contains("1.8");
+    assertThat(browser.eval("document.querySelectorAll('#pad path').length").asInt())
+        .as("the learner's line and the model's")
+        .isEqualTo(2);
+  }
+
+  @Test
+  void scoopsAreDrawnAgainFromAnotherSeed() throws Exception {
+    visit("/lessons/one-scoop", 1280, 900);
+    browser.eval(
+        "lowest.value = 5; highest.value = 13; document.querySelector('button.main').click()");
+    browser.waitFor("document.querySelectorAll('#answer circle').length === 20");
+    String first = text("answer");
+    assertThat(first).contains("Seed 1.");
+    browser.eval("more.click()");
+    browser.waitFor("answer.textContent.includes('Seed 2.')");
+    assertThat(text("answer")).isNotEqualTo(first);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {320, 390, 768, 1280, 1920})
+  void nothingReachesBeyondTheWindow(int width) throws Exception {
+    for (String path :
+        new String[] {
+          "/",
+          "/lessons",
+          "/lessons/neighbour",
+          "/lessons/drone-magnet",
+          "/lessons/one-scoop",
+          "/lessons/doubling/worksheet"
+        }) {
+      visit(path, width, 900);
+      for (String size : new String[] {"no", "yes"}) {
+        browser.eval(
+            "(() => { const b = document.getElementById('large'); if"
+                + " ((b.getAttribute('aria-pressed') === 'true') !== ('"
+                + size
+                + "' === 'yes'))"
+                + " b.click(); })()");
+        browser.waitFor("true");
+        assertThat(
+                browser
+                    .eval(
+                        "document.documentElement.scrollWidth -"
+                            + " document.documentElement.clientWidth")
+                    .asInt())
+            .as("%s at %d, large type: %s", path, width, size)
+            .isLessThanOrEqualTo(0);
+      }
+    }
+    browser.eval("localStorage.clear()");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {320, 390, 1280})
+  void norDoesAReveal(int width) throws Exception {
+    for (String lesson : new String[] {"neighbour", "august-october", "one-scoop"}) {
+      visit("/lessons/" + lesson, width, 900);
+      browser.waitFor("document.getElementById('large')");
+      browser.eval(
+          "(() => { document.querySelectorAll('input[type=number]').forEach(i => {"
+              + " if (!i.readOnly && i.id !== 'seed') i.value = 9; });"
+              + " document.querySelector('input[name=choice]')?.click();"
+              + " document.querySelector('button.main').click(); })()");
+      browser.waitFor("!reveal.hidden && document.querySelector('#charts .plot > svg')");
+      assertThat(
+              browser
+                  .eval(
+                      "document.documentElement.scrollWidth - document.documentElement.clientWidth")
+                  .asInt())
+          .as("%s at %d", lesson, width)
+          .isLessThanOrEqualTo(0);
+    }
+  }
+
+  /** What a screen reader needs: names for every control, one main heading, a language. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/",
+        "/lessons",
+        "/lessons/neighbour",
+        "/lessons/one-scoop",
+        "/lessons/august-october",
+        "/lessons/doubling/worksheet"
+      })
+  void everythingHasAName(String path) throws Exception {
+    visit(path, 1280, 900);
+    assertThat(browser.eval("document.documentElement.lang").asText()).isEqualTo("en");
+    assertThat(browser.eval("document.querySelectorAll('h1').length").asInt()).isEqualTo(1);
+    assertThat(browser.eval("document.querySelectorAll('main').length").asInt()).isEqualTo(1);
+    assertThat(
+            browser
+                .eval(
+                    "[...document.querySelectorAll('input, select')].filter(e => !(e.labels"
+                        + " && [...e.labels].some(l => l.textContent.trim()))).map(e =>"
+                        + " e.outerHTML).join()")
+                .asText())
+        .isEmpty();
+    assertThat(
+            browser
+                .eval(
+                    "[...document.querySelectorAll('button, a')].filter(e =>"
+                        + " !e.textContent.trim()).length")
+                .asInt())
+        .isZero();
+    assertThat(
+            browser
+                .eval(
+                    "[...document.querySelectorAll('[id]')].map(e => e.id).filter((id, i, all) =>"
+                        + " all.indexOf(id) !== i).join()")
+                .asText())
+        .as("no two have the same id")
+        .isEmpty();
+  }
+
+  /** One sheet for learners, at most two for the answers, none blank. */
+  @ParameterizedTest
+  @ValueSource(strings = {"spring-count", "drone-magnet", "one-scoop", "august-october"})
+  void worksheetsPrintOnFewSheets(String lesson) throws Exception {
+    visit("/lessons/" + lesson + "/worksheet", 1000, 900);
+    String pdf = new String(browser.pdf(), StandardCharsets.ISO_8859_1);
+    long sheets = Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(pdf).results().count();
+    assertThat(sheets).isBetween(2L, 3L);
+  }
+
+  private static String quoted(String text) {
+    return "'" + text.replace("\\", "\\\\").replace("'", "\\'") + "'";
+  }
+}

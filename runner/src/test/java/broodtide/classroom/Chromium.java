@@ -1,0 +1,272 @@
+package broodtide.classroom;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.File;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.WebSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A Chromium of this machine, without a window, spoken to over its own DevTools protocol, so that
+ * neither a driver nor a download is needed.
+ */
+final class Chromium implements AutoCloseable, WebSocket.Listener {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final int PATIENCE = 30;
+
+  private final Process process;
+  private final Map<Integer, CompletableFuture<JsonNode>> asked = new ConcurrentHashMap<>();
+  private final List<String> complaints = new CopyOnWriteArrayList<>();
+  private final AtomicInteger number = new AtomicInteger();
+  private final StringBuilder partial = new StringBuilder();
+  private final WebSocket socket;
+
+  private Chromium(Process process, URI page) throws Exception {
+    this.process = process;
+    socket =
+        HttpClient.newHttpClient()
+            .newWebSocketBuilder()
+            .buildAsync(page, this)
+            .get(PATIENCE, TimeUnit.SECONDS);
+    for (String domain : List.of("Page", "Runtime", "Log")) {
+      send(domain + ".enable", JSON.createObjectNode());
+    }
+  }
+
+  /** The browser's program, if this machine has one. */
+  static Optional<Path> program() {
+    String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
+    return Stream.of("chromium", "chromium-browser", "google-chrome")
+        .flatMap(name -> Stream.of(path.split(File.pathSeparator)).map(dir -> Path.of(dir, name)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  /** Starts it with a profile of its own. */
+  static Chromium start(Path program, Path profile) throws Exception {
+    Process process =
+        new ProcessBuilder(
+                program.toString(),
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--remote-debugging-port=0",
+                "--user-data-dir=" + profile,
+                "about:blank")
+            .redirectErrorStream(true)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      Path said = profile.resolve("DevToolsActivePort");
+      until(() -> Files.exists(said) && lines(said).size() > 1);
+      String port = lines(said).get(0);
+      HttpResponse<String> tabs =
+          HttpClient.newHttpClient()
+              .send(
+                  HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/json")).build(),
+                  HttpResponse.BodyHandlers.ofString());
+      for (JsonNode tab : JSON.readTree(tabs.body())) {
+        if (tab.path("type").asText().equals("page")) {
+          return new Chromium(process, URI.create(tab.path("webSocketDebuggerUrl").asText()));
+        }
+      }
+      throw new IllegalStateException("the browser opened no page");
+    } catch (Exception e) {
+      process.destroyForcibly();
+      throw e;
+    }
+  }
+
+  private static List<String> lines(Path file) {
+    try {
+      return Files.readAllLines(file);
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private static void until(BooleanSupplier done) throws InterruptedException {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+    while (!done.getAsBoolean()) {
+      if (System.nanoTime() > end) {
+        throw new IllegalStateException("waited " + PATIENCE + " s in vain");
+      }
+      Thread.sleep(50);
+    }
+  }
+
+  @Override
+  public @Nullable CompletionStage<?> onText(WebSocket from, CharSequence data, boolean last) {
+    partial.append(data);
+    if (last) {
+      try {
+        hear(JSON.readTree(partial.toString()));
+      } catch (IOException e) {
+        complaints.add("not understood: " + partial);
+      }
+      partial.setLength(0);
+    }
+    from.request(1);
+    return null;
+  }
+
+  private void hear(JsonNode message) {
+    CompletableFuture<JsonNode> waiting = asked.remove(message.path("id").asInt());
+    String method = message.path("method").asText();
+    if (waiting != null) {
+      waiting.complete(message);
+    } else if (method.equals("Runtime.exceptionThrown") || method.equals("Log.entryAdded")) {
+      complaints.add(message.path("params").toString());
+    } else if (method.equals("Runtime.consoleAPICalled")) {
+      complaints.add(message.path("params").toString());
+    }
+  }
+
+  private JsonNode send(String method, ObjectNode params) throws Exception {
+    int id = number.incrementAndGet();
+    CompletableFuture<JsonNode> answer = new CompletableFuture<>();
+    asked.put(id, answer);
+    ObjectNode message = JSON.createObjectNode().put("id", id).put("method", method);
+    message.set("params", params);
+    socket.sendText(message.toString(), true).get(PATIENCE, TimeUnit.SECONDS);
+    JsonNode heard = answer.get(PATIENCE, TimeUnit.SECONDS);
+    if (heard.has("error")) {
+      throw new IllegalStateException(method + ": " + heard.path("error"));
+    }
+    return heard.path("result");
+  }
+
+  /** Everything that the console has said so far. */
+  List<String> complaints() {
+    return complaints;
+  }
+
+  /** Opens an address in a window of a size. */
+  void open(URI address, int width, int height) throws Exception {
+    send(
+        "Emulation.setDeviceMetricsOverride",
+        JSON.createObjectNode()
+            .put("width", width)
+            .put("height", height)
+            .put("deviceScaleFactor", 1)
+            .put("mobile", width < 500));
+    send("Page.navigate", JSON.createObjectNode().put("url", address.toString()));
+    waitFor("location.href === '" + address + "' && document.readyState === 'complete'");
+  }
+
+  /** What an expression is worth in the page. */
+  JsonNode eval(String expression) throws Exception {
+    JsonNode result =
+        send(
+            "Runtime.evaluate",
+            JSON.createObjectNode()
+                .put("expression", expression)
+                .put("returnByValue", true)
+                .put("awaitPromise", true));
+    if (result.has("exceptionDetails")) {
+      throw new IllegalStateException(expression + ": " + result.path("exceptionDetails"));
+    }
+    return result.path("result").path("value");
+  }
+
+  /** Waits until an expression holds in the page. */
+  void waitFor(String expression) throws Exception {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+    while (!eval("Boolean(" + expression + ")").asBoolean()) {
+      if (System.nanoTime() > end) {
+        throw new IllegalStateException("never came true: " + expression);
+      }
+      Thread.sleep(30);
+    }
+  }
+
+  /** Presses a key, for example {@code ArrowRight}, {@code Tab}, {@code Enter}. */
+  void press(String key) throws Exception {
+    Map<String, Integer> codes =
+        Map.of("ArrowRight", 39, "ArrowLeft", 37, "ArrowDown", 40, "Tab", 9, "Enter", 13, " ", 32);
+    for (String type : List.of("keyDown", "keyUp")) {
+      ObjectNode event =
+          JSON.createObjectNode()
+              .put("type", type)
+              .put("key", key)
+              .put("code", key.equals(" ") ? "Space" : key)
+              .put("windowsVirtualKeyCode", codes.getOrDefault(key, 0));
+      if (type.equals("keyDown") && key.equals("Enter")) {
+        event.put("text", "\r");
+      } else if (type.equals("keyDown") && key.equals(" ")) {
+        event.put("text", " ");
+      }
+      send("Input.dispatchKeyEvent", event);
+    }
+  }
+
+  /** Types text into what has the focus. */
+  void type(String text) throws Exception {
+    send("Input.insertText", JSON.createObjectNode().put("text", text));
+  }
+
+  /** Drags the mouse from one place of the window to another. */
+  void drag(double fromX, double fromY, double toX, double toY) throws Exception {
+    mouse("mouseMoved", fromX, fromY, 0);
+    mouse("mousePressed", fromX, fromY, 1);
+    for (int i = 1; i <= 20; i++) {
+      mouse("mouseMoved", fromX + (toX - fromX) * i / 20, fromY + (toY - fromY) * i / 20, 1);
+    }
+    mouse("mouseReleased", toX, toY, 0);
+  }
+
+  private void mouse(String type, double x, double y, int buttons) throws Exception {
+    send(
+        "Input.dispatchMouseEvent",
+        JSON.createObjectNode()
+            .put("type", type)
+            .put("x", x)
+            .put("y", y)
+            .put("button", "left")
+            .put("buttons", buttons)
+            .put("clickCount", 1));
+  }
+
+  /** The page as a printer would get it. */
+  byte[] pdf() throws Exception {
+    JsonNode printed =
+        send("Page.printToPDF", JSON.createObjectNode().put("printBackground", true));
+    return Base64.getDecoder().decode(printed.path("data").asText());
+  }
+
+  @Override
+  public void close() {
+    socket.abort();
+    process.descendants().forEach(ProcessHandle::destroyForcibly);
+    process.destroyForcibly();
+    try {
+      process.waitFor(PATIENCE, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
