@@ -16,7 +16,7 @@ public final class PlanTerminalTable {
     List<PlanColumn> columns =
         PlanColumns.of(comparison).stream().filter(PlanColumn::terminal).toList();
     List<Table.Column> heads = new ArrayList<>();
-    heads.add(Table.Column.words("Plan"));
+    heads.add(Table.Column.sentences("Plan"));
     heads.add(Table.Column.words("from"));
     for (PlanColumn c : columns) {
       heads.add(Table.Column.numbers(c.head()));
@@ -31,7 +31,7 @@ public final class PlanTerminalTable {
       cells.add(begins(run));
       for (PlanColumn c : columns) {
         PlanColumn.Cell cell = c.cell().apply(run);
-        cells.add(cell.middle());
+        cells.add(cell.middle().replace("over ", ">").replace("under ", "<"));
         if (c == columns.get(0)) {
           cells.add(cell.range().replace("over 100", "100+"));
         }
