@@ -43,9 +43,13 @@ class ControlsTest {
   }
 
   @Test
-  void aSplitThatStopsNoLayingIsNoBroodBreak() {
-    Split split = new Split("split", DAY, 0.5, 0.5, 0);
-    assertThat(new Plan("p", List.of(split, new QueenCaging("c", DAY, DAY))).controls()).hasSize(2);
+  void aSplitThatStopsNoLayingIsNoBroodBreakButNeedsAFreeQueen() {
+    QueenCaging cage = new QueenCaging("c", DAY, DAY.plusDays(20));
+    Split after = new Split("split", DAY.plusDays(21), 0.5, 0.5, 0);
+    assertThat(new Plan("p", List.of(after, cage)).controls()).hasSize(2);
+    Split during = new Split("split", DAY.plusDays(9), 0.5, 0.5, 0);
+    assertThatThrownBy(() -> new Plan("p", List.of(during, cage)))
+        .hasMessageContaining("the queen is caged by \"c\"");
   }
 
   @Test

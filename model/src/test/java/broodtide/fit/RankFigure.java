@@ -9,8 +9,8 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
  */
 final class RankFigure {
   private static final int BINS = 16;
-  private static final int WIDE = 220;
-  private static final int HIGH = 150;
+  private static final int WIDE = 240;
+  private static final int HIGH = 160;
   private static final int PER_ROW = 4;
 
   private RankFigure() {}
@@ -50,7 +50,7 @@ final class RankFigure {
     BinomialDistribution bin = new BinomialDistribution(null, repeats, 1.0 / BINS);
     int low = bin.inverseCumulativeProbability(0.005);
     int high = bin.inverseCumulativeProbability(0.995);
-    double unit = 80.0 / (2.6 * repeats / BINS);
+    double unit = 88.0 / (1.6 * repeats / BINS);
     int wide = WIDE - 28;
     int base = y + 118;
     add(

@@ -51,6 +51,7 @@ public final class ClassServer implements AutoCloseable {
    * @param first the climate shown at first
    * @param trouble is told of errors inside the program, which clients learn nothing of
    * @throws IOException when the port cannot be had
+   * @throws IllegalArgumentException when no colony lives in the climate
    */
   public static ClassServer open(int port, Climate first, Consumer<Throwable> trouble)
       throws IOException {

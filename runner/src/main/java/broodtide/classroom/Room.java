@@ -26,10 +26,13 @@ final class Room {
 
   /**
    * @param first the climate shown at first
+   * @throws IllegalArgumentException when no colony lives in it
    */
   Room(Climate first) {
     places = new Places(first);
     explorer = new Explorer(places);
+    Explorer.Colony colony = explorer.read(null);
+    player.play(colony.scenario(), colony.member());
   }
 
   /** Plays once in every climate, so that the first who asks need not wait. */

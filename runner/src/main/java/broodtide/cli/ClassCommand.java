@@ -55,6 +55,8 @@ final class ClassCommand implements Callable<Integer> {
       desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
       desk.out().flush();
       new CountDownLatch(1).await();
+    } catch (IllegalArgumentException e) {
+      throw new Refusal(String.valueOf(e.getMessage()));
     } catch (IOException e) {
       throw new Refusal(
           "port "

@@ -11,16 +11,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.CleanupMode;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page in a real browser: keys, pointer, small and large windows. Skipped without Chromium. */
 class BrowserTest {
-  @TempDir(cleanup = CleanupMode.NEVER)
-  static Path profile;
-
   private static OpenPage page;
   private static Chromium browser;
 
@@ -30,7 +25,7 @@ class BrowserTest {
     assumeTrue(
         program.isPresent(), "no Chromium on this machine; install it to test the page's script");
     page = new OpenPage();
-    browser = Chromium.start(program.get(), profile);
+    browser = Chromium.start(program.get());
   }
 
   @AfterAll

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -13,6 +14,7 @@ import java.net.http.WebSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,14 +37,16 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   private static final int PATIENCE = 30;
 
   private final Process process;
+  private final Path profile;
   private final Map<Integer, CompletableFuture<JsonNode>> asked = new ConcurrentHashMap<>();
   private final List<String> complaints = new CopyOnWriteArrayList<>();
   private final AtomicInteger number = new AtomicInteger();
   private final StringBuilder partial = new StringBuilder();
   private final WebSocket socket;
 
-  private Chromium(Process process, URI page) throws Exception {
+  private Chromium(Process process, Path profile, URI page) throws Exception {
     this.process = process;
+    this.profile = profile;
     socket =
         HttpClient.newHttpClient()
             .newWebSocketBuilder()
@@ -63,7 +67,8 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** Starts it with a profile of its own. */
-  static Chromium start(Path program, Path profile) throws Exception {
+  static Chromium start(Path program) throws Exception {
+    Path profile = Files.createTempDirectory("broodtide-browser");
     Process process =
         new ProcessBuilder(
                 program.toString(),
@@ -91,7 +96,8 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
                   HttpResponse.BodyHandlers.ofString());
       for (JsonNode tab : JSON.readTree(tabs.body())) {
         if (tab.path("type").asText().equals("page")) {
-          return new Chromium(process, URI.create(tab.path("webSocketDebuggerUrl").asText()));
+          return new Chromium(
+              process, profile, URI.create(tab.path("webSocketDebuggerUrl").asText()));
         }
       }
       throw new IllegalStateException("the browser opened no page");
@@ -267,6 +273,16 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
       process.waitFor(PATIENCE, TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    }
+    remove(profile);
+  }
+
+  /** Removes what can be removed; helpers of the browser may still be letting go of a file. */
+  private static void remove(Path folder) {
+    try (Stream<Path> all = Files.walk(folder)) {
+      all.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+    } catch (IOException | UncheckedIOException e) {
+      folder.toFile().deleteOnExit();
     }
   }
 }

@@ -3,6 +3,8 @@ package broodtide.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.report.Terminal;
+import broodtide.study.ClimateFile;
+import broodtide.study.Library;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -11,11 +13,14 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -61,6 +66,17 @@ class ClassCommandTest {
     assertThat(r.code()).isEqualTo(2);
     assertThat(r.err()).isNotBlank().doesNotContain("Exception");
     assertThat(r.out()).isEmpty();
+  }
+
+  @Test
+  void aClimateInWhichNoColonyLivesIsRefused(@TempDir Path dir) throws Exception {
+    String bleak =
+        ClimateFile.write(Library.climate("boreal"))
+            .replaceFirst("\"laying\": \\{[^}]*}", "\"laying\": {\"06-01\": 1}");
+    Path file = Files.writeString(dir.resolve("bleak.json"), bleak);
+    Bench.Outcome r = Bench.run("class", "--climate", file.toString());
+    assertThat(r.code()).as(r.err()).isEqualTo(2);
+    assertThat(r.err()).contains("no colony lives").doesNotContain("Exception");
   }
 
   @Test
