@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** What a run writes: report, pictures, tables and results, gathered colony by colony. */
 final class Findings {
@@ -24,7 +23,7 @@ final class Findings {
   private final ResultsFile results;
   private final List<PagePart> parts = new ArrayList<>();
   private final Map<String, byte[]> pictures = new LinkedHashMap<>();
-  private @Nullable PlanFiles tables;
+  private final PlanFiles tables = new PlanFiles();
 
   Findings(String what, RunOptions run, SeasonPosterior.Effort effort, CaseReader.Cases cases) {
     String version = Version.number();
@@ -38,9 +37,6 @@ final class Findings {
   /** Takes in a colony. */
   void add(ColonyResult result) {
     results.add(result);
-    if (tables == null) {
-      tables = new PlanFiles(result.comparison());
-    }
     tables.add(result);
     SeasonChart chart = PlanPictures.plans(result);
     String colony = Outputs.name(result.comparison().colony().colony());
@@ -58,10 +54,8 @@ final class Findings {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("report.html", utf8(new Page(parts, notes, facts).html()));
     files.putAll(pictures);
-    if (tables != null) {
-      files.put("plans.csv", utf8(tables.plans()));
-      files.put("season.csv", utf8(tables.season()));
-    }
+    files.put("plans.csv", utf8(tables.plans()));
+    files.put("season.csv", utf8(tables.season()));
     files.put("results.json", utf8(json()));
     return files;
   }

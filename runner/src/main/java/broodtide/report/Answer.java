@@ -75,29 +75,8 @@ public record Answer(Comparison comparison) {
   public List<String> further() {
     List<String> out = new ArrayList<>();
     out.add(crossing());
-    ColonyCase c = comparison.colony();
-    Optional<SpringLow> low = first().springLow();
-    double lost =
-        low.isPresent()
-            ? Arrays.stream(first().winterLosses(low.get())).average().orElseThrow()
-            : first().shareLost(c.until());
-    if (low.isPresent()) {
-      out.add(
-          (waits(first()) ? "Left alone, the colony" : "The colony")
-              + " is dead or too weak by "
-              + Plain.day(low.get().day())
-              + " "
-              + Odds.seasons(lost)
-              + ".");
-    } else if (lost > WORTH_SAYING && (c.until().isAfter(day()) || lost <= 0.5)) {
-      out.add(
-          (waits(first()) ? "Left alone, the colony" : "The colony")
-              + " is lost by "
-              + Plain.day(c.until())
-              + " "
-              + Odds.seasons(lost)
-              + ".");
-    }
+    String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
+    later(first()).ifPresent(loss -> out.add(colony + loss + "."));
     if (comparison.runs().size() > 1) {
       PlanRun best = lowest();
       out.add(
@@ -114,9 +93,24 @@ public record Answer(Comparison comparison) {
     return out;
   }
 
+  /** How likely the loss of the colony is after the {@link #day}, when there is more to say. */
+  private Optional<String> later(PlanRun run) {
+    Optional<SpringLow> low = run.springLow();
+    if (low.isPresent()) {
+      double lost = Arrays.stream(run.winterLosses(low.get())).average().orElseThrow();
+      String words = Odds.seasons(lost);
+      return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
+    }
+    LocalDate until = comparison.colony().until();
+    double lost = run.shareLost(until);
+    boolean said = !until.isAfter(day()) && lost > 0.5;
+    return said || lost <= WORTH_SAYING
+        ? Optional.empty()
+        : Optional.of("lost by " + Plain.day(until) + " " + Odds.seasons(lost));
+  }
+
   /** What a plan leaves, as one item of a list that says the day and the limit above it. */
   public String item(PlanRun run) {
-    ColonyCase c = comparison.colony();
     StringBuilder s = new StringBuilder();
     double lost = run.shareLost(day());
     if (lost > 0.5) {
@@ -128,10 +122,7 @@ public record Answer(Comparison comparison) {
       limit()
           .ifPresent(l -> s.append("; over the limit ").append(Odds.seasons(chanceOver(run, l))));
     }
-    double later = run.shareLost(c.until());
-    if (c.until().isAfter(day()) && later > WORTH_SAYING) {
-      s.append("; lost by ").append(Plain.day(c.until())).append(' ').append(Odds.seasons(later));
-    }
+    later(run).ifPresent(loss -> s.append("; ").append(loss));
     return s.append('.').toString();
   }
 
@@ -185,7 +176,8 @@ public record Answer(Comparison comparison) {
   }
 
   private static String about(double perHundred) {
-    return (perHundred >= PlanRun.FULL ? "" : "about ") + Plain.level(perHundred);
+    String level = Plain.level(perHundred);
+    return Character.isDigit(level.charAt(0)) ? "about " + level : level;
   }
 
   private String range(PlanRun run) {

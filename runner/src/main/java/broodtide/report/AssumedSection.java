@@ -2,6 +2,7 @@ package broodtide.report;
 
 import broodtide.compare.ColonyCase;
 import broodtide.compare.PlanRun;
+import broodtide.compare.Wintering;
 import broodtide.control.Control;
 import broodtide.measure.Tag;
 import broodtide.mite.Immigration;
@@ -41,6 +42,15 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + " bees counts as lost and reads over "
             + PlanRun.FULL
             + " mites per 100 bees.");
+    if (parts.stream().anyMatch(PagePart::winters)) {
+      lines.add(
+          "Losses over winter follow the shape seen in Vermont in 2021 by late-September wash, with"
+              + " "
+              + Digits.percent(Wintering.defaults().otherLosses())
+              + " for other causes than mites. Viruses that mites leave behind are not modelled, so"
+              + " that a treatment after the winter bees are raised looks better here than trials"
+              + " found it.");
+    }
     lines.add(
         "Every season runs by the usual calendar of the climate. A late spring, a failed flow, a"
             + " swarm or a lost queen is not foreseen.");

@@ -1,26 +1,22 @@
 package broodtide.report;
 
 import broodtide.compare.ColonyResult;
+import broodtide.fit.Learned;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.UnknownSummary;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** What the washes taught of one colony, and what they left open. */
 record LearnedTable(ColonyResult result) {
   /** Standard deviations on either side that hold nine in ten of a normal. */
   private static final double NINE_IN_TEN = 1.6449;
 
-  /** Share of the doubt that must be gone before something counts as learned. */
-  private static final double LEARNED = 0.1;
-
   void write(Html h, String heading) {
     Priors priors = result.comparison().posterior().priors();
     List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
-    h.element("p", sentence(unknowns, priors));
+    h.element("p", String.join(" ", Learned.sentences(result.comparison().posterior())));
     h.open("table", "class", "cards", "role", "table");
     h.element("caption", "Middle and range of nine in ten, before and after the washes.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
@@ -47,29 +43,5 @@ record LearnedTable(ColonyResult result) {
     h.open("td", "role", "cell", "data-head", title).open("span");
     h.element("b", Digits.two(middle)).text(" ").element("small", Digits.range(low, high));
     h.close().close();
-  }
-
-  private static String sentence(List<UnknownSummary> unknowns, Priors priors) {
-    String learned =
-        names(unknowns.stream().filter(u -> u.shrinkage() >= LEARNED).toList(), priors);
-    String open = names(unknowns.stream().filter(u -> u.shrinkage() < LEARNED).toList(), priors);
-    if (learned.isEmpty()) {
-      return "The washes taught next to nothing of this colony: the forecast rests on what is"
-          + " usual.";
-    }
-    return "The washes taught something of: "
-        + learned
-        + "."
-        + (open.isEmpty()
-            ? ""
-            : " They said next to nothing of: "
-                + open
-                + ". For these the forecast rests on what is usual.");
-  }
-
-  private static String names(List<UnknownSummary> unknowns, Priors priors) {
-    return unknowns.stream()
-        .map(u -> UnknownWords.of(u, priors).name().toLowerCase(Locale.ROOT))
-        .collect(Collectors.joining(", "));
   }
 }

@@ -55,24 +55,37 @@ final class Lettering {
     return letter >= WIDE_FROM ? 1.1 : OTHER;
   }
 
-  /** Breaks text at blanks so that each line fits the width; a longer word stays whole. */
+  /** Breaks text at blanks so that each line fits the width; a longer word is cut. */
   static List<String> wrap(String text, Type type, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.strip().split("\\s+", -1)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && width(longer, type.size(), type.bold()) > width) {
+      String rest = word;
+      if (!line.isEmpty() && width(line + " " + rest, type.size(), type.bold()) > width) {
         lines.add(line.toString());
         line.setLength(0);
-        line.append(word);
-      } else {
-        line.setLength(0);
-        line.append(longer);
       }
+      int cut = fitting(rest, type, width);
+      while (cut < rest.length()) {
+        lines.add(rest.substring(0, cut));
+        rest = rest.substring(cut);
+        cut = fitting(rest, type, width);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(rest);
     }
     if (!line.isEmpty()) {
       lines.add(line.toString());
     }
     return lines;
+  }
+
+  /** How much of a word fits the width, one letter at the least. */
+  private static int fitting(String word, Type type, double width) {
+    int end = word.length();
+    while (end > word.offsetByCodePoints(0, word.isEmpty() ? 0 : 1)
+        && width(word.substring(0, end), type.size(), type.bold()) > width) {
+      end = word.offsetByCodePoints(end, -1);
+    }
+    return end;
   }
 }

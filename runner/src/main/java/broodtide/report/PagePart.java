@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param section chart, plans, washes and what was learned
  * @param turns what would change the answer
  * @param treats whether a plan gives a miticide
+ * @param winters whether the look ahead reaches the next spring
  */
 public record PagePart(
     ColonyCase colony,
@@ -28,7 +29,8 @@ public record PagePart(
     Optional<String> contradiction,
     Html section,
     List<String> turns,
-    boolean treats) {
+    boolean treats,
+    boolean winters) {
   /**
    * Sets the part of one colony.
    *
@@ -49,6 +51,7 @@ public record PagePart(
         Answer.contradiction(result.agreement()),
         new ColonySection(result, chart, several).write(id),
         Turns.of(result),
-        result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0));
+        result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0),
+        answer.first().springLow().isPresent());
   }
 }

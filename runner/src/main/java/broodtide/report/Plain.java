@@ -15,6 +15,8 @@ public final class Plain {
   private static final DateTimeFormatter EVERY_YEAR =
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
+  private static final double LEAST = 0.01;
+
   private Plain() {}
 
   /** A day in a sentence: {@code 5 October 2025}. */
@@ -33,9 +35,13 @@ public final class Plain {
   }
 
   /**
-   * An infestation in mites per 100 bees, read to {@value broodtide.compare.PlanRun#FULL} at most.
+   * An infestation in mites per 100 bees, from {@code under 0.01}, a mite or two in a whole colony,
+   * to {@code over 100}.
    */
   public static String level(double perHundred) {
+    if (perHundred > 0 && perHundred < LEAST) {
+      return "under " + LEAST;
+    }
     return perHundred >= PlanRun.FULL ? "over " + PlanRun.FULL : Digits.two(perHundred);
   }
 

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The outcomes of plans that tables show, in their order. */
 public final class PlanColumns {
@@ -144,16 +145,19 @@ public final class PlanColumns {
         "Lost over winter",
         "Chance that the colony is dead or too weak by "
             + Plain.day(low.day())
-            + ", other causes than mites included, and the bees raised without mites that are left"
-            + " then.",
+            + ", other causes than mites included; sound bees are those raised without mites that"
+            + " are left then.",
         true,
         run -> new PlanColumn.Cell(Digits.percent(loss(run, low)), sound(run, low) + " sound bees"),
-        List.of(
-            new PlanColumn.Figure("chance_lost_over_winter", r -> Csv.number(loss(r, low))),
-            new PlanColumn.Figure("spring_low", r -> low.day().toString()),
-            new PlanColumn.Figure(
-                "sound_winter_bees_median",
-                r -> Csv.number(Spread.of(r.soundWinterBees(low.day())).median()))));
+        Stream.concat(
+                Stream.of(
+                    new PlanColumn.Figure("chance_lost_over_winter", r -> Csv.number(loss(r, low))),
+                    new PlanColumn.Figure("spring_low", r -> low.day().toString()),
+                    new PlanColumn.Figure(
+                        "sound_winter_bees_median",
+                        r -> Csv.number(Spread.of(r.soundWinterBees(low.day())).median()))),
+                lost().figures().stream())
+            .toList());
   }
 
   private static double loss(PlanRun run, SpringLow low) {
@@ -161,7 +165,8 @@ public final class PlanColumns {
   }
 
   private static String sound(PlanRun run, SpringLow low) {
-    return Digits.two(Spread.of(run.soundWinterBees(low.day())).median());
+    double bees = Spread.of(run.soundWinterBees(low.day())).median();
+    return bees < 1 ? "no" : Digits.two(bees);
   }
 
   private PlanColumn lost() {

@@ -1,12 +1,15 @@
 package broodtide.report;
 
 import broodtide.compare.ColonyResult;
-import broodtide.compare.Comparison;
 import broodtide.compare.PlanDay;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -21,18 +24,9 @@ import java.util.stream.Stream;
  * </ul>
  */
 public final class PlanFiles {
-  private final Csv plans;
+  private final List<Map<String, String>> plans = new ArrayList<>();
   private final Csv season =
       new Csv(List.of("date", "colony", "plan", "q05", "q25", "median", "q75", "q95", "adults"));
-
-  /** Empty files with the columns of this comparison, which are those of any other. */
-  public PlanFiles(Comparison comparison) {
-    List<String> heads = new ArrayList<>(List.of("colony", "plan"));
-    PlanColumns.of(comparison).stream()
-        .flatMap(c -> c.figures().stream())
-        .forEach(f -> heads.add(f.name()));
-    plans = new Csv(heads);
-  }
 
   /** Adds a colony. */
   public void add(ColonyResult result) {
@@ -40,9 +34,13 @@ public final class PlanFiles {
     String colony = Csv.text(result.comparison().colony().colony());
     for (PlanRun run : result.comparison().runs()) {
       String plan = Csv.text(run.plan().name());
-      Stream<String> figures =
-          columns.stream().flatMap(c -> c.figures().stream()).map(f -> f.text().apply(run));
-      plans.row(Stream.concat(Stream.of(colony, plan), figures).toList());
+      Map<String, String> row = new LinkedHashMap<>();
+      row.put("colony", colony);
+      row.put("plan", plan);
+      columns.stream()
+          .flatMap(c -> c.figures().stream())
+          .forEach(f -> row.put(f.name(), f.text().apply(run)));
+      plans.add(row);
       for (PlanDay day : result.days(run)) {
         season.row(row(day, colony, plan));
       }
@@ -56,9 +54,18 @@ public final class PlanFiles {
     return Stream.concat(Stream.of(day.date().toString(), colony, plan), figures).toList();
   }
 
-  /** The text of {@code plans.csv}. */
+  /**
+   * The text of {@code plans.csv}. Colonies may differ in what can be said of them, as when the
+   * look ahead of one ends before spring: the columns are those of all, the missing cells empty.
+   */
   public String plans() {
-    return plans.finish();
+    Set<String> heads = new LinkedHashSet<>();
+    plans.forEach(row -> heads.addAll(row.keySet()));
+    Csv csv = new Csv(List.copyOf(heads));
+    for (Map<String, String> row : plans) {
+      csv.row(heads.stream().map(head -> row.getOrDefault(head, "")).toList());
+    }
+    return csv.finish();
   }
 
   /** The text of {@code season.csv}. */

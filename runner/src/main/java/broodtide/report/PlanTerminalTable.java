@@ -16,7 +16,7 @@ public final class PlanTerminalTable {
     List<PlanColumn> columns =
         PlanColumns.of(comparison).stream().filter(PlanColumn::terminal).toList();
     List<Table.Column> heads = new ArrayList<>();
-    heads.add(Table.Column.words("Plan"));
+    heads.add(Table.Column.sentences("Plan"));
     heads.add(Table.Column.words("from"));
     for (PlanColumn c : columns) {
       heads.add(Table.Column.numbers(c.head()));
@@ -31,7 +31,7 @@ public final class PlanTerminalTable {
       cells.add(begins(run));
       for (PlanColumn c : columns) {
         PlanColumn.Cell cell = c.cell().apply(run);
-        cells.add(cell.middle());
+        cells.add(cell.middle().replace("over ", ">").replace("under ", "<"));
         if (c == columns.get(0)) {
           cells.add(cell.range().replace("over 100", "100+"));
         }
@@ -49,13 +49,14 @@ public final class PlanTerminalTable {
         .orElse("-");
   }
 
-  /** What the columns of the terminal mean, in one paragraph. */
+  /** What the columns of the terminal mean, in one paragraph: the first clause of each. */
   public static String legend(Comparison comparison) {
     StringBuilder s = new StringBuilder("9 in 10: the range of nine seasons in ten.");
     for (PlanColumn c : PlanColumns.of(comparison)) {
       if (c.terminal()) {
+        String brief = c.meaning().replaceFirst("[;.].*", "");
         s.append(' ').append(c.head()).append(": ");
-        s.append(Character.toLowerCase(c.meaning().charAt(0))).append(c.meaning().substring(1));
+        s.append(Character.toLowerCase(brief.charAt(0))).append(brief.substring(1)).append('.');
       }
     }
     return s.toString();

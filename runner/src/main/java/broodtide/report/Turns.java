@@ -125,7 +125,7 @@ final class Turns {
     out.add(
         "Neighbours: with few colonies around, "
             + Digits.two(usual.sparseArrivals())
-            + " mites a day arrive in late summer and autumn; with many, "
+            + " mites a day arrive in season; with many, "
             + Digits.two(usual.denseArrivals())
             + " (Frey & Rosenkranz 2014). More arrivals mean more mites, above all after a"
             + " treatment. Run again with --neighbours isolated, sparse or dense to see, or change"

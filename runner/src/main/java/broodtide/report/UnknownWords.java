@@ -67,17 +67,14 @@ record UnknownWords(String name, String unit, String less, String more) {
     return new UnknownWords(p.is(), "", "where it is least", "where it is most");
   }
 
-  /** How much the washes said of it. */
+  /** How much the washes said of it; the steps are those of {@link broodtide.fit.Learned}. */
   static String said(double shrinkage) {
-    if (shrinkage < -0.1) {
+    if (shrinkage < -0.15) {
       return "less sure than before";
     }
-    if (shrinkage < 0.1) {
-      return "next to nothing";
+    if (shrinkage < 0.15) {
+      return "little";
     }
-    if (shrinkage < 0.35) {
-      return "a little";
-    }
-    return shrinkage < 0.7 ? "a good deal" : "most of it";
+    return shrinkage < 0.5 ? "something" : "much";
   }
 }

@@ -159,6 +159,9 @@ class LayoutTest {
     assertThat(String.join(" ", lines)).isEqualTo(text);
     assertThat(lines).allMatch(l -> Lettering.width(l, 20, true) <= 300).hasSizeGreaterThan(1);
     assertThat(Lettering.wrap("  ", Type.TITLE, 300)).isEmpty();
+    List<String> cut = Lettering.wrap("a " + "long".repeat(60) + " name", Type.TITLE, 300);
+    assertThat(String.join("", cut).replace(" ", "")).isEqualTo("a" + "long".repeat(60) + "name");
+    assertThat(cut).allMatch(l -> Lettering.width(l, Type.TITLE.size(), Type.TITLE.bold()) <= 300);
   }
 
   @Test

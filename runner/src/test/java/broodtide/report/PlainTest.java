@@ -23,7 +23,9 @@ class PlainTest {
     "0.67, 3.41, 0.67 to 3.4",
     "15.2, 100, 15 to over 100",
     "100, 100, over 100",
-    "2.01, 2.02, 2.0"
+    "2.01, 2.02, 2.0",
+    "0.0000001, 1.5, under 0.01 to 1.5",
+    "0, 0.01, 0 to 0.010"
   })
   void ranges(double low, double high, String words) {
     assertThat(Plain.levels(low, high)).isEqualTo(words);
@@ -45,10 +47,10 @@ class PlainTest {
   @ParameterizedTest
   @CsvSource({
     "-0.5, less sure than before",
-    "0.0, next to nothing",
-    "0.2, a little",
-    "0.5, a good deal",
-    "0.9, most of it"
+    "0.0, little",
+    "0.2, something",
+    "0.5, much",
+    "0.9, much"
   })
   void whatWashesSaid(double shrinkage, String words) {
     assertThat(UnknownWords.said(shrinkage)).isEqualTo(words);

@@ -40,7 +40,7 @@ class ResultsFileTest {
             study.model(),
             start,
             start.plusDays(61),
-            start.plusDays(200),
+            study.until(),
             List.of(
                 Wash.of(start, "Alder", 1, 300), Wash.ofHalfCup(start.plusDays(60), "Alder", 4)),
             study.given(),
@@ -78,6 +78,9 @@ class ResultsFileTest {
     "/colonies/0/washes/0, method, '\"guess\"'",
     "/colonies/0/plans/0, chanceLost, 1.5",
     "/colonies/0/plans/0/infestationAtEnd, q95, 101",
+    "/colonies/0/plans/0/winter, meanChanceLost, -0.1",
+    "/colonies/0/plans/0/infestationAgainstWait, chanceBetter, 2",
+    "/colonies/0/plans/0/dayOverLimit, median, 5",
     "/colonies/0/plans/0/series/3, infestation, 2",
     "/colonies/0/unknowns/0, shrinkage, 2"
   })
