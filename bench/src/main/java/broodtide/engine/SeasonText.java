@@ -22,15 +22,16 @@ public final class SeasonText {
    * Writes a season without controls or immigration.
    *
    * @param scenario the season
-   * @param members the colonies
+   * @param one the colony whose start state is written
+   * @param members the colonies, started from it by their own size and infestation
    */
-  public static String of(Scenario scenario, List<Member> members) {
+  public static String of(Scenario scenario, Member one, List<Member> members) {
     SeasonText text = new SeasonText();
     text.rates(scenario);
     text.curves(scenario);
     text.daily(Schedule.of(scenario));
     StartState start = StartState.on(scenario.model(), scenario.start());
-    text.start(start.colonies(List.of(Member.average(1))));
+    text.start(start.colonies(List.of(one)));
     text.members(members);
     text.expected(scenario, start, members);
     return text.out.toString();

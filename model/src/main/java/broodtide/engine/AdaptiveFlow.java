@@ -14,8 +14,14 @@ final class AdaptiveFlow {
   private static final double SHORTEST_STEP = 1e-12;
   private static final double LONGEST_STEP = 5;
 
+  /** Days; about what these equations allow, so that the first step is seldom far off. */
+  private static final double FIRST_STEP = 0.5;
+
+  private static final double SHORTEST_LEG = 1e-6;
+
   private final double absolute;
   private final double relative;
+  private final double[] bends;
   private int evaluations;
 
   /**
@@ -23,8 +29,10 @@ final class AdaptiveFlow {
    *
    * @param absolute absolute tolerance per component, in its own unit, above 0
    * @param relative relative tolerance, above 0
+   * @param bends times at which the equations have a kink, rising; no step is taken across one
    */
-  AdaptiveFlow(double absolute, double relative) {
+  AdaptiveFlow(double absolute, double relative, double... bends) {
+    this.bends = bends;
     this.absolute = absolute;
     this.relative = relative;
   }
@@ -41,7 +49,7 @@ final class AdaptiveFlow {
   }
 
   /**
-   * Integrates from one day to another, smooth in between.
+   * Integrates from one day to another, smooth in between but for the bends.
    *
    * @param equations the equations
    * @param from first day
@@ -51,12 +59,30 @@ final class AdaptiveFlow {
    */
   void run(
       FirstOrderDifferentialEquations equations, int from, int to, double[] state, DayState each) {
+    Days days = new Days(from, to, each);
+    double at = from;
+    for (double bend : bends) {
+      if (bend - at > SHORTEST_LEG && to - bend > SHORTEST_LEG) {
+        leg(equations, at, bend, state, days);
+        at = bend;
+      }
+    }
+    leg(equations, at, to, state, days);
+    each.at(to, state);
+  }
+
+  private void leg(
+      FirstOrderDifferentialEquations equations,
+      double from,
+      double to,
+      double[] state,
+      StepHandler days) {
     DormandPrince853Integrator integrator =
         new DormandPrince853Integrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
-    integrator.addStepHandler(new Days(from, to, each));
+    integrator.setInitialStepSize(Math.min(FIRST_STEP, to - from));
+    integrator.addStepHandler(days);
     integrator.integrate(equations, from, state, to, state);
     evaluations += integrator.getEvaluations();
-    each.at(to, state);
   }
 
   /** Reads the days in between off the dense output; the last day is read off the result itself. */

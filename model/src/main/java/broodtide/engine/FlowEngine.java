@@ -46,7 +46,8 @@ public final class FlowEngine {
     FlowEquations equations = new FlowEquations(state, schedule, scenario.model(), member);
     Trajectory.Recorder recorder = new Trajectory.Recorder(scenario.start(), scenario.days());
     AdaptiveFlow flow =
-        new AdaptiveFlow(FRACTION_OF_A_MITE * tolerance / USUAL_TOLERANCE, tolerance);
+        new AdaptiveFlow(
+            FRACTION_OF_A_MITE * tolerance / USUAL_TOLERANCE, tolerance, equations.bends());
     double[] deepest = {0};
     AdaptiveFlow.DayState each =
         (day, y) -> {

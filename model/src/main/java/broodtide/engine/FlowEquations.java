@@ -18,6 +18,9 @@ import broodtide.mite.CellLoad;
 import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 
 /**
@@ -63,6 +66,23 @@ final class FlowEquations implements FirstOrderDifferentialEquations {
         inCells += success * course.inCells();
       }
     }
+  }
+
+  /** Times at which a curve of the climate bends, in days since the start, rising. */
+  double[] bends() {
+    return Stream.of(
+            climate.laying(), climate.droneShare(), climate.winterShare(), climate.springRelease())
+        .flatMapToDouble(curve -> Arrays.stream(curve.bends()).flatMap(this::everyYear))
+        .filter(t -> t > 0 && t < schedule.days)
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  private DoubleStream everyYear(double share) {
+    int years = (int) (schedule.days / schedule.yearLength) + 2;
+    return IntStream.range(0, years)
+        .mapToDouble(i -> (i + share - schedule.yearShare) * schedule.yearLength + 0.5);
   }
 
   @Override
@@ -127,12 +147,12 @@ final class FlowEquations implements FirstOrderDifferentialEquations {
         workerMothersOut
             * fertility
             * mites.workerDaughters()
-            * CellLoad.fecundity(workerLoad, mites.workerCrowding(), k);
+            * clumped(mites.workerCrowding() * workerLoad, k + 1);
     double droneYoung =
         droneMothersOut
             * fertility
             * mites.droneDaughters()
-            * CellLoad.fecundity(droneLoad, mites.droneCrowding(), k);
+            * clumped(mites.droneCrowding() * droneLoad, k + 1);
     double back =
         workerMothersOut * mites.workerMothersBack()
             + droneMothersOut * mites.droneMothersBack()
@@ -148,8 +168,8 @@ final class FlowEquations implements FirstOrderDifferentialEquations {
         onBees * y[PHORETIC]
             + inCells * (sum(y, layout.workerMothers) + sum(y, layout.droneMothers));
 
-    double clear = CellLoad.empty(workerLoad, k);
-    double alive = CellLoad.untouched(workerLoad, bees.cappedDeathPerMite(), k);
+    double clear = clumped(workerLoad, k);
+    double alive = clumped(bees.cappedDeathPerMite() * workerLoad, k);
     double carried = y[PHORETIC] / Math.max(1, adults);
     double winterShare = climate.winterShare().at(year);
     double release = climate.springRelease().at(year) * bees.springRelease();
@@ -175,6 +195,16 @@ final class FlowEquations implements FirstOrderDifferentialEquations {
         carried,
         winterShare,
         release);
+  }
+
+  /** (1 + x / K)^-n for n = K or K + 1; products where K is the usual 2. See {@link CellLoad}. */
+  private double clumped(double x, double n) {
+    double k = mites.clumping();
+    double share = 1 / (1 + x / k);
+    if (k != 2) {
+      return Math.pow(share, n);
+    }
+    return n == k ? share * share : share * share * share;
   }
 
   private void age(

@@ -80,6 +80,15 @@ public final class Curve {
     return knots;
   }
 
+  /** The points of the year at which the curve bends, as shares of the year gone by. */
+  public double[] bends() {
+    double[] out = new double[phase.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = phase[i] - shift - Math.floor(phase[i] - shift);
+    }
+    return out;
+  }
+
   /** The value on a day. */
   public double at(LocalDate day) {
     return at(phase(day));
