@@ -23,6 +23,7 @@ import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -280,8 +281,16 @@ final class CaseReader {
     return until;
   }
 
-  private static LimitSet limits(String name) {
-    return LimitLibrary.shipped(name);
+  /** A set of limits by name, or by the path of a user's own file. */
+  static LimitSet limits(String nameOrPath) {
+    if (!nameOrPath.contains("/") && !nameOrPath.endsWith(".json")) {
+      return LimitLibrary.shipped(nameOrPath);
+    }
+    try (Reader in = Files.newBufferedReader(Path.of(nameOrPath))) {
+      return LimitLibrary.read(in, nameOrPath);
+    } catch (IOException e) {
+      throw cannotRead(nameOrPath, e);
+    }
   }
 
   private static Surroundings surroundings(String word) {

@@ -58,7 +58,7 @@ final class ColonyOptions {
   @Option(
       names = "--limits",
       paramLabel = "NAME",
-      description = "Set of limits. Default: common-practice.")
+      description = "Set of limits, by name or path of a JSON file. Default: common-practice.")
   @Nullable String limits;
 
   @Option(

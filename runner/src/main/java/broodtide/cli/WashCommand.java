@@ -5,7 +5,6 @@ import broodtide.measure.OutOfRange;
 import broodtide.report.Digits;
 import broodtide.season.Climate;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
 import broodtide.wash.Frame;
 import broodtide.wash.SamplePlan;
 import broodtide.wash.Wash;
@@ -114,7 +113,7 @@ final class WashCommand implements Callable<Integer> {
             OptionalDouble.empty());
     Climate place = Library.climate(climate);
     CountReading reading =
-        CountReading.of(wash, south ? place.inSouth() : place, LimitLibrary.shipped(limits));
+        CountReading.of(wash, south ? place.inSouth() : place, CaseReader.limits(limits));
     if (json) {
       desk.out().print(WashWords.json(reading));
     } else {
