@@ -107,7 +107,9 @@ final class GrowthCommand implements Callable<Integer> {
       table =
           table.row(
               e.getKey(),
-              g.perDay().isPresent() ? Digits.two(100 * g.perDay().getAsDouble()) + " %" : "-",
+              g.perDay().isPresent()
+                  ? Digits.two(100 * Math.expm1(g.perDay().getAsDouble())) + " %"
+                  : "-",
               g.monthFactor().isPresent() ? "x " + Digits.two(g.monthFactor().getAsDouble()) : "-",
               "x " + Digits.range(g.monthFactorInterval().low(), g.monthFactorInterval().high()),
               g.tells() && g.doublingDays().isPresent()

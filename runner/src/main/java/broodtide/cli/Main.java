@@ -74,7 +74,7 @@ public final class Main {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
       throw new CommandLine.TypeConversionException(
-          "'" + text + "' is no date of the calendar; write it like 2026-08-20");
+          "'" + text + "' cannot be read as a date; write it like 2026-08-20");
     }
   }
 

@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
+import broodtide.compare.PlanRun;
 import broodtide.compare.Rule;
 import broodtide.compare.RuleResult;
 import broodtide.compare.RuleText;
@@ -157,7 +158,11 @@ final class RulesCommand implements Callable<Integer> {
             + ". Treated: treatments begun. Missed: washes at which the colony stood over the limit"
             + " of the season in truth and was not treated then or shortly before. Needless:"
             + " treatments begun while it was not. Hindered: washes after which the rule asked for"
-            + " a treatment that supers, warmth or brood ruled out. All per colony and season.");
+            + " a treatment that supers, warmth or brood ruled out. All per colony and season."
+            + " Died out: fewer than "
+            + Digits.count(PlanRun.LOST_BELOW)
+            + " bees by the last day; colonies that come through too weak are not in it, 'compare'"
+            + " counts those too.");
     for (RuleResult r : trial.results()) {
       r.objections().forEach(o -> out.say("Note: " + o + "."));
     }
@@ -167,7 +172,7 @@ final class RulesCommand implements Callable<Integer> {
   private static String sentence(RuleResult best) {
     return "Of these rules, \""
         + best.rule().name()
-        + "\" loses the fewest colonies: "
+        + "\" lets the fewest colonies die out: "
         + Digits.percent(RuleResult.mean(best.lost()))
         + ", with "
         + one(RuleResult.mean(best.treatments()))
@@ -187,7 +192,7 @@ final class RulesCommand implements Callable<Integer> {
             Table.Column.numbers("needless"),
             Table.Column.numbers("hindered"),
             Table.Column.numbers("winter brood"),
-            Table.Column.numbers("lost"));
+            Table.Column.numbers("died out"));
     for (RuleResult r : trial.results()) {
       boolean none = Double.isNaN(r.winterBrood()[0]);
       table =

@@ -123,7 +123,7 @@ final class WorthCommand implements Callable<Integer> {
         continue;
       }
       List<Plan> later =
-          UsualPlans.of(c.decidingOn(day), control).stream().map(WorthCommand::onThatDay).toList();
+          UsualPlans.of(c.decidingOn(day), control).stream().map(p -> onThatDay(p, day)).toList();
       worth.add(WashWorth.of(c, posterior, today, later, day, bees, judged, each, workers));
     }
     file.addWorth(c, worth);
@@ -133,8 +133,8 @@ final class WorthCommand implements Callable<Integer> {
   }
 
   /** What is "now" on the day of the wash is not now today. */
-  private static Plan onThatDay(Plan plan) {
-    return new Plan(plan.name().replace(" now (", " (on the day of the wash, "), plan.controls());
+  private static Plan onThatDay(Plan plan, LocalDate day) {
+    return new Plan(plan.name().replaceAll(" now$", " on " + Plain.shortDay(day)), plan.controls());
   }
 
   private static void say(WashWorth best, List<WashWorth> all, Deciding out) {
@@ -174,7 +174,7 @@ final class WorthCommand implements Callable<Integer> {
             Table.Column.words("Wash on"),
             Table.Column.numbers("gain"),
             Table.Column.numbers("delay alone"),
-            Table.Column.numbers("at most"));
+            Table.Column.numbers("knowing all"));
     for (WashWorth w : all) {
       table =
           table.row(
@@ -187,7 +187,8 @@ final class WorthCommand implements Callable<Integer> {
     out.mention(
         "Gain over deciding today, in "
             + o.title()
-            + "; what putting off the decision does by itself; what knowing all would gain. Each"
+            + "; what putting off the decision does by itself; what knowing all about the colony on"
+            + " that day would gain, the delay included. Each"
             + " treatment counts as costing "
             + Digits.plain(best.cost() * o.shownTimes())
             + " of the same: trouble, money and stress on bees; --cost changes that.");

@@ -124,7 +124,7 @@ public final class PlanColumns {
         "better",
         "Better than " + name,
         "Chance that the winter brood has fewer mites than with " + name + ".",
-        true,
+        false,
         run -> {
           if (run == answer.first() || noWinterBrood(run)) {
             return PlanColumn.Cell.NONE;

@@ -43,7 +43,7 @@ public final class UsualPlans {
     YearStages stages = c.stages();
     LocalDate harvest = stages.afterHarvest(c.now());
     treat("now", c.now(), c, treatment).ifPresent(plans::add);
-    if (harvest.isAfter(c.now().plusDays(13))) {
+    if (harvest.isAfter(c.now().plusDays(2))) {
       treat("after harvest", harvest, c, treatment).ifPresent(plans::add);
     }
     late(c, stages, harvest).flatMap(day -> treat("late", day, c, treatment)).ifPresent(plans::add);
