@@ -9,6 +9,12 @@ import java.util.stream.Stream;
  * that the mean stay is exactly 1 / r days and no rate, however high, makes a count negative.
  */
 final class BeeStep {
+  /**
+   * Added and taken away again, this leaves counts as they are and makes a dead colony's dwindling
+   * trace zero, before it gets so small that processors slow down over it.
+   */
+  private static final double NOBODY = 1e-44;
+
   private final Kind sound;
   private final Kind harmed;
 
@@ -125,7 +131,8 @@ final class BeeStep {
     private static void stay(
         double[] group, double[] n, double[] emerged, double share, double[] over, double kept) {
       for (int l = 0; l < group.length; l++) {
-        group[l] = (group[l] + share * emerged[l]) * (kept * over[l] * n[l]);
+        double stayed = (group[l] + share * emerged[l]) * (kept * over[l] * n[l]);
+        group[l] = stayed + NOBODY - NOBODY;
       }
     }
 
@@ -137,8 +144,9 @@ final class BeeStep {
       double flying = rates.foraging();
       double back = called;
       for (int l = 0; l < group.length; l++) {
-        group[l] =
+        double stayed =
             (group[l] + flying * fromHive[l] + back * fromWinter[l]) * (kept * over[l] * n[l]);
+        group[l] = stayed + NOBODY - NOBODY;
       }
     }
   }

@@ -22,11 +22,11 @@ public final class DailyEngine {
   private final BeeStep bees;
   private final Reciprocals reciprocals;
 
-  private DailyEngine(ColonyBlock block, Scenario scenario, List<Member> members) {
-    schedule = Schedule.of(scenario);
+  private DailyEngine(
+      ColonyBlock block, ColonyModel model, Schedule schedule, List<Member> members) {
+    this.schedule = schedule;
     this.block = block;
     Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
-    ColonyModel model = scenario.model();
     disturbances = new Disturbances(block, lanes, schedule);
     brood = new BroodStep(block, lanes, model.bees());
     mites = new MiteStep(block, lanes, model.mites(), model.bees());
@@ -54,11 +54,17 @@ public final class DailyEngine {
     if (members.isEmpty()) {
       throw new IllegalArgumentException("an engine needs at least one member");
     }
-    return new DailyEngine(start.colonies(members), scenario, members);
+    return of(scenario, Schedule.of(scenario), start, members);
+  }
+
+  /** The same with the scenario's days already written out, for many blocks of one scenario. */
+  static DailyEngine of(
+      Scenario scenario, Schedule schedule, StartState start, List<Member> members) {
+    return new DailyEngine(start.colonies(members), scenario.model(), schedule, members);
   }
 
   static DailyEngine from(ColonyBlock block, Scenario scenario, List<Member> members) {
-    return new DailyEngine(block, scenario, members);
+    return new DailyEngine(block, scenario.model(), Schedule.of(scenario), members);
   }
 
   /** Runs one colony and keeps every quantity. */

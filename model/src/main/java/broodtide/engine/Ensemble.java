@@ -38,13 +38,14 @@ public final class Ensemble {
       BlockObserver observers,
       Workers workers,
       Progress progress) {
+    Schedule schedule = Schedule.of(scenario);
     int blocks = (members.size() + BLOCK - 1) / BLOCK;
     workers.run(
         blocks,
         block -> {
           int first = block * BLOCK;
           List<Member> part = members.subList(first, Math.min(members.size(), first + BLOCK));
-          DailyEngine.of(scenario, start, part).run(observers.of(first, part.size()));
+          DailyEngine.of(scenario, schedule, start, part).run(observers.of(first, part.size()));
         },
         progress);
   }
