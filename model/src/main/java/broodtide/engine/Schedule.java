@@ -122,9 +122,12 @@ final class Schedule {
     }
   }
 
-  /** Drone comb draws drone brood as far as the season rears drones at all. */
+  /**
+   * Drone comb draws drone brood as far as the season rears drones at all, until the morning of the
+   * last cut.
+   */
   private void removal(DroneCombRemoval c) {
-    for (int t = index(c.inserted()); t < Math.min(days, index(c.to()) + 1); t++) {
+    for (int t = index(c.inserted()); t < Math.min(days, index(c.to())); t++) {
       double season = mostDrones > 0 ? droneShare[t] / mostDrones : 0;
       droneFloor[t] = Math.max(droneFloor[t], c.droneShare() * season);
     }

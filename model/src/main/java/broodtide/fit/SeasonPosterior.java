@@ -146,10 +146,9 @@ public final class SeasonPosterior {
     if (z.length <= most) {
       return this;
     }
-    double[][] kept = new double[most][];
-    for (int i = 0; i < most; i++) {
-      kept[i] = z[(int) ((long) i * z.length / most)];
-    }
+    // the first ones: after resampling the order is random, and a prior's Sobol points cover the
+    // space evenly only from their start on, not by every so many
+    double[][] kept = Arrays.copyOf(z, most);
     TemperedSampler.Sample fewer =
         new TemperedSampler.Sample(
             kept,

@@ -131,7 +131,8 @@ final class CaseReader {
 
     /** The next spring, when a colony has the fewest bees and shows whether it came through. */
     static LocalDate spring(YearStages stages, LocalDate now) {
-      return SpringLow.after(ColonyModel.in(stages.climate()), winterBees(stages, now)).day();
+      LocalDate from = stages.closedUp(now) ? now : winterBees(stages, now);
+      return SpringLow.after(ColonyModel.in(stages.climate()), from).day();
     }
 
     /** Half a year after that, when winter is over. */

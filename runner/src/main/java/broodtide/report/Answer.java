@@ -203,7 +203,8 @@ public record Answer(Comparison comparison) {
 
   private double chanceOver(PlanRun run, double limit) {
     double[] values = run.infestation(day());
-    return Arrays.stream(values).filter(v -> v > limit).count() / (double) values.length;
+    return Arrays.stream(values).filter(v -> PlanRun.SHOWN_BY_A_WASH * v > limit).count()
+        / (double) values.length;
   }
 
   /** When the first plan first goes over the limit of the season. */

@@ -4,6 +4,7 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Quantity;
+import broodtide.wash.WashMethod;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -23,6 +24,9 @@ public final class PlanRun {
 
   /** Highest infestation that is read, mites per 100 adult bees. */
   public static final int FULL = 100;
+
+  /** Limits are counts of alcohol washes, which find fewer mites than there are. */
+  public static final double SHOWN_BY_A_WASH = WashMethod.ALCOHOL.recovery().mean();
 
   /** What is kept of every colony on every day. */
   public static final Set<Quantity> KEPT =
@@ -54,7 +58,7 @@ public final class PlanRun {
     this.objections = List.copyOf(objections);
     lostOn = new int[run.members()];
     for (int m = 0; m < lostOn.length; m++) {
-      int day = 0;
+      int day = nowIndex();
       while (day <= run.scenario().days() && run.value(Quantity.ADULTS, day, m) >= LOST_BELOW) {
         day++;
       }
@@ -114,7 +118,8 @@ public final class PlanRun {
    * before it.
    */
   public Optional<SpringLow> springLow() {
-    SpringLow low = SpringLow.after(colony.model(), Outcome.day(colony));
+    LocalDate from = colony.stages().closedUp(colony.now()) ? colony.now() : Outcome.day(colony);
+    SpringLow low = SpringLow.after(colony.model(), from);
     return low.day().isAfter(colony.start().plusDays(lastIndex()))
         ? Optional.empty()
         : Optional.of(low);
@@ -179,7 +184,7 @@ public final class PlanRun {
       LocalDate date = colony.start().plusDays(day);
       double limit = stages.limitOn(colony.limits(), date).orElse(Double.POSITIVE_INFINITY);
       for (int m = 0; m < out.length; m++) {
-        if (out[m] < 0 && infestation(day, m) > limit) {
+        if (out[m] < 0 && SHOWN_BY_A_WASH * infestation(day, m) > limit) {
           out[m] = day - nowIndex();
         }
       }
@@ -187,20 +192,26 @@ public final class PlanRun {
     return out;
   }
 
-  /** Mean share of capped worker cells with a mite while winter bees are raised, by member. */
+  /**
+   * Mean share of capped worker cells with a mite while winter bees are raised, by member, over the
+   * days on which there are such cells; a colony that is lost counts as infested throughout.
+   */
   public double[] winterBroodInfested() {
     double[] out = new double[run.members()];
-    int days = 0;
+    int[] days = new int[out.length];
+    boolean raised = false;
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       if (colony.model().climate().winterBees().holds(colony.start().plusDays(day))) {
-        days++;
+        raised = true;
         for (int m = 0; m < out.length; m++) {
-          out[m] += run.value(Quantity.INFESTED_WORKER_SHARE, day, m);
+          double share = day >= lostOn[m] ? 1 : run.value(Quantity.INFESTED_WORKER_SHARE, day, m);
+          out[m] += share;
+          days[m] += share > 0 ? 1 : 0;
         }
       }
     }
     for (int m = 0; m < out.length; m++) {
-      out[m] = days == 0 ? Double.NaN : out[m] / days;
+      out[m] = raised ? out[m] / Math.max(1, days[m]) : Double.NaN;
     }
     return out;
   }

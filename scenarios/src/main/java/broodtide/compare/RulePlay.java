@@ -138,9 +138,11 @@ final class RulePlay {
     if (!(rule instanceof Rule.Threshold t)) {
       return false;
     }
-    double limit = t.perHundred().isPresent() ? t.perHundred().getAsDouble() : limit(day);
-    int count = luck.count(k, member, truth);
-    return 100.0 * count / round.bees() > limit + 1e-9;
+    double read = 100.0 * luck.count(k, member, truth) / round.bees();
+    // a limit of the season holds from its own count on; "over N" leaves N out
+    return t.perHundred().isPresent()
+        ? read > t.perHundred().getAsDouble() + 1e-9
+        : read >= limit(day) - 1e-9;
   }
 
   private boolean over(double truth, LocalDate day) {

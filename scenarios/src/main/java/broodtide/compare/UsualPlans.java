@@ -51,7 +51,8 @@ public final class UsualPlans {
   }
 
   private static Optional<LocalDate> late(ColonyCase c, YearStages stages, LocalDate harvest) {
-    LocalDate from = stages.endOfWinterBees(harvest).plusDays(1);
+    LocalDate from =
+        stages.closedUp(c.now()) ? c.now() : stages.endOfWinterBees(harvest).plusDays(1);
     LocalDate late = stages.broodless(from).filter(d -> d.isBefore(c.until())).orElse(from);
     return late.isBefore(c.until()) ? Optional.of(late) : Optional.empty();
   }

@@ -61,6 +61,14 @@ public record YearStages(Climate climate) {
     return d;
   }
 
+  /** Whether the winter bees of the coming winter have been raised and spring has not begun. */
+  public boolean closedUp(LocalDate day) {
+    Stage stage = on(day);
+    return (stage == Stage.WINTER_BEES || stage == Stage.BROODLESS)
+        && !climate.winterBees().holds(day)
+        && daysTo(day, this::leastLaying) < daysTo(day, d -> climate.winterBees().holds(d));
+  }
+
   /** The first day after supers come off, from a day on; today when they are off already. */
   public LocalDate afterHarvest(LocalDate from) {
     LocalDate d = from;
@@ -131,9 +139,9 @@ public record YearStages(Climate climate) {
     return YEAR;
   }
 
-  /** Whether the laying potential is at its lowest of the year, to within a day. */
+  /** Whether the laying potential is at its lowest of the year, to within a day or so. */
   private boolean leastLaying(LocalDate day) {
-    double here = climate.laying().at(day);
-    return here <= climate.laying().lowest() * (1 + 1e-9) + 1e-9;
+    double near = 0.005 * climate.laying().peak();
+    return climate.laying().at(day) <= climate.laying().lowest() + near;
   }
 }
