@@ -73,8 +73,8 @@ final class Disturbances {
     for (int l = 0; l < b.width; l++) {
       b.killed[l] += (b.inWorker[l] + b.inDrone[l]) * (1 - left[l]);
     }
-    b.infestedWorker.kill(left);
-    b.infestedDrone.kill(left);
+    b.infestedWorker.disturbed();
+    b.infestedDrone.disturbed();
     for (double[][] ring : b.miteRings()) {
       for (double[] row : ring) {
         Kernel.scale(row, left);
@@ -93,8 +93,8 @@ final class Disturbances {
     for (double[] kind : b.adultKinds()) {
       Kernel.scale(kind, 1 - bees);
     }
-    b.infestedWorker.scale(1 - brood);
-    b.infestedDrone.scale(1 - brood);
+    b.infestedWorker.disturbed();
+    b.infestedDrone.disturbed();
     for (double[][][] rings : new double[][][][] {b.broodRings(), b.miteRings()}) {
       for (double[][] ring : rings) {
         scale(ring, 1 - brood);
@@ -108,7 +108,7 @@ final class Disturbances {
     for (int l = 0; l < b.width; l++) {
       b.cutOut[l] += b.inDrone[l] * taken;
     }
-    b.infestedDrone.scale(1 - taken);
+    b.infestedDrone.disturbed();
     scale(b.openDrone, 1 - taken);
     scale(b.cappedDrone, 1 - taken);
     scale(b.droneMothers, 1 - taken);

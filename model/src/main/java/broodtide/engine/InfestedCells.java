@@ -4,8 +4,7 @@ import java.util.Arrays;
 
 /**
  * Capped cells that hold a mite, one row per day of capping. Few ask for them, so a row is counted
- * from its cells and mothers when it is first asked for, and before anything happens to the mites
- * in it; until then no room is taken.
+ * from its cells and mothers when it is first asked for; until then no room is taken.
  */
 final class InfestedCells {
   private final double[][] cells;
@@ -32,21 +31,12 @@ final class InfestedCells {
     summed = false;
   }
 
-  /** Share of each row's mites that is left, lane by lane; the cells stay. */
-  void kill(double[] left) {
-    count();
-    for (double[] row : infested) {
-      Kernel.scale(row, left);
-    }
-    summed = false;
-  }
-
-  /** Share of each row's cells that is left. */
-  void scale(double left) {
-    count();
-    for (double[] row : infested) {
-      Kernel.scale(row, left);
-    }
+  /**
+   * Cells or mites of any age were taken away. Mothers that each die with the same chance leave the
+   * negative binomial a negative binomial of the same size, so what is left is counted anew.
+   */
+  void disturbed() {
+    Arrays.fill(counted, false);
     summed = false;
   }
 

@@ -26,6 +26,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   private static final int COLONIES = 1024;
   private static final int RECORDS = 200;
   private static final long SEED = 0xA6EE;
+  private static final int NOBODY = -1;
 
   /** Copies the list. */
   public Agreement {
@@ -51,7 +52,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
         ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
     int[] real = posterior.washes().stream().mapToInt(w -> w.mites()).toArray();
     List<Terms> terms = parts.stream().map(Terms::of).toList();
-    double own = logMean(terms, real);
+    double own = logMean(terms, real, NOBODY);
     SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
     boolean[] asRare = new boolean[RECORDS];
     workers.run(
@@ -64,7 +65,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
             ExpectedWashes.Parts p = parts.get(w);
             invented[w] = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
           }
-          asRare[r] = logMean(terms, invented) <= own;
+          asRare[r] = logMean(terms, invented, colony) <= own;
         },
         Progress.NONE);
     int rare = 0;
@@ -77,11 +78,16 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   /**
    * Log of the mean density of a record over colonies, on the scale of log(1 + count): on the scale
    * of counts every record with many mites would look improbable, for its chance is spread wide.
+   *
+   * @param apart the colony that gave the record, which has no say: none gave the real one
    */
-  private static double logMean(List<Terms> terms, int[] counts) {
+  private static double logMean(List<Terms> terms, int[] counts, int apart) {
     double[] log = new double[COLONIES];
     for (int w = 0; w < counts.length; w++) {
       terms.get(w).add(counts[w], log);
+    }
+    if (apart != NOBODY) {
+      log[apart] = Double.NEGATIVE_INFINITY;
     }
     double top = Arrays.stream(log).max().orElseThrow();
     if (top == Double.NEGATIVE_INFINITY) {
@@ -91,7 +97,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     for (double v : log) {
       sum += FastMath.exp(v - top);
     }
-    return top + FastMath.log(sum / COLONIES);
+    return top + FastMath.log(sum / (apart == NOBODY ? COLONIES : COLONIES - 1));
   }
 
   /** What stays the same in the probabilities of all counts of one wash, by colony. */

@@ -134,11 +134,6 @@ final class CaseReader {
       LocalDate from = stages.closedUp(now) ? now : winterBees(stages, now);
       return SpringLow.after(ColonyModel.in(stages.climate()), from).day();
     }
-
-    /** Half a year after that, when winter is over. */
-    static LocalDate wintered(YearStages stages, LocalDate now) {
-      return winterBees(stages, now).plusDays(182);
-    }
   }
 
   private Cases ofStudy(Study study, Horizon horizon) {

@@ -37,7 +37,8 @@ final class DemoCommand implements Callable<Integer> {
               desk.terminal()
                   .wrap(
                       "An invented hobby apiary. It is late July, the honey is nearly ripe, and the"
-                          + " last wash of one colony found 8 mites. What now?"));
+                          + " last wash of one colony found 4 mites, fewer than the limit of the"
+                          + " season. What now?"));
       desk.out().println();
     }
     return new Playing(desk, run, "compare").play(cases, c -> cases.study().orElseThrow().plans());

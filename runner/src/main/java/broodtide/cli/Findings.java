@@ -6,9 +6,11 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.report.Outputs;
 import broodtide.report.Page;
 import broodtide.report.PagePart;
+import broodtide.report.Picture;
 import broodtide.report.PlanFiles;
 import broodtide.report.RunFacts;
 import broodtide.report.SeasonChart;
+import broodtide.report.WindowPicture;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,9 +46,15 @@ final class Findings {
     if (pictures.containsKey(name + ".svg")) {
       name += "-" + (parts.size() + 1);
     }
-    pictures.put(name + ".svg", utf8(chart.svg()));
-    pictures.put(name + ".png", chart.png());
+    put(name, chart);
+    String windows = name.replaceFirst("^" + facts.command(), "windows");
+    result.windows().map(WindowPicture::of).ifPresent(map -> put(windows, map));
     parts.add(PagePart.of(result, chart, parts.size() + 1, several));
+  }
+
+  private void put(String name, Picture picture) {
+    pictures.put(name + ".svg", utf8(picture.svg()));
+    pictures.put(name + ".png", picture.png());
   }
 
   /** All files by name. */

@@ -4,6 +4,8 @@ import broodtide.compare.ColonyCase;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
+import broodtide.compare.WindowSearch;
+import broodtide.compare.Windows;
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
 import broodtide.fit.Learned;
@@ -15,6 +17,7 @@ import broodtide.report.Terminal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -44,7 +47,11 @@ final class Playing {
           throw new Refusal(
               "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
         }
-        ColonyResult result = ColonyResult.of(comparison, workers);
+        Optional<Windows> windows =
+            comparison.runs().size() > 1
+                ? Optional.of(windows(comparison, workers))
+                : Optional.empty();
+        ColonyResult result = ColonyResult.of(comparison, windows, workers);
         findings.add(result);
         text.addAll(say(result));
       }
@@ -79,6 +86,13 @@ final class Playing {
     }
     try (ProgressLine line = new ProgressLine(desk, run, "playing plans for " + c.colony())) {
       return Comparison.of(c, posterior, plans, workers, line);
+    }
+  }
+
+  private Windows windows(Comparison comparison, Workers workers) {
+    ColonyCase c = comparison.colony();
+    try (ProgressLine line = new ProgressLine(desk, run, "trying start days for " + c.colony())) {
+      return WindowSearch.usual(c, comparison.posterior(), workers, line);
     }
   }
 

@@ -2,7 +2,6 @@ package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
-import broodtide.compare.PlanRun;
 import broodtide.compare.Rule;
 import broodtide.compare.RuleResult;
 import broodtide.compare.RuleText;
@@ -13,6 +12,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Digits;
 import broodtide.report.Odds;
+import broodtide.report.OutcomeWords;
 import broodtide.report.Plain;
 import broodtide.report.Table;
 import java.time.LocalDate;
@@ -95,7 +95,7 @@ final class RulesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Rule> given = rules.stream().map(RuleText::read).toList();
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::wintered);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "rules")
         .decide(
             cases,
@@ -159,10 +159,9 @@ final class RulesCommand implements Callable<Integer> {
             + " of the season in truth and was not treated then or shortly before. Needless:"
             + " treatments begun while it was not. Hindered: washes after which the rule asked for"
             + " a treatment that supers, warmth or brood ruled out. All per colony and season."
-            + " Died out: fewer than "
-            + Digits.count(PlanRun.LOST_BELOW)
-            + " bees by the last day; colonies that come through too weak are not in it, 'compare'"
-            + " counts those too.");
+            + " Lost: "
+            + OutcomeWords.meaning(c)
+            + ".");
     for (RuleResult r : trial.results()) {
       r.objections().forEach(o -> out.say("Note: " + o + "."));
     }
@@ -172,8 +171,8 @@ final class RulesCommand implements Callable<Integer> {
   private static String sentence(RuleResult best) {
     return "Of these rules, \""
         + best.rule().name()
-        + "\" lets the fewest colonies die out: "
-        + Digits.percent(RuleResult.mean(best.lost()))
+        + "\" loses the fewest colonies: "
+        + Digits.chance(RuleResult.mean(best.lost()))
         + ", with "
         + one(RuleResult.mean(best.treatments()))
         + " treatments a season. It leaves a colony over the limit untreated at a wash "
@@ -192,7 +191,7 @@ final class RulesCommand implements Callable<Integer> {
             Table.Column.numbers("needless"),
             Table.Column.numbers("hindered"),
             Table.Column.numbers("winter brood"),
-            Table.Column.numbers("died out"));
+            Table.Column.numbers("lost"));
     for (RuleResult r : trial.results()) {
       boolean none = Double.isNaN(r.winterBrood()[0]);
       table =
@@ -203,7 +202,7 @@ final class RulesCommand implements Callable<Integer> {
               one(RuleResult.mean(r.needless())),
               one(RuleResult.mean(r.hindered())),
               none ? "-" : Digits.percent(Spread.of(r.winterBrood()).median()),
-              Digits.percent(RuleResult.mean(r.lost())));
+              Digits.chance(RuleResult.mean(r.lost())));
     }
     return table;
   }

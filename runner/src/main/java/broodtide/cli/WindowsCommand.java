@@ -2,14 +2,17 @@ package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
-import broodtide.compare.Difference;
 import broodtide.compare.Outcome;
 import broodtide.compare.WindowSearch;
 import broodtide.compare.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.report.Digits;
+import broodtide.report.OutcomeWords;
 import broodtide.report.Plain;
 import broodtide.report.Table;
+import broodtide.report.WindowPicture;
+import broodtide.report.WindowWords;
 import broodtide.study.ControlTemplate;
 import broodtide.study.Library;
 import java.time.LocalDate;
@@ -37,9 +40,6 @@ import picocli.CommandLine.Option;
       ""
     })
 final class WindowsCommand implements Callable<Integer> {
-  /** Colonies of the sample that are played for a daily map: enough for medians of shares. */
-  private static final int DAILY_MEMBERS = 512;
-
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
@@ -49,8 +49,7 @@ final class WindowsCommand implements Callable<Integer> {
       paramLabel = "A,B",
       split = ",",
       description = "Controls of the library to try. Default: ${DEFAULT-VALUE}.",
-      defaultValue =
-          "drone-comb-part,formic-strips,formic-slow,thymol,amitraz-strips,oxalic-dribble")
+      defaultValue = WindowSearch.USUAL)
   private List<String> controls = new ArrayList<>();
 
   @Option(
@@ -59,7 +58,7 @@ final class WindowsCommand implements Callable<Integer> {
       description =
           "What is judged: winter-brood (cells with a mite while winter bees are raised),"
               + " infestation (mites per 100 bees when they have been raised), lost (chance that"
-              + " the colony is lost by the last day). Default: ${DEFAULT-VALUE}.",
+              + " the colony is dead or too weak in spring). Default: ${DEFAULT-VALUE}.",
       defaultValue = "winter-brood")
   private String outcome = "winter-brood";
 
@@ -82,7 +81,7 @@ final class WindowsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<ControlTemplate> templates = controls.stream().map(Library::control).toList();
-    Outcome judged = OutcomeWords.named(outcome);
+    Outcome judged = OutcomeOption.named(outcome);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "windows")
         .decide(cases, (c, workers, file, out) -> search(c, templates, judged, workers, file, out));
@@ -98,15 +97,15 @@ final class WindowsCommand implements Callable<Integer> {
     List<LocalDate> starts = starts(c);
     judged.check(c);
     SeasonPosterior posterior = out.posterior(c, workers);
-    SeasonPosterior tried = daily ? posterior.thinned(DAILY_MEMBERS) : posterior;
+    SeasonPosterior tried = posterior.thinned(WindowSearch.ENOUGH);
     Windows windows =
         out.watched(
             "trying start days for " + c.colony(),
             progress -> WindowSearch.of(c, tried, templates, starts, judged, workers, progress));
     file.add(windows);
-    if (daily && posterior.members().size() > tried.members().size()) {
+    if (posterior.members().size() > tried.members().size()) {
       out.mention(
-          "Played with " + tried.members().size() + " of the simulated colonies, as it is daily.");
+          "Played with " + Digits.count(tried.members().size()) + " of the simulated colonies.");
     }
     say(windows, out);
     out.draw(c, WindowPicture.of(windows));
@@ -142,17 +141,9 @@ final class WindowsCommand implements Callable<Integer> {
 
   private static void say(Windows w, Deciding out) {
     Outcome o = w.outcome();
-    Optional<Windows.Row> best = w.best();
-    if (best.isEmpty()) {
-      out.say(
-          "None of these controls can be begun on any of these days; the table says why. Other"
-              + " controls or days: --controls, --from, --to.");
-    } else {
-      Windows.Row row = best.get();
-      int column = row.best().orElseThrow();
-      out.say(sentence(w, row, column));
-      out.say(flatness(w, row));
-      out.say(delay(w, row, column));
+    WindowWords.of(w).forEach(out::say);
+    if (w.best().isEmpty()) {
+      out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }
     out.show(table(w));
     out.mention(
@@ -165,52 +156,6 @@ final class WindowsCommand implements Callable<Integer> {
       WindowPicture.ruledOut(w, row)
           .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ": " + words));
     }
-  }
-
-  private static String sentence(Windows w, Windows.Row row, int column) {
-    Outcome o = w.outcome();
-    return "Best of these: "
-        + row.control().name()
-        + " from "
-        + Plain.day(w.starts().get(column))
-        + ": "
-        + OutcomeWords.value(o, row.middle(column).orElseThrow())
-        + ", against "
-        + OutcomeWords.brief(o, w.ifYouWait())
-        + " if you wait.";
-  }
-
-  private static String flatness(Windows w, Windows.Row row) {
-    Windows.Stretch good = w.asGood(row).orElseThrow();
-    LocalDate first = w.starts().get(good.first());
-    LocalDate last = w.starts().get(good.last());
-    if (w.tolerance(row) == 0) {
-      return "No start day of it gains anything over waiting.";
-    }
-    return first.equals(last)
-        ? "The best time is narrow: no neighbouring start day keeps nine tenths of its gain."
-        : "Any start from "
-            + Plain.day(first)
-            + " to "
-            + Plain.day(last)
-            + " keeps at least nine tenths of its gain.";
-  }
-
-  private static String delay(Windows w, Windows.Row row, int column) {
-    Optional<Difference> week = w.delay(row, column, 7);
-    Optional<Difference> month = w.delay(row, column, 28);
-    if (week.isEmpty()) {
-      return "A week later it cannot be begun, or lies outside the days tried.";
-    }
-    String words = "Beginning a week later " + OutcomeWords.cost(w.outcome(), week.get());
-    if (OutcomeWords.nothing(w.outcome(), week.get())
-        && month.isPresent()
-        && OutcomeWords.nothing(w.outcome(), month.get())) {
-      return "Beginning up to four weeks later makes next to no difference.";
-    }
-    return month
-        .map(m -> words + "; four weeks later " + OutcomeWords.cost(w.outcome(), m) + ".")
-        .orElse(words + ".");
   }
 
   private static Table table(Windows w) {

@@ -10,8 +10,10 @@ import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Digits;
 import broodtide.report.Odds;
+import broodtide.report.OutcomeWords;
 import broodtide.report.Plain;
 import broodtide.report.Table;
+import broodtide.report.WindowPicture;
 import broodtide.study.ControlTemplate;
 import broodtide.study.Library;
 import java.time.LocalDate;
@@ -86,7 +88,7 @@ final class WorthCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
-    Outcome judged = OutcomeWords.named(outcome);
+    Outcome judged = OutcomeOption.named(outcome);
     double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
     if (!(each >= 0)) {
       throw new Refusal("--cost is " + cost + "; allowed is 0 or more");
@@ -99,7 +101,7 @@ final class WorthCommand implements Callable<Integer> {
     if (bees < 50 || bees > 1000) {
       throw new Refusal("--bees is " + bees + "; allowed is 50 to 1000");
     }
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::afterwards);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "worth")
         .decide(
             cases, (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));

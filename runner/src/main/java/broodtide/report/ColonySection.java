@@ -3,12 +3,15 @@ package broodtide.report;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;
+import broodtide.compare.Windows;
 import java.util.List;
 
 /** The section of the page about one colony: chart, plans, washes, and what was learned. */
 record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   /** For phones: as wide as {@link Size#PHONE}, and higher, for the key takes room of its own. */
   private static final Size UPRIGHT = new Size(Size.PHONE.width(), 660);
+
+  private static final Size MAP = new Size(Size.PHONE.width(), 240);
 
   Html write(String id) {
     Html h = Html.piece();
@@ -18,6 +21,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     }
     chart(h);
     plans(h);
+    result.windows().ifPresent(w -> windows(h, w));
     new WashTable(result).write(h, level());
     new LearnedTable(result).write(h, level());
     return h.close();
@@ -37,6 +41,20 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
             + " frame. The dashed step is the limit of the season. The scale is logarithmic: equal"
             + " steps up are equal factors.");
+    h.close();
+  }
+
+  private void windows(Html h, Windows w) {
+    WindowMap map = WindowPicture.of(w);
+    h.element(level(), "When to begin");
+    WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
+    h.open("figure");
+    h.open("div", "class", "wide").picture(map).close();
+    h.open("div", "class", "narrow").picture(map.sized(MAP)).close();
+    h.element(
+        "figcaption",
+        "Each cell is a first day, one a week: the darker, the worse. Hatched days are ruled out by"
+            + " honey supers, warmth or brood as is usual; the label decides.");
     h.close();
   }
 

@@ -70,4 +70,14 @@ public final class Digits {
     }
     return String.format(Locale.ROOT, "%,.0f %%", Math.rint(share * 100) + 0.0);
   }
+
+  /**
+   * A chance estimated by simulated seasons: as {@link #percent}, but never nothing and never all,
+   * for so many seasons cannot show that.
+   *
+   * @param chance 0 to 1
+   */
+  public static String chance(double chance) {
+    return percent(chance <= 0 ? Double.MIN_VALUE : chance >= 1 ? Math.nextDown(1.0) : chance);
+  }
 }

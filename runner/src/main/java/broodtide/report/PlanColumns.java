@@ -48,7 +48,14 @@ public final class PlanColumns {
           Spread s = answer.on(run);
           return new PlanColumn.Cell(Plain.level(s.median()), Plain.levels(s.q05(), s.q95()));
         },
-        band("mites_per_100", answer::on, new PlanColumn.Figure("day", run -> day.toString())));
+        Stream.of(
+                band(
+                    "mites_per_100",
+                    answer::on,
+                    new PlanColumn.Figure("day", run -> day.toString())),
+                band("mites_at_closing_up", PlanRun::mitesAtClosing))
+            .flatMap(List::stream)
+            .toList());
   }
 
   private String occasion(LocalDate day) {
@@ -84,7 +91,7 @@ public final class PlanColumns {
           int[] days = run.daysToLimit();
           Optional<LocalDate> half = PlanFigures.medianDay(days, colony.now());
           return new PlanColumn.Cell(
-              Digits.percent(PlanFigures.share(days)),
+              Digits.chance(PlanFigures.share(days)),
               half.map(d -> d.equals(colony.now()) ? "already" : "by " + Plain.shortDay(d))
                   .orElse(""));
         },
@@ -131,7 +138,7 @@ public final class PlanColumns {
           }
           return sameAsFirst(run)
               ? new PlanColumn.Cell("same", "")
-              : new PlanColumn.Cell(Digits.percent(chanceBetter(run)), "");
+              : new PlanColumn.Cell(Digits.chance(chanceBetter(run)), "");
         },
         List.of(
             new PlanColumn.Figure(
@@ -148,7 +155,7 @@ public final class PlanColumns {
             + ", other causes than mites included; sound bees are those raised without mites that"
             + " are left then.",
         true,
-        run -> new PlanColumn.Cell(Digits.percent(loss(run, low)), sound(run, low) + " sound bees"),
+        run -> new PlanColumn.Cell(Digits.chance(loss(run, low)), sound(run, low) + " sound bees"),
         Stream.concat(
                 Stream.of(
                     new PlanColumn.Figure("chance_lost_over_winter", r -> Csv.number(loss(r, low))),
@@ -179,9 +186,10 @@ public final class PlanColumns {
             + Plain.day(colony.until())
             + ".",
         false,
-        run -> new PlanColumn.Cell(Digits.percent(run.shareLost(colony.until())), ""),
+        run -> new PlanColumn.Cell(Digits.chance(run.shareLost(colony.until())), ""),
         List.of(
-            new PlanColumn.Figure("chance_lost", run -> Csv.number(run.shareLost(colony.until()))),
+            new PlanColumn.Figure(
+                "chance_died_out", run -> Csv.number(run.shareLost(colony.until()))),
             new PlanColumn.Figure("until", run -> colony.until().toString())));
   }
 

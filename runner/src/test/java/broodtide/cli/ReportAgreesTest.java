@@ -10,6 +10,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -36,7 +37,10 @@ class ReportAgreesTest {
       Map<String, String> plan = plans.get(i);
       JsonNode result = colony.get("plans").get(i);
       assertThat(plan.get("plan")).isEqualTo(result.get("plan").asText());
-      assertThat(plan.get("chance_lost")).isEqualTo(result.get("chanceLost").asText());
+      assertThat(plan.get("mites_per_100_median"))
+          .isEqualTo(result.at("/whenRaised/infestation/median").asText());
+      assertThat(plan.get("day")).isEqualTo(result.at("/whenRaised/day").asText());
+      assertThat(plan.get("chance_died_out")).isEqualTo(result.get("chanceDiedOut").asText());
       Map<String, String> day =
           season.stream()
               .filter(r -> Objects.equals(r.get("plan"), plan.get("plan")))
@@ -49,7 +53,12 @@ class ReportAgreesTest {
       assertThat(trial.out()).contains(shown);
     }
     assertThat(season).hasSize(plans.size() * colony.at("/plans/0/series").size());
-    assertThat(html).contains("30 September 2025").contains("8 mites in 288 bees");
+    LocalDate last = LocalDate.parse(colony.get("until").asText());
+    assertThat(season.get(season.size() - 1)).containsEntry("date", last.toString());
+    for (JsonNode plan : colony.get("plans")) {
+      assertThat(LocalDate.parse(plan.get("peakDay").asText())).isBeforeOrEqualTo(last);
+    }
+    assertThat(html).contains("30 September 2025").contains("4 mites in 288 bees");
   }
 
   @Test

@@ -55,6 +55,9 @@ class WordsTest {
     assertThat(Digits.percent(0.996)).isEqualTo("over 99 %");
     assertThat(Digits.percent(0)).isEqualTo("0 %");
     assertThat(Digits.percent(1)).isEqualTo("100 %");
+    assertThat(Digits.chance(1)).isEqualTo("over 99 %");
+    assertThat(Digits.chance(0)).isEqualTo("under 1 %");
+    assertThat(Digits.chance(0.37)).isEqualTo("37 %");
   }
 
   @Test

@@ -12,6 +12,7 @@ import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -63,6 +64,16 @@ public record ColonyCase(
   /** The stages of the place's year. */
   public YearStages stages() {
     return new YearStages(model.climate());
+  }
+
+  /**
+   * The day in spring on which a colony of the place has the fewest bees; empty when the look ahead
+   * ends before it.
+   */
+  public Optional<SpringLow> springLow() {
+    LocalDate from = stages().closedUp(now) ? now : Outcome.day(this);
+    SpringLow low = SpringLow.after(model, from);
+    return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
   }
 
   /** A plan with what was already done put first. */

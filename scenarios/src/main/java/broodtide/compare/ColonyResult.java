@@ -4,24 +4,31 @@ import broodtide.engine.Workers;
 import broodtide.fit.Agreement;
 import broodtide.fit.ExpectedWashes;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything worked out for one colony, ready to be drawn and written.
  *
  * @param comparison the plans
+ * @param windows when to begin which control, where that was asked for
  * @param agreement where each wash stood in what fits them all, and whether they fit at all
  * @param days the days of each run of the comparison, in the order of the runs
  */
-public record ColonyResult(Comparison comparison, Agreement agreement, List<List<PlanDay>> days) {
+public record ColonyResult(
+    Comparison comparison,
+    Optional<Windows> windows,
+    Agreement agreement,
+    List<List<PlanDay>> days) {
   /** Copies the list. */
   public ColonyResult {
     days = List.copyOf(days);
   }
 
   /** Sums up a finished comparison. */
-  public static ColonyResult of(Comparison comparison, Workers workers) {
+  public static ColonyResult of(Comparison comparison, Optional<Windows> windows, Workers workers) {
     return new ColonyResult(
         comparison,
+        windows,
         Agreement.of(comparison.posterior(), workers),
         comparison.runs().stream().map(PlanDay::all).toList());
   }

@@ -1,13 +1,10 @@
 package broodtide.compare;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
+import static broodtide.compare.JsonFigures.band;
+import static broodtide.compare.JsonFigures.six;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,11 +19,7 @@ public final class DecisionFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-decision-1";
 
-  private static final ObjectMapper JSON =
-      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-  private static final MathContext SIX = new MathContext(6);
-
-  private final ObjectNode root = JSON.createObjectNode();
+  private final ObjectNode root = JsonFigures.object();
   private final ArrayNode colonies;
 
   /**
@@ -71,45 +64,7 @@ public final class DecisionFile {
 
   /** Adds the windows of a colony. */
   public void add(Windows w) {
-    ObjectNode node = colony(w.colony());
-    node.put("outcome", w.outcome().word());
-    node.put("ifYouWait", six(w.ifYouWait()));
-    w.best()
-        .ifPresent(
-            row -> {
-              ObjectNode best = node.putObject("best");
-              best.put("control", row.control().name());
-              best.put("start", w.starts().get(row.best().orElseThrow()).toString());
-            });
-    ArrayNode rows = node.putArray("controls");
-    w.rows().forEach(row -> row(rows.addObject(), w, row));
-  }
-
-  private static void row(ObjectNode node, Windows w, Windows.Row row) {
-    node.put("control", row.control().name());
-    node.put("title", row.control().title());
-    row.best()
-        .ifPresent(
-            best -> {
-              node.put("bestStart", w.starts().get(best).toString());
-              node.put("best", six(row.middle(best).orElseThrow()));
-              Windows.Stretch good = w.asGood(row).orElseThrow();
-              node.put("asGoodFrom", w.starts().get(good.first()).toString());
-              node.put("asGoodTo", w.starts().get(good.last()).toString());
-              Optional<Difference> delay = w.delay(row, best, 7);
-              delay.ifPresent(d -> difference(node.putObject("aWeekLater"), d));
-            });
-    ArrayNode cells = node.putArray("cells");
-    for (int i = 0; i < w.starts().size(); i++) {
-      ObjectNode cell = cells.addObject().put("start", w.starts().get(i).toString());
-      if (row.cells().get(i) instanceof Windows.Played p) {
-        cell.put("value", six(p.middle()));
-        band(cell.putObject("band"), Spread.of(p.byMember()));
-      } else if (row.cells().get(i) instanceof Windows.Blocked b) {
-        cell.put("blocked", String.valueOf(b.obstacle().kind().code()));
-        cell.put("reason", b.obstacle().words());
-      }
-    }
+    WindowsJson.write(colony(w.colony()), w);
   }
 
   /** Adds the rules of a colony. */
@@ -220,35 +175,8 @@ public final class DecisionFile {
     node.put("level", six(e.interval().level()));
   }
 
-  static void difference(ObjectNode node, Difference d) {
-    node.put("mean", six(d.mean()));
-    band(node, d.band());
-    node.put("chanceSmaller", six(d.chanceSmaller()));
-  }
-
-  static void band(ObjectNode node, Spread s) {
-    node.put("q05", six(s.q05()));
-    node.put("q25", six(s.q25()));
-    node.put("median", six(s.median()));
-    node.put("q75", six(s.q75()));
-    node.put("q95", six(s.q95()));
-  }
-
-  static void day(ObjectNode node, String name, Optional<LocalDate> day) {
-    node.put(name, day.map(LocalDate::toString).orElse(null));
-  }
-
-  /** Six significant digits. */
-  static BigDecimal six(double value) {
-    return new BigDecimal(value).round(SIX).stripTrailingZeros();
-  }
-
   /** The file's text. */
   public String text() {
-    try {
-      return JSON.writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("results cannot be written as JSON", e);
-    }
+    return JsonFigures.text(root);
   }
 }

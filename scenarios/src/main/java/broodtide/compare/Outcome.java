@@ -37,11 +37,14 @@ public enum Outcome {
       }
     }
   },
-  /** Whether the colony is lost by the last day, 0 or 1 for a member. */
+  /**
+   * Chance that the colony is lost: dead or too weak in spring, other causes than mites included,
+   * when the look ahead reaches spring; else died out by its last day.
+   */
   LOST("lost", "chance that the colony is lost, %", 100, 0.05) {
     @Override
     public double[] of(PlanRun run) {
-      return run.lost(run.colony().until());
+      return run.losses();
     }
 
     @Override
@@ -88,7 +91,7 @@ public enum Outcome {
   /** The outcome of a plan, by member. */
   public abstract double[] of(PlanRun run);
 
-  /** The one figure that stands for all members: the median, or the share of those lost. */
+  /** The one figure that stands for all members: the median, or the mean chance of loss. */
   public double middle(double[] byMember) {
     return Spread.of(byMember).median();
   }

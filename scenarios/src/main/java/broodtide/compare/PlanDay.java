@@ -16,8 +16,9 @@ public record PlanDay(LocalDate date, Spread infestation, double adults) {
   /** Every day of a run, from its start on. */
   public static List<PlanDay> all(PlanRun run) {
     List<PlanDay> out = new ArrayList<>();
-    for (int day = 0; day <= run.run().scenario().days(); day++) {
-      LocalDate date = run.colony().start().plusDays(day);
+    for (LocalDate date = run.colony().start();
+        !date.isAfter(run.colony().until());
+        date = date.plusDays(1)) {
       out.add(
           new PlanDay(
               date, Spread.of(run.infestation(date)), run.on(Quantity.ADULTS, date).median()));

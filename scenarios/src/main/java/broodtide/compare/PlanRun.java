@@ -59,7 +59,7 @@ public final class PlanRun {
     lostOn = new int[run.members()];
     for (int m = 0; m < lostOn.length; m++) {
       int day = nowIndex();
-      while (day <= run.scenario().days() && run.value(Quantity.ADULTS, day, m) >= LOST_BELOW) {
+      while (day <= lastIndex() && run.value(Quantity.ADULTS, day, m) >= LOST_BELOW) {
         day++;
       }
       lostOn[m] = day;
@@ -118,20 +118,29 @@ public final class PlanRun {
    * before it.
    */
   public Optional<SpringLow> springLow() {
-    LocalDate from = colony.stages().closedUp(colony.now()) ? colony.now() : Outcome.day(colony);
-    SpringLow low = SpringLow.after(colony.model(), from);
-    return low.day().isAfter(colony.start().plusDays(lastIndex()))
-        ? Optional.empty()
-        : Optional.of(low);
+    return colony.springLow();
   }
 
   /**
-   * Chance that each member is dead or too weak in spring, mites and other causes together.
+   * Chance that each member is dead or too weak in spring, mites and other causes together. A
+   * colony that was lost before stays lost, whatever the model makes of its last bees.
    *
    * @param low from {@link #springLow()}
    */
   public double[] winterLosses(SpringLow low) {
-    return Wintering.defaults().lost(run, low);
+    double[] chances = Wintering.defaults().lost(run, low);
+    int spring = run.index(low.day());
+    Arrays.setAll(chances, m -> lostOn[m] <= spring ? 1 : chances[m]);
+    return chances;
+  }
+
+  /**
+   * Chance that each member is lost, the one meaning of the word wherever plans and rules are
+   * judged: {@link #winterLosses} when the run reaches spring, else 1 for a colony that has died
+   * out by the last day and 0 for one that has not.
+   */
+  public double[] losses() {
+    return springLow().map(this::winterLosses).orElseGet(() -> lost(colony.until()));
   }
 
   /** Winter bees that grew up without mites, on a day, by member. */
@@ -240,6 +249,6 @@ public final class PlanRun {
   }
 
   private int lastIndex() {
-    return run.scenario().days();
+    return run.index(colony.until());
   }
 }

@@ -1,21 +1,17 @@
 package broodtide.compare;
 
+import static broodtide.compare.JsonFigures.band;
+import static broodtide.compare.JsonFigures.difference;
+import static broodtide.compare.JsonFigures.six;
+
 import broodtide.control.Control;
-import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -35,22 +31,17 @@ import java.util.Objects;
  * {@code notes}, {@code caution} and {@code colonies}. A colony holds its case ({@code climate},
  * {@code start}, {@code now}, {@code until}, {@code limits}), its {@code washes} with the place of
  * each in the forecast, its {@code unknowns} before and after the washes, the quality of the {@code
- * sample}, its {@code plans} with their figures and their {@code series} day by day, and {@code
- * refusedPlans} with the reasons. The same input, seed and version give the same bytes.
+ * sample}, its {@code plans} with their figures and their {@code series} day by day, {@code
+ * windows} with every control from every start day where they were tried, and {@code refusedPlans}
+ * with the reasons. The same input, seed and version give the same bytes.
  */
 public final class ResultsFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-results-1";
 
   private static final String SCHEMA = "/schema/results-1.json";
-  private static final ObjectMapper JSON =
-      JsonMapper.builder()
-          .enable(SerializationFeature.INDENT_OUTPUT)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .build();
-  private static final MathContext SIX = new MathContext(6);
 
-  private final ObjectNode root = JSON.createObjectNode();
+  private final ObjectNode root = JsonFigures.object();
   private final ArrayNode colonies;
 
   /**
@@ -105,6 +96,7 @@ public final class ResultsFile {
     for (PlanRun run : comparison.runs()) {
       plan(plans.addObject(), run, comparison, result.days(run));
     }
+    result.windows().ifPresent(w -> WindowsJson.write(node.putObject("windows"), w));
     ArrayNode refused = node.putArray("refusedPlans");
     for (Comparison.Refused r : comparison.refused()) {
       refused.addObject().put("plan", r.plan()).put("reason", r.reason());
@@ -150,17 +142,19 @@ public final class ResultsFile {
     }
     ArrayNode objections = node.putArray("objections");
     run.objections().forEach(objections::add);
+    LocalDate raised = Outcome.day(c);
+    ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
+    band(then.putObject("infestation"), Spread.of(run.infestation(raised)));
+    band(then.putObject("mites"), run.mitesAtClosing());
     band(node.putObject("infestationAtEnd"), Spread.of(run.infestation(c.until())));
-    band(node.putObject("mitesAtEnd"), run.on(Quantity.MITES, c.until()));
     band(node.putObject("peakInfestation"), Spread.of(run.peaks()));
     node.put("peakDay", run.peakDay().toString());
     int[] toLimit = run.daysToLimit();
-    node.put("chanceLost", six(run.shareLost(c.until())));
+    node.put("chanceDiedOut", six(run.shareLost(c.until())));
     node.put("chanceOverLimit", six(PlanFigures.share(toLimit)));
     PlanFigures.medianDay(toLimit, c.now())
         .ifPresent(day -> node.put("medianDayOverLimit", day.toString()));
     dayOverLimit(node.putObject("dayOverLimit"), toLimit, c);
-    band(node.putObject("mitesAtClosingUp"), run.mitesAtClosing());
     run.springLow()
         .ifPresent(
             low -> {
@@ -171,7 +165,9 @@ public final class ResultsFile {
               band(winter.putObject("soundWinterBees"), Spread.of(run.soundWinterBees(low.day())));
             });
     difference(
-        node.putObject("infestationAgainstWait"), comparison.against(run, Outcome.INFESTATION));
+        node.putObject("infestationAgainstWait"),
+        comparison.against(run, Outcome.INFESTATION),
+        "chanceBetter");
     double[] infested = run.winterBroodInfested();
     if (!Double.isNaN(infested[0])) {
       band(node.putObject("winterBroodInfested"), Spread.of(infested));
@@ -181,7 +177,9 @@ public final class ResultsFile {
           Spread.of(Comparison.differences(infested, reference)));
       node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
       difference(
-          node.putObject("winterBroodAgainstWait"), comparison.against(run, Outcome.WINTER_BROOD));
+          node.putObject("winterBroodAgainstWait"),
+          comparison.against(run, Outcome.WINTER_BROOD),
+          "chanceBetter");
     }
     node.put("treatments", run.treatments());
     node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
@@ -209,30 +207,8 @@ public final class ResultsFile {
     return Arrays.stream(values).average().orElseThrow();
   }
 
-  private static void difference(ObjectNode node, Difference d) {
-    node.put("mean", six(d.mean()));
-    band(node, d.band());
-    node.put("chanceBetter", six(d.chanceSmaller()));
-  }
-
-  private static void band(ObjectNode node, Spread s) {
-    node.put("q05", six(s.q05()));
-    node.put("q25", six(s.q25()));
-    node.put("median", six(s.median()));
-    node.put("q75", six(s.q75()));
-    node.put("q95", six(s.q95()));
-  }
-
-  private static BigDecimal six(double value) {
-    return new BigDecimal(value).round(SIX).stripTrailingZeros();
-  }
-
   /** The file's text. */
   public String text() {
-    try {
-      return JSON.writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("results cannot be written as JSON", e);
-    }
+    return JsonFigures.text(root);
   }
 }

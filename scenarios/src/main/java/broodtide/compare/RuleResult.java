@@ -14,7 +14,7 @@ import java.util.List;
  * @param needless treatments begun while a colony was not over the limit, by member
  * @param hindered wash days on which the rule asked for a treatment that could not be begun, by
  *     member
- * @param lost 1 for a colony that is lost by the last day, else 0
+ * @param lost chance of loss by member, see {@link PlanRun#losses()}
  * @param infestation mites per 100 bees when the winter bees have been raised, by member
  * @param winterBrood share of worker brood with a mite while winter bees are raised, by member; not
  *     a number when none are

@@ -5,8 +5,11 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.study.ControlTemplate;
+import broodtide.study.Library;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +18,15 @@ import java.util.Optional;
  * same luck, so that neighbouring days differ by the day alone.
  */
 public final class WindowSearch {
+  /** Controls that are tried when none are named, by comma. */
+  public static final String USUAL =
+      "drone-comb-part,formic-strips,formic-slow,thymol,amitraz-strips,oxalic-dribble";
+
+  /** Simulated colonies that are enough for a map of medians. */
+  public static final int ENOUGH = 1024;
+
+  private static final int WEEK = 7;
+
   private final ColonyCase colony;
   private final SeasonPosterior posterior;
   private final Outcome outcome;
@@ -76,6 +88,28 @@ public final class WindowSearch {
       rows.add(new Windows.Row(control, cells));
     }
     return new Windows(colony, outcome, waiting, starts, rows);
+  }
+
+  /**
+   * The usual controls from every seventh day on, by the share of winter brood with a mite, or by
+   * infestation when no winter bees are raised in the days to come.
+   *
+   * @param colony the case
+   * @param posterior what the washes say of it
+   * @param workers threads; their number does not change the result
+   * @param progress is told of every cell done
+   */
+  public static Windows usual(
+      ColonyCase colony, SeasonPosterior posterior, Workers workers, Progress progress) {
+    boolean raised = !colony.stages().winterBees(colony.now(), colony.until()).isEmpty();
+    return of(
+        colony,
+        posterior.thinned(ENOUGH),
+        Arrays.stream(USUAL.split(",")).map(Library::control).toList(),
+        colony.now().datesUntil(colony.until(), Period.ofDays(WEEK)).toList(),
+        raised ? Outcome.WINTER_BROOD : Outcome.INFESTATION,
+        workers,
+        progress);
   }
 
   private Windows.Cell cell(ControlTemplate control, LocalDate start) {

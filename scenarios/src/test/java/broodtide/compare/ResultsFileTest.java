@@ -18,6 +18,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,16 @@ class ResultsFileTest {
       SeasonPosterior.Effort effort = new SeasonPosterior.Effort(64, 1, 7);
       SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
       Comparison comparison = Comparison.of(c, posterior, plans, workers, Progress.NONE);
-      file.add(ColonyResult.of(comparison, workers));
+      Windows windows =
+          WindowSearch.of(
+              c,
+              posterior,
+              List.of(Library.control("thymol"), Library.control("oxalic-dribble")),
+              List.of(c.now(), c.now().plusDays(7), c.now().plusDays(60)),
+              Outcome.WINTER_BROOD,
+              workers,
+              Progress.NONE);
+      file.add(ColonyResult.of(comparison, Optional.of(windows), workers));
     }
     text = file.text();
   }
@@ -76,7 +86,10 @@ class ResultsFileTest {
     "/colonies/0, now, '\"yesterday\"'",
     "/colonies/0/washes/0, mites, -1",
     "/colonies/0/washes/0, method, '\"guess\"'",
-    "/colonies/0/plans/0, chanceLost, 1.5",
+    "/colonies/0/plans/0, chanceDiedOut, 1.5",
+    "/colonies/0/plans/0/whenRaised, day, '\"soon\"'",
+    "/colonies/0/windows, outcome, '\"honey\"'",
+    "/colonies/0/windows/controls/0/cells/0, start, 3",
     "/colonies/0/plans/0/infestationAtEnd, q95, 101",
     "/colonies/0/plans/0/winter, meanChanceLost, -0.1",
     "/colonies/0/plans/0/infestationAgainstWait, chanceBetter, 2",

@@ -1,12 +1,7 @@
-package broodtide.cli;
+package broodtide.report;
 
 import broodtide.compare.Obstacle;
-import broodtide.compare.Outcome;
 import broodtide.compare.Windows;
-import broodtide.report.Digits;
-import broodtide.report.Heading;
-import broodtide.report.Plain;
-import broodtide.report.WindowMap;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -17,11 +12,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Windows as a map and as the short words of a table. */
-final class WindowPicture {
+public final class WindowPicture {
   private WindowPicture() {}
 
-  static WindowMap of(Windows w) {
-    Outcome o = w.outcome();
+  /** The map. */
+  public static WindowMap of(Windows w) {
+    broodtide.compare.Outcome o = w.outcome();
     List<WindowMap.Row> rows = new ArrayList<>();
     for (Windows.Row row : w.rows()) {
       rows.add(
@@ -33,7 +29,7 @@ final class WindowPicture {
     return WindowMap.of(heading(w), o.title(), true, shown, w.starts(), rows);
   }
 
-  private static WindowMap.Cell cell(Outcome o, Windows.Cell cell) {
+  private static WindowMap.Cell cell(broodtide.compare.Outcome o, Windows.Cell cell) {
     if (cell instanceof Windows.Played played) {
       return new WindowMap.Outcome(played.middle() * o.shownTimes());
     }
@@ -42,7 +38,7 @@ final class WindowPicture {
   }
 
   private static Heading heading(Windows w) {
-    Outcome o = w.outcome();
+    broodtide.compare.Outcome o = w.outcome();
     String title =
         w.best()
             .map(
@@ -62,7 +58,7 @@ final class WindowPicture {
   }
 
   /** A gain or a cost with its sign, in the unit of the table. */
-  static String signed(Outcome o, double mean) {
+  public static String signed(broodtide.compare.Outcome o, double mean) {
     double shown = mean * o.shownTimes();
     if (Math.abs(shown) < 0.05) {
       return "0";
@@ -75,7 +71,7 @@ final class WindowPicture {
   }
 
   /** Why and when a control is ruled out: {@code too cold 12 Nov to 10 Dec}. */
-  static Optional<String> ruledOut(Windows w, Windows.Row row) {
+  public static Optional<String> ruledOut(Windows w, Windows.Row row) {
     Map<Obstacle.Kind, List<String>> stretches = new EnumMap<>(Obstacle.Kind.class);
     for (int i = 0; i < w.starts().size(); ) {
       int first = i++;
@@ -98,7 +94,7 @@ final class WindowPicture {
   }
 
   /** A stretch of start days: {@code 6 Aug to 20 Aug}. */
-  static String stretch(Windows w, Windows.Stretch s) {
+  public static String stretch(Windows w, Windows.Stretch s) {
     String first = Plain.shortDay(w.starts().get(s.first()));
     return s.first() == s.last()
         ? first + " only"

@@ -1,46 +1,51 @@
-package broodtide.cli;
+package broodtide.report;
 
+import broodtide.compare.ColonyCase;
 import broodtide.compare.Difference;
 import broodtide.compare.Outcome;
-import broodtide.report.Digits;
-import java.util.Arrays;
+import broodtide.compare.PlanRun;
 
 /** Outcomes in words. */
-final class OutcomeWords {
+public final class OutcomeWords {
   private OutcomeWords() {}
 
-  /** The outcome that a word of the command line means. */
-  static Outcome named(String word) {
-    return Arrays.stream(Outcome.values())
-        .filter(o -> o.word().equals(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    "--outcome is \""
-                        + word
-                        + "\"; allowed are "
-                        + String.join(
-                            ", ", Arrays.stream(Outcome.values()).map(Outcome::word).toList())));
-  }
-
   /** A value for a column of a table: {@code 3.2}, {@code 27 %}. */
-  static String brief(Outcome outcome, double value) {
-    return outcome.shownTimes() == 100 ? Digits.percent(value) : Digits.two(value);
+  public static String brief(Outcome outcome, double value) {
+    return switch (outcome) {
+      case INFESTATION -> Digits.two(value);
+      case WINTER_BROOD -> Digits.percent(value);
+      case LOST -> Digits.chance(value);
+    };
   }
 
   /** A value in a sentence: {@code 27 % of the winter brood has a mite}. */
-  static String value(Outcome outcome, double value) {
+  public static String value(Outcome outcome, double value) {
     return switch (outcome) {
       case INFESTATION ->
           Digits.two(value) + " mites per 100 bees when the winter bees have been raised";
       case WINTER_BROOD -> Digits.percent(value) + " of the winter brood with a mite";
-      case LOST -> Digits.percent(value) + " chance that the colony is lost";
+      case LOST -> Digits.chance(value) + " chance that the colony is lost";
     };
   }
 
+  /** What it means that a colony is lost: as far as the look ahead reaches. */
+  public static String meaning(ColonyCase c) {
+    return c.springLow()
+        .map(
+            low ->
+                "dead or too weak by "
+                    + Plain.day(low.day())
+                    + ", other causes than mites included")
+        .orElse(
+            "fewer than "
+                + Digits.count(PlanRun.LOST_BELOW)
+                + " bees by "
+                + Plain.day(c.until())
+                + "; weak colonies that the winter would take are not in it");
+  }
+
   /** An amount that is gained or lost, with its unit: {@code 2.1 mites per 100}. */
-  static String amount(Outcome outcome, double value) {
+  public static String amount(Outcome outcome, double value) {
     double size = Math.abs(value) * outcome.shownTimes();
     String digits = size < 0.05 ? "next to no" : Digits.two(size);
     return switch (outcome) {
@@ -51,12 +56,12 @@ final class OutcomeWords {
   }
 
   /** Whether a difference is too small to speak of. */
-  static boolean nothing(Outcome outcome, Difference d) {
+  public static boolean nothing(Outcome outcome, Difference d) {
     return Math.abs(d.mean()) * outcome.shownTimes() < 0.05;
   }
 
   /** What a later start costs. */
-  static String cost(Outcome outcome, Difference later) {
+  public static String cost(Outcome outcome, Difference later) {
     String mean = amount(outcome, later.mean());
     if (nothing(outcome, later)) {
       return "makes next to no difference";

@@ -1,0 +1,61 @@
+package broodtide.compare;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** How figures stand in every JSON file: numbers with six significant digits, bands by quantile. */
+final class JsonFigures {
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(SerializationFeature.INDENT_OUTPUT)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
+  private static final MathContext SIX = new MathContext(6);
+
+  private JsonFigures() {}
+
+  /** An empty object. */
+  static ObjectNode object() {
+    return JSON.createObjectNode();
+  }
+
+  /** A file's text, with a line end. */
+  static String text(ObjectNode root) {
+    try {
+      return JSON.writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("results cannot be written as JSON", e);
+    }
+  }
+
+  /** Six significant digits. */
+  static BigDecimal six(double value) {
+    return new BigDecimal(value).round(SIX).stripTrailingZeros();
+  }
+
+  /** Fills {@code {q05,q25,median,q75,q95}}. */
+  static void band(ObjectNode node, Spread s) {
+    node.put("q05", six(s.q05()));
+    node.put("q25", six(s.q25()));
+    node.put("median", six(s.median()));
+    node.put("q75", six(s.q75()));
+    node.put("q95", six(s.q95()));
+  }
+
+  /**
+   * Fills mean and band of a difference.
+   *
+   * @param chance name of the field with the chance that the first is smaller
+   */
+  static void difference(ObjectNode node, Difference d, String chance) {
+    node.put("mean", six(d.mean()));
+    band(node, d.band());
+    node.put(chance, six(d.chanceSmaller()));
+  }
+}
