@@ -130,7 +130,9 @@ public final class PlanColumns {
     return new PlanColumn(
         "better",
         "Better than " + name,
-        "Chance that the winter brood has fewer mites than with " + name + ".",
+        "Chance that the winter brood has fewer mites than with "
+            + name
+            + ", and in how many of 100 cells fewer, season by season.",
         false,
         run -> {
           if (run == answer.first() || noWinterBrood(run)) {
@@ -138,9 +140,11 @@ public final class PlanColumns {
           }
           return sameAsFirst(run)
               ? new PlanColumn.Cell("same", "")
-              : new PlanColumn.Cell(Digits.chance(chanceBetter(run)), "");
+              : new PlanColumn.Cell(Digits.chance(chanceBetter(run)), "by " + fewer(run));
         },
-        List.of(
+        band(
+            "winter_brood_less_first",
+            this::lessThanFirst,
             new PlanColumn.Figure(
                 "chance_better_than_first",
                 run -> noWinterBrood(run) ? "" : Csv.number(chanceBetter(run)))));
@@ -209,6 +213,16 @@ public final class PlanColumns {
             new PlanColumn.Figure("treatments", run -> Integer.toString(run.treatments())),
             new PlanColumn.Figure(
                 "days_treated_with_supers", run -> Integer.toString(run.daysTreatedWithSupers()))));
+  }
+
+  private Spread lessThanFirst(PlanRun run) {
+    return Spread.of(
+        Comparison.differences(run.winterBroodInfested(), answer.first().winterBroodInfested()));
+  }
+
+  private String fewer(PlanRun run) {
+    Spread less = lessThanFirst(run);
+    return Digits.range(-100 * less.q95(), -100 * less.q05());
   }
 
   private static boolean noWinterBrood(PlanRun run) {
