@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What every course for beginners says. Common practice, no source. */
 @Tag("outside")
@@ -30,6 +31,27 @@ class FactsOfTheTradeTest {
     assertThat(3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, 7, 15))).isBetween(7.0, 10.0);
     assertThat(3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, 6, 15))).isLessThan(7);
     assertThat(3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, 8, 1))).isGreaterThan(10);
+  }
+
+  /**
+   * Mites double about every month while the colony is full of brood. Late in the season the mites
+   * per bee rise faster than the mites, for then bees dwindle and mites leave the brood.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"cold-continental", "cool-maritime", "temperate"})
+  void mitesDoubleAboutEveryMonth(String climate) {
+    Trajectory t = Untreated.from(climate, LocalDate.of(2001, 4, 20), 170, 0.3);
+    double summer = monthly(t, Quantity.MITES, LocalDate.of(2001, 5, 1), LocalDate.of(2001, 8, 1));
+    assertThat(summer).isBetween(1.7, 2.6);
+    LocalDate august = LocalDate.of(2001, 8, 15);
+    LocalDate autumn = LocalDate.of(2001, 9, 25);
+    assertThat(monthly(t, Quantity.INFESTATION, august, autumn))
+        .isGreaterThan(1.3 * monthly(t, Quantity.MITES, august, autumn));
+  }
+
+  private static double monthly(Trajectory t, Quantity quantity, LocalDate from, LocalDate to) {
+    double months = (to.toEpochDay() - from.toEpochDay()) / 30.4;
+    return Math.pow(t.at(quantity, to) / t.at(quantity, from), 1 / months);
   }
 
   /** Half a cup is 300 bees, so 12 mites are 4 per 100. */
