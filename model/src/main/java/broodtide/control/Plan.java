@@ -1,5 +1,6 @@
 package broodtide.control;
 
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +15,8 @@ public record Plan(String name, List<Control> controls) {
   /**
    * Copies the list and checks that brood breaks do not overlap.
    *
-   * @throws IllegalArgumentException when two controls stop the queen on the same day, or a colony
-   *     is split or requeened while its queen is caged
+   * @throws Unworkable when two controls stop the queen on the same day, or a colony is split or
+   *     requeened while its queen is caged
    */
   public Plan {
     controls = List.copyOf(controls);
@@ -24,7 +25,7 @@ public record Plan(String name, List<Control> controls) {
       if (c.daysWithoutLaying() > 0) {
         for (Control other : breaks) {
           if (!c.from().isAfter(other.to()) && !other.from().isAfter(c.to())) {
-            throw new IllegalArgumentException(
+            throw new Unworkable(
                 "plan \""
                     + name
                     + "\": the brood breaks "
@@ -49,7 +50,7 @@ public record Plan(String name, List<Control> controls) {
         if (c instanceof QueenCaging
             && !control.from().isBefore(c.from())
             && !control.from().isAfter(c.to())) {
-          throw new IllegalArgumentException(
+          throw new Unworkable(
               "plan \""
                   + name
                   + "\": the queen is caged by "

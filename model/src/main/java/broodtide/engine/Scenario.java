@@ -3,6 +3,7 @@ package broodtide.engine;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.measure.OutOfRange;
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 
 /**
@@ -20,13 +21,13 @@ public record Scenario(ColonyModel model, Plan plan, LocalDate start, int days) 
   /**
    * Checks the span.
    *
-   * @throws IllegalArgumentException when a control begins before the start or after the end
+   * @throws Unworkable when a control begins before the start or after the end
    */
   public Scenario {
     OutOfRange.check("days", days, 1, LONGEST, "days");
     for (Control c : plan.controls()) {
       if (c.from().isBefore(start) || !c.from().isBefore(start.plusDays(days))) {
-        throw new IllegalArgumentException(
+        throw new Unworkable(
             "plan \""
                 + plan.name()
                 + "\": \""

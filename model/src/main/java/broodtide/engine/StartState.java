@@ -1,6 +1,7 @@
 package broodtide.engine;
 
 import broodtide.control.Plan;
+import broodtide.measure.Unworkable;
 import broodtide.mite.Immigration;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,7 +35,7 @@ public final class StartState {
    *
    * @param model the rates; immigration plays no part
    * @param day the day
-   * @throws IllegalArgumentException when no colony lives in this climate at these rates
+   * @throws Unworkable when no colony lives in this climate at these rates
    */
   public static StartState on(ColonyModel model, LocalDate day) {
     LocalDate from = day.minusYears(YEARS);
@@ -49,7 +50,7 @@ public final class StartState {
     DailyEngine engine = DailyEngine.from(founding, untreated, List.of(Member.average(0)));
     engine.run(DayObserver.NONE);
     if (founding.adults(0) < 100) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "no colony lives through three years of climate \""
               + model.climate().name()
               + "\" at these rates; raise laying or lower deaths");

@@ -1,9 +1,10 @@
 package broodtide.fit;
 
+import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 
 /** Washes that no colony of the priors could have given. */
-public final class Unexplained extends IllegalArgumentException {
+public final class Unexplained extends Unworkable {
   private static final long serialVersionUID = 1L;
 
   /**

@@ -1,7 +1,7 @@
 package broodtide.cli;
 
-import broodtide.fit.Unexplained;
 import broodtide.measure.OutOfRange;
+import broodtide.measure.Unworkable;
 import broodtide.report.FontsMissing;
 import broodtide.report.OutputRefused;
 import broodtide.season.YearSpan;
@@ -90,7 +90,7 @@ public final class Main {
   private static int failure(Desk desk, Exception e) {
     if (e instanceof BadInput
         || e instanceof OutOfRange
-        || e instanceof Unexplained
+        || e instanceof Unworkable
         || e instanceof OutputRefused
         || e instanceof FontsMissing
         || e instanceof Refusal) {

@@ -8,6 +8,7 @@ import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -44,13 +45,13 @@ public record ColonyCase(
   /**
    * Copies the lists and checks the order of the days.
    *
-   * @throws IllegalArgumentException when start, now and until do not follow one another
+   * @throws Unworkable when start, now and until do not follow one another
    */
   public ColonyCase {
     washes = List.copyOf(washes);
     given = List.copyOf(given);
     if (now.isBefore(start) || !until.isAfter(now)) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "colony \""
               + colony
               + "\": the look ahead must end after it begins; it begins on "

@@ -3,13 +3,17 @@ package broodtide.compare;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.measure.OutOfRange;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Plans as people write them: {@code on 2026-08-05 with thymol and on 2026-12-20 with
  * oxalic-dribble}.
  */
 public final class PlanText {
+  private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.ROOT);
+
   private PlanText() {}
 
   /**
@@ -34,7 +38,7 @@ public final class PlanText {
     StringBuilder name = new StringBuilder();
     for (Rule.Placed t : calendar.treatments()) {
       name.append(name.length() == 0 ? "" : ", ").append(t.control().name());
-      name.append(' ').append(t.day().toString().substring(5));
+      name.append(' ').append(SHORT.format(t.day()));
     }
     return name.toString();
   }

@@ -1,0 +1,85 @@
+package broodtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plans that cannot be carried out are refused or flagged by name and date, never changed. */
+class PlansThatCannotBeTest {
+  private static final String WASHES =
+      "date,colony,mites,bees\n2025-04-24,Meadow,1,300\n2025-07-26,Meadow,4,300\n";
+
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "on 2025-07-28 with queen-caging and on 2025-08-02 with split"
+            + " | queen-caging 28 Jul, split 2 Aug | (2025-07-28 to 2025-08-21) | end one before",
+        "on 2025-07-28 with queen-caging and on 2025-08-02 with requeening"
+            + " | queen-caging 28 Jul, requeening 2 Aug | 2025-08-02 | end one before",
+        "on 2025-08-01 with split and on 2025-08-05 with queen-caging"
+            + " | split 1 Aug, queen-caging 5 Aug | 2025-08-05 | end one before"
+      })
+  void clashingControlsAreRefused(String plan, String name, String day, String mend)
+      throws IOException {
+    Bench.Outcome r = compare(plan);
+    assertThat(r.code()).isEqualTo(Main.BAD_INPUT);
+    assertThat(r.err()).contains(name, day, mend).doesNotContain("went wrong");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "on 2025-04-01 with thymol | Left out: thymol 1 Apr | 2025-04-01",
+        "on 2027-04-01 with thymol | Left out: thymol 1 Apr | 2027-04-01",
+        "on 2025-07-01 with thymol | Mind: Thymol | before the day of decision",
+        "on 2025-11-20 with thymol | Mind: Thymol | daily highs are usually near",
+        "on 2025-08-01 with thymol | Mind: Thymol | honey supers usually stand"
+      })
+  void plansAgainstTheCalendarAreFlagged(String plan, String flag, String reason)
+      throws IOException {
+    Bench.Outcome r = compare(plan);
+    assertThat(r.code()).isZero();
+    assertThat(r.out().replaceAll("\\s+", " ")).contains(flag, reason);
+    assertThat(folder.resolve("out")).isNotEmptyDirectory();
+  }
+
+  @Test
+  void aPlanThatCannotRunDoesNotStopTheRest() throws IOException {
+    Bench.Outcome r = compare("on 2025-04-01 with thymol", "on 2025-08-25 with thymol");
+    assertThat(r.code()).isZero();
+    assertThat(r.out()).contains("Left out: thymol 1 Apr", "thymol 25 Aug");
+  }
+
+  private Bench.Outcome compare(String... plans) throws IOException {
+    Path washes = folder.resolve("washes.csv");
+    Files.writeString(washes, WASHES);
+    String[] call = {
+      "compare",
+      washes.toString(),
+      "--climate",
+      "cool-maritime",
+      "--colonies",
+      "64",
+      "--out",
+      folder.resolve("out").toString()
+    };
+    String[] all = Arrays.copyOf(call, call.length + 2 * plans.length);
+    for (int i = 0; i < plans.length; i++) {
+      all[call.length + 2 * i] = "--plan";
+      all[call.length + 2 * i + 1] = plans[i];
+    }
+    return Bench.run(all);
+  }
+}
