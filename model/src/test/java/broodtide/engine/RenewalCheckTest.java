@@ -1,49 +1,85 @@
 package broodtide.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import broodtide.colony.BeeRates;
 import broodtide.control.Plan;
 import broodtide.mite.MiteRates;
 import broodtide.mite.Renewal;
+import broodtide.pages.Check;
+import broodtide.pages.Figures;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * In constant surroundings and with few mites each engine grows at the root of its own renewal
  * (Euler-Lotka) equation. The roots are found without running an engine.
  */
 @Tag("outside")
-class RenewalCheckTest {
+public class RenewalCheckTest {
   private static final LocalDate START = LocalDate.of(2026, 1, 1);
   private static final Member FEW = Member.average(1e-3);
 
-  @ParameterizedTest
-  @CsvSource({"1500,0.04", "900,0", "2200,0.12"})
-  void dailyEngineGrowsAtItsRoot(double laying, double droneShare) {
+  /** Checks for the page, too. */
+  public static Stream<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    checks.add(daily(1500, 0.04));
+    checks.add(daily(900, 0));
+    checks.add(daily(2200, 0.12));
+    for (int stages : new int[] {1, 3, 12, 40}) {
+      checks.add(flow(stages));
+    }
+    return checks.stream();
+  }
+
+  private static Check daily(double laying, double droneShare) {
     ColonyModel model = uncrowded(laying, droneShare);
     Scenario scenario = new Scenario(model, Plan.waiting("wait"), START, 800);
     Trajectory t = DailyEngine.run(scenario, FEW);
     double[] mites = t.of(Quantity.MITES_ON_BEES);
-    double grown = mites[800] / mites[799];
-    assertThat(grown).isCloseTo(surroundings(model, t, 800).daily(), within(1e-9));
+    return root(
+        String.format(
+            Locale.ROOT,
+            "mites' growth factor a day, daily engine, %.0f eggs a day, %.0f %% drones",
+            laying,
+            100 * droneShare),
+        surroundings(model, t, 800).daily(),
+        mites[800] / mites[799]);
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {1, 3, 12, 40})
-  void flowEngineGrowsAtItsRoot(int stages) {
+  private static Check flow(int stages) {
     ColonyModel model = uncrowded(1500, 0.04);
     Scenario scenario = new Scenario(model, Plan.waiting("wait"), START, 1400);
     Trajectory t = FlowEngine.run(scenario, FEW, stages, 1e-12).trajectory();
     double[] mites = t.of(Quantity.MITES_ON_BEES);
-    double grown = Math.log(mites[1400] / mites[1300]) / 100;
-    assertThat(grown).isCloseTo(surroundings(model, t, 1400).chained(stages), within(1e-9));
+    return root(
+        "mites' growth rate, flow engine, chains of " + stages + ", 1/day",
+        surroundings(model, t, 1400).chained(stages),
+        Math.log(mites[1400] / mites[1300]) / 100);
+  }
+
+  private static Check root(String what, double root, double grown) {
+    return Check.within(
+        what,
+        Figures.of(root, 9) + ", the root",
+        root - 1e-9,
+        root + 1e-9,
+        "renewal (Euler-Lotka) equation, solved without running an engine",
+        () -> grown);
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void eachEngineGrowsAtItsRoot(Check check) {
+    check.verify();
   }
 
   @Test

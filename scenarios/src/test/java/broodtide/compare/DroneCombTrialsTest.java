@@ -1,7 +1,6 @@
 package broodtide.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
@@ -12,16 +11,20 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
+import broodtide.pages.Check;
 import broodtide.season.YearSpan;
 import broodtide.study.ControlTemplate.DroneComb;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
+import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Drone comb as a trap for mites. */
 @Tag("outside")
@@ -29,24 +32,69 @@ class DroneCombTrialsTest {
   private static final LocalDate BEGIN = LocalDate.of(2013, 4, 1);
   private static final ColonyModel SUSSEX = Shipped.model("cool-maritime");
 
+  private static final LocalDate MAY = LocalDate.of(2013, 5, 2);
+  private static final LocalDate JUNE = LocalDate.of(2013, 6, 3);
+  private static final LocalDate END = LocalDate.of(2013, 6, 28);
+  private static final String SUSSEX_TRIAL = "Al Toufailia & Ratnieks, southern England";
+
   /**
    * Two test frames in 20 colonies, 2 May to 3 June and 3 June to 28 June 2013: all capped drone
    * cells were in the frame, 14 and 11 % of all capped cells, and held 44 and 48 % of all mites, 46
-   * % on average; a drone cell held 13 times the mites of a worker cell (Al Toufailia & Ratnieks,
-   * southern England). In the trial the smaller share of drone cells held more mites; in the model
-   * it cannot, so June alone stays at 42 %. It is held to the range in May and to the mean of both
-   * months.
+   * % on average; a drone cell held 13 times the mites of a worker cell. Two to three removals a
+   * season are held for the comb of which part of the drone brood is taken, where a few mites fly
+   * in (2.3 a day, Frey & Rosenkranz 2014, sparse apiaries).
    */
-  @Test
-  void oneMonthOfTrapping() {
-    Trajectory may = trap(LocalDate.of(2013, 5, 2), LocalDate.of(2013, 6, 3), 0.14);
-    Trajectory june = trap(LocalDate.of(2013, 6, 3), LocalDate.of(2013, 6, 28), 0.11);
-    double inMay = trapped(may, LocalDate.of(2013, 6, 3));
-    double inJune = trapped(june, LocalDate.of(2013, 6, 28));
+  static Stream<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    checks.add(
+        share(
+            "a month of drone comb in May, 14 % of capped cells drone",
+            DroneCombTrialsTest::inMay, "0.44"));
+    checks.add(
+        share("a month of drone comb in June, 11 % drone", DroneCombTrialsTest::inJune, "0.48")
+            .missedBecause(
+                "in the trial fewer drone cells held more mites, which the model cannot do"));
+    checks.add(share("drone comb, mean of both months", () -> (inMay() + inJune()) / 2, "0.46"));
+    checks.add(
+        Check.within(
+            "mites in a drone cell per mite in a worker cell, early June, cool-maritime",
+            "13; 2 either way by choice",
+            11,
+            15,
+            SUSSEX_TRIAL,
+            () -> preference(trap(MAY, JUNE, 0.14), JUNE)));
+    for (String climate : List.of("temperate", "cool-maritime")) {
+      for (int removals : new int[] {2, 3}) {
+        checks.add(
+            Check.within(
+                "share of mites fewer on 1 August after "
+                    + removals
+                    + " removals of part of the drone brood, "
+                    + climate,
+                "up to 0.50; 0.25 or more by choice",
+                0.25,
+                0.50,
+                "Swiss bee health service",
+                () -> severalRemovals(climate, removals)));
+      }
+    }
+    return checks.stream();
+  }
 
-    assertThat(inMay).isBetween(0.44, 0.48);
-    assertThat((inMay + inJune) / 2).isBetween(0.44, 0.48);
-    assertThat(preference(may, LocalDate.of(2013, 6, 3))).isCloseTo(13, within(2.0));
+  private static Check share(String what, DoubleSupplier measured, String published) {
+    return Check.within(
+        "share of mites in " + what + ", cool-maritime",
+        published + "; the trial's months 0.44 to 0.48",
+        0.44,
+        0.48,
+        SUSSEX_TRIAL,
+        measured);
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void published(Check check) {
+    check.verify();
   }
 
   /** The shipped drone comb gives the capped drone share of the trial, 11 to 14 %. */
@@ -58,14 +106,15 @@ class DroneCombTrialsTest {
     assertThat(cappedShare(run(SUSSEX, in, List.of(out), 1, share), out)).isBetween(0.11, 0.14);
   }
 
-  /**
-   * Two to three removals a season: up to 50 % fewer mites (Swiss bee health service). Held for the
-   * comb of which part of the drone brood is taken, where a few mites fly in (2.3 a day, Frey &
-   * Rosenkranz 2014, sparse apiaries).
-   */
-  @ParameterizedTest
-  @CsvSource({"temperate,2", "temperate,3", "cool-maritime,2", "cool-maritime,3"})
-  void severalRemovalsOfPartOfTheDroneBrood(String climate, int removals) {
+  private static double inMay() {
+    return trapped(trap(MAY, JUNE, 0.14), JUNE);
+  }
+
+  private static double inJune() {
+    return trapped(trap(JUNE, END, 0.11), END);
+  }
+
+  private static double severalRemovals(String climate, int removals) {
     DroneComb part = Shipped.action(DroneComb.class, "drone-comb-part");
     Immigration sparse =
         new Immigration(
@@ -78,8 +127,7 @@ class DroneCombTrialsTest {
     Trajectory cut = run(model, in, cuts, part.taken(), part.droneShare());
     Trajectory left = run(model, Plan.waiting("left alone"));
     LocalDate august = LocalDate.of(2013, 8, 1);
-    assertThat(1 - cut.at(Quantity.MITES, august) / left.at(Quantity.MITES, august))
-        .isBetween(0.25, 0.50);
+    return 1 - cut.at(Quantity.MITES, august) / left.at(Quantity.MITES, august);
   }
 
   /**

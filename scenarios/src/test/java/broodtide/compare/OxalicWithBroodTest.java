@@ -1,7 +1,6 @@
 package broodtide.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import broodtide.compare.EfficacyFit.Setting;
 import broodtide.control.MiticideCourse;
@@ -14,17 +13,20 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
+import broodtide.pages.Check;
 import broodtide.season.YearSpan;
 import broodtide.study.ControlTemplate.Against;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Oxalic acid while there is brood. Its hazard is fitted to broodless colonies alone, so these
@@ -35,18 +37,71 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OxalicWithBroodTest {
   private static final LocalDate MID_AUGUST = LocalDate.of(2001, 8, 15);
 
+  private static final String ONTARIO = "Thurston et al. 2025, Ontario";
+  private static final String SLOVENIA = "Gregorc & Planinc 2001, Slovenia";
+
   /**
-   * One dribble in mid-August: 39.5 +- 4.3 % (Thurston et al. 2025, Ontario). When the follow-up
-   * came is not known; the COLOSS handbook asks for two weeks at least.
+   * When Ontario's follow-up came is not known; the COLOSS handbook asks for two weeks at least.
+   *
+   * <p>The three dribbles of Slovenia: 39.2, 40.7 and 52.3 % by solution, with 18.33 mites fallen a
+   * day over the treatments and 0.52 a day before them; the next treatment named came on 28
+   * October. The trial had few mites, so those flown in weigh: 5 a day is in the range of 2.5 to
+   * 10.9 seen from July to November among many colonies (Frey & Rosenkranz 2014). Taken by choice:
+   * a week between dribbles, efficacy reckoned with late October as the follow-up.
    */
+  static Stream<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    for (int followUp : new int[] {14, 21, 28}) {
+      checks.add(
+          Check.within(
+              "efficacy of one oxalic dribble in mid-August, follow-up after "
+                  + followUp
+                  + " days, cold-continental",
+              "0.395 +- 0.043",
+              0.395 - 0.043,
+              0.395 + 0.043,
+              ONTARIO,
+              () -> oneDribbleInMidAugust(followUp)));
+    }
+    checks.add(
+        Check.within(
+            "efficacy of three oxalic dribbles in August, 5 mites a day flying in, temperate",
+            "0.392, 0.407 and 0.523 by solution",
+            0.392,
+            0.523,
+            SLOVENIA,
+            () -> efficacy(august(5, infestationFor(5)))));
+    checks.add(
+        Check.within(
+            "mites dying on bees a day before them, temperate",
+            "0.52 fallen; 0.1 either way by choice",
+            0.42,
+            0.62,
+            SLOVENIA,
+            () -> fallenBefore(august(5, infestationFor(5)))));
+    checks.add(
+        Check.within(
+                "efficacy of the three dribbles if nothing flew in, temperate",
+                "0.392, 0.407 and 0.523 by solution",
+                0.392,
+                0.523,
+                SLOVENIA,
+                () -> efficacy(august(0, infestationFor(0))))
+            .missedBecause("mites flown in before the follow-up are what the trial saw"));
+    return checks.stream();
+  }
+
   @ParameterizedTest
-  @ValueSource(ints = {14, 21, 28})
-  void oneDribbleInMidAugust(int followUp) {
+  @MethodSource("checks")
+  void published(Check check) {
+    check.verify();
+  }
+
+  private static double oneDribbleInMidAugust(int followUp) {
     Setting ontario =
         Setting.quiet(
             Shipped.model("cold-continental"), MID_AUGUST, false, followUp, Against.FOLLOWUP);
-    assertThat(EfficacyFit.efficacy(Shipped.course("oxalic-dribble", MID_AUGUST), ontario))
-        .isCloseTo(0.395, within(0.043));
+    return EfficacyFit.efficacy(Shipped.course("oxalic-dribble", MID_AUGUST), ontario);
   }
 
   /**
@@ -66,26 +121,6 @@ class OxalicWithBroodTest {
     LocalDate june = LocalDate.of(2001, 6, 15);
     Setting fullBrood = Setting.quiet(Shipped.model(climate), june, false, 14, Against.FOLLOWUP);
     assertThat(EfficacyFit.efficacy(Shipped.course(name, june), fullBrood)).isBetween(0.1, 0.42);
-  }
-
-  /**
-   * Three dribbles in August: 39.2, 40.7 and 52.3 % by solution, with 18.33 mites fallen a day over
-   * the treatments and 0.52 a day before them; the next treatment named came on 28 October (Gregorc
-   * & Planinc 2001). The trial had few mites, so those flown in weigh: 5 a day is in the range of
-   * 2.5 to 10.9 seen from July to November among many colonies (Frey & Rosenkranz 2014). Taken by
-   * choice: a week between dribbles, efficacy reckoned with late October as the follow-up.
-   */
-  @Test
-  void threeDribblesInAugustWithFewMitesAndMitesFlownIn() {
-    Trajectory trial = august(5, infestationFor(5));
-    assertThat(efficacy(trial)).isBetween(0.392, 0.523);
-    assertThat(fallenBefore(trial)).as("a day, on bees").isCloseTo(0.52, within(0.1));
-  }
-
-  /** The same trial without mites from outside misses the published range: they are the reason. */
-  @Test
-  void threeDribblesWithoutMitesFlownInWouldHaveTakenFarMore() {
-    assertThat(efficacy(august(0, infestationFor(0)))).isBetween(0.6, 0.85);
   }
 
   /** Order: once with brood < three times with brood < broodless (Gregorc & Planinc 2001). */

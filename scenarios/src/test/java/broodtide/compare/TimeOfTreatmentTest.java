@@ -10,11 +10,15 @@ import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
+import broodtide.pages.Check;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** When a treatment helps the winter bees: checks of order. */
@@ -28,7 +32,54 @@ class TimeOfTreatmentTest {
    * South-east of the USA: treated in August, colonies go into winter with more bees than treated
    * in June or October (Delaplane & Hood 1997). At the start the mites that lead to about 15 and 30
    * per 300 bees in mid-August, with strips.
+   *
+   * <p>Winter bees are raised from late August to 25 September in the far north, so mites must be
+   * few by 15 to 20 August (Mattila, Harris & Otis 2001): a treatment after that lowers the mites,
+   * even below what the August treatment leaves, but does not bring the winter bees back.
    */
+  static Stream<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    for (double infestation : new double[] {0.22, 0.5}) {
+      for (int month : new int[] {6, 10}) {
+        checks.add(
+            Check.within(
+                "sound winter bees on 10 December, treated in August over treated in "
+                    + (month == 6 ? "June" : "October")
+                    + ", "
+                    + infestation
+                    + " per 100 in May, warm-temperate",
+                "above 1",
+                1,
+                Double.POSITIVE_INFINITY,
+                "Delaplane & Hood 1997, south-east of the USA",
+                () -> augustOver(month, infestation, Quantity.SOUND_WINTER_BEES)));
+      }
+    }
+    checks.add(
+        Check.within(
+            "sound winter bees that a treatment on 5 October saves over those that one on 5 August"
+                + " saves, cold-continental",
+            "too late to bring them back; 0.6 or less by choice",
+            0,
+            0.6,
+            "Mattila, Harris & Otis 2001",
+            TimeOfTreatmentTest::savedLate));
+    return checks.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void published(Check check) {
+    check.verify();
+  }
+
+  private static double augustOver(int month, double infestation, Quantity what) {
+    ColonyModel southEast = Shipped.model("warm-temperate");
+    return run(southEast, infestation, strips(8)).at(what, DECEMBER)
+        / run(southEast, infestation, strips(month)).at(what, DECEMBER);
+  }
+
+  /** Not only winter bees: all adults, and those without harm, are more after August. */
   @ParameterizedTest
   @ValueSource(doubles = {0.22, 0.5})
   void augustBeatsJuneAndOctober(double infestation) {
@@ -40,30 +91,32 @@ class TimeOfTreatmentTest {
       assertThat(august.at(Quantity.ADULTS, DECEMBER))
           .isGreaterThan(other.at(Quantity.ADULTS, DECEMBER));
       assertThat(sound(august, DECEMBER)).isGreaterThan(sound(other, DECEMBER));
-      assertThat(august.at(Quantity.SOUND_WINTER_BEES, DECEMBER))
-          .isGreaterThan(other.at(Quantity.SOUND_WINTER_BEES, DECEMBER));
     }
   }
 
-  /**
-   * Winter bees are raised from late August to 25 September in the far north, so mites must be few
-   * by 15 to 20 August (Mattila, Harris & Otis 2001): a treatment after that lowers the mites, even
-   * below what the August treatment leaves, but does not bring the winter bees back.
-   */
+  private static double savedLate() {
+    ColonyModel north = Shipped.model("cold-continental");
+    double untreated = winterBees(run(north, 0.8));
+    double august = winterBees(run(north, 0.8, formic(8)));
+    double october = winterBees(run(north, 0.8, formic(10)));
+    return (october - untreated) / (august - untreated);
+  }
+
+  private static Control formic(int month) {
+    return Shipped.course("formic-slow", LocalDate.of(2001, month, 5));
+  }
+
   @Test
   void lateTreatmentLowersMitesButDoesNotRescueTheWinterBees() {
     ColonyModel north = Shipped.model("cold-continental");
     Trajectory clean = run(north, 0);
     Trajectory untreated = run(north, 0.8);
-    Trajectory august = run(north, 0.8, Shipped.course("formic-slow", LocalDate.of(2001, 8, 5)));
-    Trajectory october = run(north, 0.8, Shipped.course("formic-slow", LocalDate.of(2001, 10, 5)));
+    Trajectory august = run(north, 0.8, formic(8));
+    Trajectory october = run(north, 0.8, formic(10));
 
     assertThat(october.at(Quantity.MITES, NOVEMBER))
         .isLessThan(0.25 * untreated.at(Quantity.MITES, NOVEMBER))
         .isLessThan(august.at(Quantity.MITES, NOVEMBER));
-    double rescued = winterBees(october) - winterBees(untreated);
-    double kept = winterBees(august) - winterBees(untreated);
-    assertThat(rescued).isLessThan(0.6 * kept);
     assertThat(winterBees(october)).isLessThan(0.7 * winterBees(clean));
     assertThat(winterBees(august)).isGreaterThan(0.75 * winterBees(clean));
   }
@@ -74,10 +127,8 @@ class TimeOfTreatmentTest {
     ColonyModel north = Shipped.model("cold-continental");
     Control oxalic = Shipped.course("oxalic-dribble", NOVEMBER);
     SpringLow low = SpringLow.after(north, NOVEMBER);
-    LocalDate early = LocalDate.of(2001, 8, 5);
-    LocalDate late = LocalDate.of(2001, 10, 5);
-    Trajectory august = run(north, 0.8, Shipped.course("formic-slow", early), oxalic);
-    Trajectory october = run(north, 0.8, Shipped.course("formic-slow", late), oxalic);
+    Trajectory august = run(north, 0.8, formic(8), oxalic);
+    Trajectory october = run(north, 0.8, formic(10), oxalic);
     Wintering winter = Wintering.defaults();
     assertThat(winter.lost(august.at(Quantity.ADULTS, low.day()), low))
         .isLessThan(winter.lost(october.at(Quantity.ADULTS, low.day()), low) - 0.02);
