@@ -160,17 +160,21 @@ public record BeeRates(
         beesPerGram);
   }
 
-  /** The defaults. */
+  /** {@return the defaults} */
   public static BeeRates defaults() {
     return with(Map.of());
   }
 
-  /** The defaults with some components replaced by name. */
+  /**
+   * {@return the defaults with some components replaced by name}
+   *
+   * @param overrides values by component name; each must lie in the range of its component
+   */
   public static BeeRates with(Map<String, Double> overrides) {
     return Measures.build(BeeRates.class, overrides);
   }
 
-  /** Mean life of a bee that never winters, in a colony without mites, days. */
+  /** {@return mean life of a bee that never winters, in a colony without mites, days} */
   public double summerLife() {
     double hive = 1 / (foraging + hiveDeath);
     return hive + foraging * hive / foragerDeath;

@@ -22,12 +22,12 @@ public record BroodTimes(int egg, int larva, int capped) {
     }
   }
 
-  /** Days from laying to capping. */
+  /** {@return days from laying to capping} */
   public int open() {
     return egg + larva;
   }
 
-  /** Days from laying to emergence. */
+  /** {@return days from laying to emergence} */
   public int total() {
     return open() + capped;
   }

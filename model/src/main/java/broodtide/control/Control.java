@@ -5,16 +5,18 @@ import java.time.LocalDate;
 /** One measure against mites, placed in the calendar. */
 public sealed interface Control
     permits DroneCombRemoval, MiticideCourse, QueenCaging, Split, Requeening {
-  /** What people call it, for messages and charts. */
+  /** {@return what people call it, for messages and charts} */
   String name();
 
-  /** First day on which it acts. */
+  /** {@return first day on which it acts} */
   LocalDate from();
 
-  /** Last day on which it acts. */
+  /** {@return last day on which it acts} */
   LocalDate to();
 
-  /** Days on which the queen does not lay because of it; zero when it leaves laying alone. */
+  /**
+   * {@return days on which the queen does not lay because of it; zero when it leaves laying alone}
+   */
   default int daysWithoutLaying() {
     return 0;
   }

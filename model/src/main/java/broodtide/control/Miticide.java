@@ -45,7 +45,11 @@ public record Miticide(
     OutOfRange.check("warmest", warmest, coolest, 60, "degrees Celsius");
   }
 
-  /** The same with both hazards multiplied. */
+  /**
+   * {@return the same with both hazards multiplied}
+   *
+   * @param factor 0 or more; the hazards must stay in their range
+   */
   public Miticide scaled(double factor) {
     return new Miticide(
         name,

@@ -23,7 +23,13 @@ public record MiticideCourse(
     }
   }
 
-  /** One application. */
+  /**
+   * {@return one application}
+   *
+   * @param name what people call this course
+   * @param substance how it acts
+   * @param start first day
+   */
   public static MiticideCourse once(String name, Miticide substance, LocalDate start) {
     return new MiticideCourse(name, substance, start, 1, substance.days());
   }
@@ -38,7 +44,11 @@ public record MiticideCourse(
     return start.plusDays((applications - 1L) * every + substance.days() - 1L);
   }
 
-  /** Whether an application acts on a day. */
+  /**
+   * {@return whether an application acts on a day}
+   *
+   * @param day the day
+   */
   public boolean actsOn(LocalDate day) {
     if (day.isBefore(start) || day.isAfter(to())) {
       return false;

@@ -63,12 +63,20 @@ public record Plan(String name, List<Control> controls) {
     }
   }
 
-  /** Do nothing. */
+  /**
+   * {@return do nothing}
+   *
+   * @param name short name of the plan
+   */
   public static Plan waiting(String name) {
     return new Plan(name, List.of());
   }
 
-  /** Whether a control of the plan keeps the queen from laying on a day. */
+  /**
+   * {@return whether a control of the plan keeps the queen from laying on a day}
+   *
+   * @param day the day
+   */
   public boolean broodBreakOn(LocalDate day) {
     return controls.stream()
         .anyMatch(

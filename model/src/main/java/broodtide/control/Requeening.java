@@ -29,7 +29,10 @@ public record Requeening(String name, LocalDate from, StockTraits stock, int day
   }
 
   /**
-   * Share of the new stock's traits that holds on a day, 0 before, 1 once the bees are replaced.
+   * {@return share of the new stock's traits that holds on a day, 0 before, 1 once the bees are
+   * replaced}
+   *
+   * @param day the day
    */
   public double takenOver(LocalDate day) {
     double since = day.toEpochDay() - from.toEpochDay() - daysWithoutLaying - FIRST_WORKERS;

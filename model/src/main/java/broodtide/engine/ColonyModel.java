@@ -17,33 +17,57 @@ import broodtide.season.Climate;
  */
 public record ColonyModel(
     Climate climate, BeeRates bees, MiteRates mites, StockTraits stock, Immigration immigration) {
-  /** Default rates, average stock and no immigration in a climate. */
+  /**
+   * {@return default rates, average stock and no immigration in a climate}
+   *
+   * @param climate the year of the place
+   */
   public static ColonyModel in(Climate climate) {
     return new ColonyModel(
         climate, BeeRates.defaults(), MiteRates.defaults(), StockTraits.AVERAGE, Immigration.NONE);
   }
 
-  /** The same in another climate. */
+  /**
+   * {@return the same in another climate}
+   *
+   * @param other what takes the place of the one there was
+   */
   public ColonyModel with(Climate other) {
     return new ColonyModel(other, bees, mites, stock, immigration);
   }
 
-  /** The same with other immigration. */
+  /**
+   * {@return the same with other immigration}
+   *
+   * @param other what takes the place of the one there was
+   */
   public ColonyModel with(Immigration other) {
     return new ColonyModel(climate, bees, mites, stock, other);
   }
 
-  /** The same with other stock. */
+  /**
+   * {@return the same with other stock}
+   *
+   * @param other what takes the place of the one there was
+   */
   public ColonyModel with(StockTraits other) {
     return new ColonyModel(climate, bees, mites, other, immigration);
   }
 
-  /** The same with other bees. */
+  /**
+   * {@return the same with other bees}
+   *
+   * @param other what takes the place of the one there was
+   */
   public ColonyModel with(BeeRates other) {
     return new ColonyModel(climate, other, mites, stock, immigration);
   }
 
-  /** The same with other mites. */
+  /**
+   * {@return the same with other mites}
+   *
+   * @param other what takes the place of the one there was
+   */
   public ColonyModel with(MiteRates other) {
     return new ColonyModel(climate, bees, other, stock, immigration);
   }

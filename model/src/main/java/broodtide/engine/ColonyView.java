@@ -4,57 +4,121 @@ package broodtide.engine;
  * The state of colonies at the start of a day, as both engines show it. Counts are never negative.
  */
 public interface ColonyView {
-  /** Number of colonies. */
+  /** {@return number of colonies} */
   int lanes();
 
-  /** Hive bees. */
+  /**
+   * {@return hive bees}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double hiveBees(int lane);
 
-  /** Foragers. */
+  /**
+   * {@return foragers}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double foragers(int lane);
 
-  /** Winter bees. */
+  /**
+   * {@return winter bees}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double winterBees(int lane);
 
-  /** Winter bees that grew up in cells without a mite. */
+  /**
+   * {@return winter bees that grew up in cells without a mite}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double soundWinterBees(int lane);
 
-  /** Adult bees of every kind that grew up in an infested cell. */
+  /**
+   * {@return adult bees of every kind that grew up in an infested cell}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double harmedBees(int lane);
 
-  /** Eggs and open larvae, workers and drones, that will be reared. */
+  /**
+   * {@return eggs and open larvae, workers and drones, that will be reared}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double openBrood(int lane);
 
-  /** Capped worker cells. */
+  /**
+   * {@return capped worker cells}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double workerCells(int lane);
 
-  /** Capped drone cells. */
+  /**
+   * {@return capped drone cells}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double droneCells(int lane);
 
-  /** Capped worker cells that hold a mite. */
+  /**
+   * {@return capped worker cells that hold a mite}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double infestedWorkerCells(int lane);
 
-  /** Capped drone cells that hold a mite. */
+  /**
+   * {@return capped drone cells that hold a mite}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double infestedDroneCells(int lane);
 
-  /** Mites on adult bees (phoretic). */
+  /**
+   * {@return mites on adult bees (phoretic)}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double mitesOnBees(int lane);
 
-  /** Mother mites in capped worker cells (reproductive). */
+  /**
+   * {@return mother mites in capped worker cells (reproductive)}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double mitesInWorkerCells(int lane);
 
-  /** Mother mites in capped drone cells (reproductive). */
+  /**
+   * {@return mother mites in capped drone cells (reproductive)}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   double mitesInDroneCells(int lane);
 
-  /** The ledger of mites since the start. */
+  /**
+   * {@return the ledger of mites since the start}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   MiteLedger ledger(int lane);
 
-  /** Adult bees of every kind. */
+  /**
+   * {@return adult bees of every kind}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   default double adults(int lane) {
     return hiveBees(lane) + foragers(lane) + winterBees(lane);
   }
 
-  /** All mites. */
+  /**
+   * {@return all mites}
+   *
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
   default double mites(int lane) {
     return mitesOnBees(lane) + mitesInWorkerCells(lane) + mitesInDroneCells(lane);
   }

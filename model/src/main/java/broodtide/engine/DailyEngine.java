@@ -44,7 +44,7 @@ public final class DailyEngine {
   }
 
   /**
-   * Colonies ready to run from a start state.
+   * {@return colonies ready to run from a start state}
    *
    * @param scenario what is done, where and when
    * @param start the standard year's state on the scenario's start day
@@ -67,7 +67,13 @@ public final class DailyEngine {
     return new DailyEngine(block, scenario.model(), Schedule.of(scenario), members);
   }
 
-  /** Runs one colony and keeps every quantity. */
+  /**
+   * Runs one colony and keeps every quantity.
+   *
+   * @param scenario what is done, where and when
+   * @param member what sets the colony apart
+   * @return the season
+   */
   public static Trajectory run(Scenario scenario, Member member) {
     StartState start = StartState.on(scenario.model(), scenario.start());
     Trajectory.Recorder recorder = new Trajectory.Recorder(scenario.start(), scenario.days());
@@ -75,7 +81,11 @@ public final class DailyEngine {
     return recorder.trajectory();
   }
 
-  /** Runs the scenario to its end. The engine cannot be used again. */
+  /**
+   * Runs the scenario to its end. The engine cannot be used again.
+   *
+   * @param observer is shown the state at the start of every day and at the end
+   */
   public void run(DayObserver observer) {
     observer.see(0, block);
     for (int day = 0; day < schedule.days; day++) {

@@ -13,7 +13,7 @@ public final class Ensemble {
   @FunctionalInterface
   public interface BlockObserver {
     /**
-     * The observer of a block.
+     * {@return the observer of a block}
      *
      * @param first index of the member in lane 0
      * @param count members in the block

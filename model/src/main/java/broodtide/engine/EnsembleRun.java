@@ -34,6 +34,7 @@ public final class EnsembleRun {
    * @param quantities what to keep
    * @param workers threads
    * @param progress is told of every block done
+   * @return the finished run
    */
   public static EnsembleRun of(
       Scenario scenario,
@@ -58,30 +59,43 @@ public final class EnsembleRun {
             });
   }
 
-  /** What was run. */
+  /** {@return what was run} */
   public Scenario scenario() {
     return scenario;
   }
 
-  /** Number of colonies. */
+  /** {@return number of colonies} */
   public int members() {
     return members;
   }
 
-  /** A copy of a quantity's values at the start of a day, by member. */
+  /**
+   * {@return a copy of a quantity's values at the start of a day, by member}
+   *
+   * @param quantity one of those that were kept
+   * @param day a day of the run, its end included
+   */
   public double[] values(Quantity quantity, LocalDate day) {
     return widened(values(quantity, index(day)));
   }
 
-  /** One member's value at the start of a day, by days since the start. */
+  /**
+   * {@return one member's value at the start of a day, by days since the start}
+   *
+   * @param quantity one of those that were kept
+   * @param day days since the start
+   * @param member number of the colony, from 0
+   */
   public double value(Quantity quantity, int day, int member) {
     return values(quantity, day)[member];
   }
 
   /**
-   * Quantiles of a quantity on a day.
+   * {@return quantiles of a quantity on a day}
    *
    * @param levels each 0 to 1; 0 gives the smallest value and 1 the largest
+   * @param quantity one of those that were kept
+   * @param day days since the start
    */
   public double[] quantiles(Quantity quantity, int day, double... levels) {
     double[] sorted = widened(values(quantity, day));
@@ -94,7 +108,7 @@ public final class EnsembleRun {
   }
 
   /**
-   * A quantile of sorted values, straight between neighbours.
+   * {@return a quantile of sorted values, straight between neighbours}
    *
    * @param sorted at least one value, rising
    * @param level 0 to 1
@@ -106,7 +120,11 @@ public final class EnsembleRun {
     return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
   }
 
-  /** Days since the start. */
+  /**
+   * {@return days since the start}
+   *
+   * @param day a day of the run, its end included
+   */
   public int index(LocalDate day) {
     long i = day.toEpochDay() - scenario.start().toEpochDay();
     if (i < 0 || i > scenario.days()) {

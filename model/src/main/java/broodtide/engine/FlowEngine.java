@@ -35,6 +35,7 @@ public final class FlowEngine {
    * @param member the colony
    * @param stages stages per brood delay, 1 to 400
    * @param tolerance relative tolerance, 1e-13 to 1e-3
+   * @return the season, with what is known of its accuracy
    * @throws OutOfRange when stages or tolerance lie outside their range
    */
   public static Run run(Scenario scenario, Member member, int stages, double tolerance) {

@@ -35,7 +35,11 @@ public record Member(
     }
   }
 
-  /** An average colony with a given infestation. */
+  /**
+   * {@return an average colony with a given infestation}
+   *
+   * @param infestation mites per 100 adult bees on the start day, 0 to 300
+   */
   public static Member average(double infestation) {
     return new Member(1, 1, infestation, 1, 1, List.of());
   }

@@ -23,17 +23,19 @@ public record MiteLedger(
     double cutOut,
     double movedAway,
     double end) {
-  /** Everything that came in. */
+  /** {@return everything that came in} */
   public double in() {
     return start + daughters + immigrants;
   }
 
-  /** Everything that went out. */
+  /** {@return everything that went out} */
   public double out() {
     return diedOnBees + diedInCells + killed + cutOut + movedAway;
   }
 
-  /** What does not add up, as a share of everything that came in; zero but for rounding. */
+  /**
+   * {@return what does not add up, as a share of everything that came in; zero but for rounding}
+   */
   public double imbalance() {
     double in = in();
     return in > 0 ? Math.abs(in - out() - end) / in : Math.abs(out() + end);

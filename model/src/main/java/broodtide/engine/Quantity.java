@@ -64,17 +64,22 @@ public enum Quantity {
     this.reader = reader;
   }
 
-  /** Name for people. */
+  /** {@return name for people} */
   public String label() {
     return label;
   }
 
-  /** Unit. */
+  /** {@return unit} */
   public String unit() {
     return unit;
   }
 
-  /** The value in one lane. */
+  /**
+   * {@return the value in one lane}
+   *
+   * @param view the colonies
+   * @param lane the colony, from 0
+   */
   public double of(ColonyView view, int lane) {
     return reader.read(view, lane);
   }

@@ -42,14 +42,25 @@ public record Scenario(ColonyModel model, Plan plan, LocalDate start, int days) 
     }
   }
 
-  /** From a first day to a last day, both run. */
+  /**
+   * {@return from a first day to a last day, both run}
+   *
+   * @param model the place and the rates
+   * @param plan what is done
+   * @param start first day
+   * @param last last day, not before the first
+   */
   public static Scenario until(ColonyModel model, Plan plan, LocalDate start, LocalDate last) {
     long days = last.toEpochDay() - start.toEpochDay() + 1;
     OutOfRange.check("days from " + start + " to " + last, days, 1, LONGEST, "days");
     return new Scenario(model, plan, start, Math.toIntExact(days));
   }
 
-  /** The same place and time under another plan. */
+  /**
+   * {@return the same place and time under another plan}
+   *
+   * @param other what is done instead
+   */
   public Scenario with(Plan other) {
     return new Scenario(model, other, start, days);
   }

@@ -31,7 +31,7 @@ public final class StartState {
   }
 
   /**
-   * The standard year's state on a day.
+   * {@return the standard year's state on a day}
    *
    * @param model the rates; immigration plays no part
    * @param day the day
@@ -71,22 +71,28 @@ public final class StartState {
     return b;
   }
 
-  /** Adult bees. */
+  /** {@return adult bees} */
   public double adults() {
     return block.adults(0);
   }
 
-  /** Capped worker cells. */
+  /** {@return capped worker cells} */
   public double workerCells() {
     return block.workerCells(0);
   }
 
-  /** All mites per mite on bees while mites are few; at least 1. */
+  /** {@return all mites per mite on bees while mites are few; at least 1} */
   public double mitesPerMiteOnBees() {
     return block.mites(0) / block.phoretic[0];
   }
 
-  /** Share of adult bees that a size and an infestation put mites on: mites on bees, in mites. */
+  /**
+   * {@return share of adult bees that a size and an infestation put mites on: mites on bees, in
+   * mites}
+   *
+   * @param startSize factor on the standard year's bees
+   * @param infestation mites per 100 adult bees
+   */
   public double mitesOnBees(double startSize, double infestation) {
     return adults() * startSize * infestation / 100;
   }

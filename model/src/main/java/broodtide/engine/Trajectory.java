@@ -16,36 +16,46 @@ public final class Trajectory {
     this.ledgers = ledgers;
   }
 
-  /** The first day. */
+  /** {@return the first day} */
   public LocalDate start() {
     return start;
   }
 
-  /** Days that ran; there is one state more than that. */
+  /** {@return days that ran; there is one state more than that} */
   public int days() {
     return ledgers.length - 1;
   }
 
   /**
-   * A quantity at the start of a day.
+   * {@return a quantity at the start of a day}
    *
+   * @param quantity what to look at
+   * @param day a day of the season, its end included
    * @throws IllegalArgumentException when the day lies outside the season
    */
   public double at(Quantity quantity, LocalDate day) {
     return series(quantity)[index(day)];
   }
 
-  /** A copy of a quantity's values, one per day from the start. */
+  /**
+   * {@return a copy of a quantity's values, one per day from the start}
+   *
+   * @param quantity what to look at
+   */
   public double[] of(Quantity quantity) {
     return series(quantity).clone();
   }
 
-  /** The ledger at the start of a day, by days since the start. */
+  /**
+   * {@return the ledger at the start of a day, by days since the start}
+   *
+   * @param day days since the start, 0 to {@link #days()}
+   */
   public MiteLedger ledger(int day) {
     return ledgers[day];
   }
 
-  /** The ledger of the whole season. */
+  /** {@return the ledger of the whole season} */
   public MiteLedger ledger() {
     return ledgers[days()];
   }

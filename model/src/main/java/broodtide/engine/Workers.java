@@ -39,12 +39,12 @@ public final class Workers implements AutoCloseable {
             });
   }
 
-  /** As many threads as the machine has cores. */
+  /** {@return as many threads as the machine has cores} */
   public static Workers all() {
     return new Workers(Math.min(MOST, Runtime.getRuntime().availableProcessors()));
   }
 
-  /** How many threads work. */
+  /** {@return how many threads work} */
   public int threads() {
     return threads;
   }

@@ -33,7 +33,13 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     checks = List.copyOf(checks);
   }
 
-  /** Compares the washes of a posterior with it and with its priors. */
+  /**
+   * Compares the washes of a posterior with it and with its priors.
+   *
+   * @param posterior what the washes say; its own priors are what it is held against
+   * @param workers threads; their number does not change the result
+   * @return how they agree
+   */
   public static Agreement of(SeasonPosterior posterior, Workers workers) {
     List<ExpectedWashes.Check> checks = ExpectedWashes.checks(posterior, workers);
     return new Agreement(checks, checks.isEmpty() ? 1 : usual(posterior, workers));
@@ -123,17 +129,17 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     }
   }
 
-  /** Whether every wash lies in the outer tenth of what its own colonies would show. */
+  /** {@return whether every wash lies in the outer tenth of what its own colonies would show} */
   public boolean allSurprising() {
     return !checks.isEmpty() && checks.stream().allMatch(ExpectedWashes.Check::surprising);
   }
 
-  /** Whether washes and model contradict each other. */
+  /** {@return whether washes and model contradict each other} */
   public boolean contradicts() {
     return allSurprising() || usual < RARE;
   }
 
-  /** What to tell the beekeeper: nothing when washes and model agree. */
+  /** {@return what to tell the beekeeper: nothing when washes and model agree} */
   public List<String> words() {
     if (!contradicts()) {
       return List.of();

@@ -61,13 +61,17 @@ public final class Backtest {
       marks = List.copyOf(marks);
     }
 
-    /** Share of held-out washes inside the central band of a level. */
+    /**
+     * {@return share of held-out washes inside the central band of a level}
+     *
+     * @param level width of the central band, between 0 and 1
+     */
     public double coverage(double level) {
       return marks.stream().filter(m -> m.forecast().holds(m.held().mites(), level)).count()
           / (double) marks.size();
     }
 
-    /** Mean score of the season posterior on log counts; smaller is better. */
+    /** {@return mean score of the season posterior on log counts; smaller is better} */
     public double crps() {
       return marks.stream()
           .mapToDouble(m -> m.forecast().crpsOfLog(m.held().mites()))
@@ -75,7 +79,7 @@ public final class Backtest {
           .orElseThrow();
     }
 
-    /** Mean score of the first baseline. */
+    /** {@return mean score of the first baseline} */
     public double crpsNoChange() {
       return marks.stream()
           .mapToDouble(m -> m.noChange().crpsOfLog(m.held().mites()))
@@ -83,7 +87,7 @@ public final class Backtest {
           .orElseThrow();
     }
 
-    /** Mean score of the second baseline. */
+    /** {@return mean score of the second baseline} */
     public double crpsExponential() {
       return marks.stream()
           .mapToDouble(m -> m.exponential().crpsOfLog(m.held().mites()))
@@ -100,6 +104,9 @@ public final class Backtest {
    * @param colonies records
    * @param priors what is believed before
    * @param effort how hard to work on each colony
+   * @param workers threads; their number does not change the result
+   * @param progress is told of work done
+   * @return the marks of all held-out washes
    */
   public static Report run(
       ColonyModel model,

@@ -13,7 +13,12 @@ public final class Baselines {
 
   private Baselines() {}
 
-  /** The next wash is like the last. */
+  /**
+   * {@return the next wash is like the last}
+   *
+   * @param washes the washes before it, by date, at least one
+   * @param next the wash to forecast; its count is not looked at
+   */
   public static CountDistribution noChange(List<Wash> washes, Wash next) {
     Wash last = washes.get(washes.size() - 1);
     double shape = last.mites() + HALF_A_MITE;
@@ -21,7 +26,13 @@ public final class Baselines {
     return CountDistribution.mixture(new double[] {mean}, new double[] {shape});
   }
 
-  /** The line through the logarithms of the last two washes goes on; with one wash, no change. */
+  /**
+   * {@return the line through the logarithms of the last two washes goes on; with one wash, no
+   * change}
+   *
+   * @param washes the washes before it, by date, at least one
+   * @param next the wash to forecast; its count is not looked at
+   */
   public static CountDistribution exponential(List<Wash> washes, Wash next) {
     if (washes.size() < 2) {
       return noChange(washes, next);

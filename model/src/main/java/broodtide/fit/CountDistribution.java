@@ -27,7 +27,7 @@ public final class CountDistribution {
   }
 
   /**
-   * A mixture of negative binomials of equal weight.
+   * {@return a mixture of negative binomials of equal weight}
    *
    * @param means mites expected, one per part, 0 or more
    * @param sizes sizes, one per part, above 0
@@ -42,7 +42,7 @@ public final class CountDistribution {
   }
 
   /**
-   * Poisson around a lognormal rate.
+   * {@return Poisson around a lognormal rate}
    *
    * @param median median of the mites expected, above 0
    * @param logSd spread of its logarithm, 0 or more
@@ -95,12 +95,20 @@ public final class CountDistribution {
     return y + 1;
   }
 
-  /** Chance of this many mites or fewer. */
+  /**
+   * {@return chance of this many mites or fewer}
+   *
+   * @param count mites, any whole number
+   */
   public double atMost(int count) {
     return count < 0 ? 0 : cumulative[Math.min(count, cumulative.length - 1)];
   }
 
-  /** The smallest count that is reached with this probability, 0 to 1. */
+  /**
+   * {@return the smallest count that is reached with this probability, 0 to 1}
+   *
+   * @param level 0 to 1
+   */
   public int quantile(double level) {
     OutOfRange.check("level", level, 0, 1, "1");
     int low = 0;
@@ -116,20 +124,31 @@ public final class CountDistribution {
     return low;
   }
 
-  /** Whether a count lies in the central band, whose ends are counts themselves. */
+  /**
+   * {@return whether a count lies in the central band, whose ends are counts themselves}
+   *
+   * @param count mites
+   * @param level width of the central band, 0 to 1
+   */
   public boolean holds(int count, double level) {
     return count >= quantile((1 - level) / 2) && count <= quantile((1 + level) / 2);
   }
 
-  /** Where a count stands, 0 to 1: the chance of fewer, and half the chance of the same. */
+  /**
+   * {@return where a count stands, 0 to 1: the chance of fewer, and half the chance of the same}
+   *
+   * @param count mites in the wash, 0 or more
+   */
   public double place(int count) {
     return 0.5 * (atMost(count) + atMost(count - 1));
   }
 
   /**
-   * Continuous ranked probability score on log(1 + count): the integral of the squared distance
-   * between the forecast's cumulative distribution and the step at the outcome (Gneiting & Raftery
-   * 2007, J. Am. Stat. Assoc. 102:359). Smaller is better.
+   * {@return continuous ranked probability score on log(1 + count): the integral of the squared
+   * distance between the forecast's cumulative distribution and the step at the outcome (Gneiting
+   * &amp; Raftery 2007, J} Am. Stat. Assoc. 102:359). Smaller is better.
+   *
+   * @param count mites in the wash, 0 or more
    */
   public double crpsOfLog(int count) {
     double sum = 0;

@@ -23,7 +23,7 @@ public final class ExpectedWashes {
    * @param place the chance of fewer mites and half the chance of as many, 0 to 1
    */
   public record Check(Wash wash, double place) {
-    /** Whether the count lies in the outer tenth of what was expected. */
+    /** {@return whether the count lies in the outer tenth of what was expected} */
     public boolean surprising() {
       return place < 0.05 || place > 0.95;
     }
@@ -35,6 +35,7 @@ public final class ExpectedWashes {
    * @param posterior the colonies
    * @param plan what is done up to the last of the washes; begins with the past's controls
    * @param washes dates, bees, methods and frames; their counts are not looked at
+   * @param workers threads; their number does not change the result
    * @return one distribution per wash
    */
   public static List<CountDistribution> of(
@@ -90,6 +91,7 @@ public final class ExpectedWashes {
    * @param posterior the colonies
    * @param plan what is done up to the wash; begins with the past's controls
    * @param wash date, bees, method and frame; its count is not looked at
+   * @param workers threads; their number does not change the result
    * @return by count, 0 to the bees of the wash, then by member; the last row is for that many or
    *     more, so that each member's chances add up to 1
    */
@@ -127,7 +129,12 @@ public final class ExpectedWashes {
     out[out.length - 1][member] = Math.max(0, left);
   }
 
-  /** Every wash of the posterior against what its own colonies would show. */
+  /**
+   * {@return every wash of the posterior against what its own colonies would show}
+   *
+   * @param posterior the colonies that fit the washes
+   * @param workers threads; their number does not change the result
+   */
   public static List<Check> checks(SeasonPosterior posterior, Workers workers) {
     List<CountDistribution> expected =
         of(posterior, posterior.past().plan(), posterior.washes(), workers);

@@ -15,24 +15,24 @@ public record Growth(OptionalDouble perDay, Interval perDayInterval) {
   /** Days in a month. */
   public static final double MONTH = 30.4;
 
-  /** Whether the washes tell growth or decline from no change. */
+  /** {@return whether the washes tell growth or decline from no change} */
   public boolean tells() {
     return !perDayInterval.holds(0);
   }
 
-  /** Growth rate per month, 1/month. */
+  /** {@return growth rate per month, 1/month} */
   public OptionalDouble perMonth() {
     return perDay.isPresent() ? OptionalDouble.of(perDay.getAsDouble() * MONTH) : perDay;
   }
 
-  /** By what the mites per bee multiply in a month. */
+  /** {@return by what the mites per bee multiply in a month} */
   public OptionalDouble monthFactor() {
     return perDay.isPresent()
         ? OptionalDouble.of(Math.exp(perDay.getAsDouble() * MONTH))
         : OptionalDouble.empty();
   }
 
-  /** Interval of {@link #monthFactor()}, 0 or more, infinite where nothing bounds it. */
+  /** {@return interval of {@link #monthFactor()}, 0 or more, infinite where nothing bounds it} */
   public Interval monthFactorInterval() {
     return new Interval(
         Math.exp(perDayInterval.low() * MONTH),
@@ -40,14 +40,14 @@ public record Growth(OptionalDouble perDay, Interval perDayInterval) {
         perDayInterval.level());
   }
 
-  /** Days in which the mites per bee double; empty when they do not grow. */
+  /** {@return days in which the mites per bee double; empty when they do not grow} */
   public OptionalDouble doublingDays() {
     return perDay.isPresent() && perDay.getAsDouble() > 0
         ? OptionalDouble.of(Math.log(2) / perDay.getAsDouble())
         : OptionalDouble.empty();
   }
 
-  /** Days in which the mites per bee halve; empty when they do not decline. */
+  /** {@return days in which the mites per bee halve; empty when they do not decline} */
   public OptionalDouble halvingDays() {
     return perDay.isPresent() && perDay.getAsDouble() < 0
         ? OptionalDouble.of(-Math.log(2) / perDay.getAsDouble())

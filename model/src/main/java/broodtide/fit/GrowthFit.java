@@ -107,7 +107,12 @@ public final class GrowthFit {
         : new Interval(Double.NEGATIVE_INFINITY, end / MONTH, level);
   }
 
-  /** Fits without treatments, with intervals at {@link #USUAL_LEVEL}. */
+  /**
+   * Fits without treatments, with intervals at {@link #USUAL_LEVEL}.
+   *
+   * @param washes washes of one colony in any order, any number of them
+   * @return the fit
+   */
   public static GrowthFit of(List<Wash> washes) {
     return of(washes, List.of(), USUAL_LEVEL);
   }
@@ -119,6 +124,7 @@ public final class GrowthFit {
    * @param breaks days on which a treatment began or ended; a wash of the same day counts as before
    *     it
    * @param level level of the intervals, for example 0.9
+   * @return the fit
    * @throws OutOfRange when the washes are of several colonies or the level is no level
    */
   public static GrowthFit of(List<Wash> washes, List<LocalDate> breaks, double level) {
@@ -130,30 +136,33 @@ public final class GrowthFit {
     return new GrowthFit(washes, breaks, level);
   }
 
-  /** The growth. */
+  /** {@return the growth} */
   public Growth growth() {
     return growth;
   }
 
-  /** Whether the washes tell growth or decline from no change. */
+  /** {@return whether the washes tell growth or decline from no change} */
   public boolean tells() {
     return growth.tells();
   }
 
   /**
-   * Scatter of the counts beyond chance: their variance is mu + alpha mu^2. 0 when they scatter by
-   * chance alone or too few washes show it; empty when nothing was fitted.
+   * {@return scatter of the counts beyond chance: their variance is mu + alpha mu^2} 0 when they
+   * scatter by chance alone or too few washes show it; empty when nothing was fitted.
    */
   public OptionalDouble overDispersion() {
     return fit == null ? OptionalDouble.empty() : OptionalDouble.of(fit.alpha());
   }
 
-  /** Log likelihood of the washes of stretches in which mites were found; empty when not fitted. */
+  /**
+   * {@return log likelihood of the washes of stretches in which mites were found; empty when not
+   * fitted}
+   */
   public OptionalDouble logLikelihood() {
     return fit == null ? OptionalDouble.empty() : OptionalDouble.of(fit.logLik());
   }
 
-  /** What the washes say of growth, in one or two plain sentences. */
+  /** {@return what the washes say of growth, in one or two plain sentences} */
   public String sentence() {
     return GrowthWords.of(growth, slope, segments, used, washes);
   }
@@ -182,8 +191,9 @@ public final class GrowthFit {
   }
 
   /**
-   * Why there is no forecast for a day; empty when there is one.
+   * {@return why there is no forecast for a day; empty when there is one}
    *
+   * @param date the day to forecast
    * @throws OutOfRange when the day is before the last wash
    */
   public Optional<String> whyNoForecast(LocalDate date) {

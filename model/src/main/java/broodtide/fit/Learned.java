@@ -49,8 +49,10 @@ public final class Learned {
   }
 
   /**
-   * One sentence per degree of knowledge, in the order much, something, little; bands hold nine in
-   * ten. Unknowns whose priors leave no doubt are not mentioned.
+   * {@return one sentence per degree of knowledge, in the order much, something, little; bands hold
+   * nine in ten} Unknowns whose priors leave no doubt are not mentioned.
+   *
+   * @param posterior the colonies that fit the washes
    */
   public static List<String> sentences(SeasonPosterior posterior) {
     List<String> out = new ArrayList<>();

@@ -21,12 +21,21 @@ public record Prior(String is, double median, double logSd, double most, Tag tag
     OutOfRange.check("logSd", logSd, 0, 5, "1");
   }
 
-  /** The value that stands z standard deviations from the median. */
+  /**
+   * {@return the value that stands z standard deviations from the median}
+   *
+   * @param z standard deviations on the log scale, any number
+   */
   public double at(double z) {
     return Math.min(most, median * FastMath.exp(logSd * z));
   }
 
-  /** The same with another median and spread. */
+  /**
+   * {@return the same with another median and spread}
+   *
+   * @param newMedian median, above 0
+   * @param newLogSd standard deviation of the logarithm, 0 to 5
+   */
   public Prior with(double newMedian, double newLogSd) {
     return new Prior(is, newMedian, newLogSd, most, tag, source);
   }

@@ -29,7 +29,7 @@ public record Priors(
   /** Unknowns that every colony has; each miticide course adds one for its success. */
   public static final int COMMON = 6;
 
-  /** The defaults, each with its source. */
+  /** {@return the defaults, each with its source} */
   public static Priors defaults() {
     return new Priors(
         new Prior(
@@ -88,12 +88,17 @@ public record Priors(
                 + " and by 0.46 within each"));
   }
 
-  /** The common unknowns in the order of a particle. */
+  /** {@return the common unknowns in the order of a particle} */
   public List<Prior> common() {
     return List.of(infestation, vigour, strength, startSize, immigration, dispersion);
   }
 
-  /** Every unknown of a colony with a number of miticide courses, in the order of a particle. */
+  /**
+   * {@return every unknown of a colony with a number of miticide courses, in the order of a
+   * particle}
+   *
+   * @param courses miticide courses, 0 or more
+   */
   public List<Prior> unknowns(int courses) {
     List<Prior> all = new ArrayList<>(common());
     for (int c = 0; c < courses; c++) {

@@ -51,7 +51,11 @@ public final class SeasonPosterior {
    * @param seed seed
    */
   public record Effort(int particles, int moves, long seed) {
-    /** 4,096 colonies, three moves a step. */
+    /**
+     * {@return 4,096 colonies, three moves a step}
+     *
+     * @param seed seed of the random numbers
+     */
     public static Effort usual(long seed) {
       return new Effort(4096, 3, seed);
     }
@@ -67,6 +71,7 @@ public final class SeasonPosterior {
    * @param effort how hard to work
    * @param workers threads; their number does not change the result
    * @param progress is told of work done
+   * @return the colonies that fit
    * @throws IllegalArgumentException when a wash lies outside the span
    * @throws Unexplained when no colony of the priors could have given the washes
    */
@@ -121,12 +126,12 @@ public final class SeasonPosterior {
     return Math.toIntExact(day);
   }
 
-  /** The colonies, all of equal weight. */
+  /** {@return the colonies, all of equal weight} */
   public List<Member> members() {
     return members;
   }
 
-  /** Sizes of the negative binomial of washes, one per member. */
+  /** {@return sizes of the negative binomial of washes, one per member} */
   public double[] dispersions() {
     double[] out = new double[members.size()];
     for (int i = 0; i < out.length; i++) {
@@ -136,7 +141,8 @@ public final class SeasonPosterior {
   }
 
   /**
-   * The same with fewer colonies, taken evenly through the sample; for work that plays them often.
+   * {@return the same with fewer colonies, taken evenly through the sample; for work that plays
+   * them often}
    *
    * @param most colonies to keep, 16 or more; all are kept when there are no more than that
    */
@@ -159,27 +165,27 @@ public final class SeasonPosterior {
     return new SeasonPosterior(past, start, priors, washes, fewer);
   }
 
-  /** The sample in standard normal units, with what is known of its quality. */
+  /** {@return the sample in standard normal units, with what is known of its quality} */
   public TemperedSampler.Sample sample() {
     return sample;
   }
 
-  /** The washes, by date. */
+  /** {@return the washes, by date} */
   public List<Wash> washes() {
     return washes;
   }
 
-  /** What was done up to the last wash. */
+  /** {@return what was done up to the last wash} */
   public Scenario past() {
     return past;
   }
 
-  /** The priors. */
+  /** {@return the priors} */
   public Priors priors() {
     return priors;
   }
 
-  /** What is left unknown of each unknown, in the order of {@link Priors#unknowns}. */
+  /** {@return what is left unknown of each unknown, in the order of {@link Priors#unknowns}} */
   public List<UnknownSummary> summaries() {
     List<Prior> unknowns = priors.unknowns(courses(past));
     List<UnknownSummary> out = new ArrayList<>();
@@ -205,6 +211,7 @@ public final class SeasonPosterior {
    * @param quantities what to keep
    * @param workers threads
    * @param progress is told of every block done
+   * @return the finished run
    */
   public EnsembleRun run(
       Scenario season, Set<Quantity> quantities, Workers workers, Progress progress) {
@@ -223,6 +230,11 @@ public final class SeasonPosterior {
    * The same for some of the colonies alone, each with the luck that it has among all.
    *
    * @param chosen which of {@link #members}, at least one
+   * @param season same start; its plan begins with the past's controls
+   * @param quantities what to keep
+   * @param workers threads
+   * @param progress is told of every block done
+   * @return the finished run
    */
   public EnsembleRun run(
       Scenario season, int[] chosen, Set<Quantity> quantities, Workers workers, Progress progress) {

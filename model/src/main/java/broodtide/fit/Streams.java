@@ -25,7 +25,12 @@ public final class Streams {
     RULE_WASHES
   }
 
-  /** The stream of a purpose. */
+  /**
+   * {@return the stream of a purpose}
+   *
+   * @param seed seed of the random numbers
+   * @param purpose what the numbers are for
+   */
   public static SplittableRandom of(long seed, Purpose purpose) {
     SplittableRandom root = new SplittableRandom(seed);
     SplittableRandom stream = root.split();
@@ -35,7 +40,13 @@ public final class Streams {
     return stream;
   }
 
-  /** One stream per member. */
+  /**
+   * {@return one stream per member}
+   *
+   * @param seed seed of the random numbers
+   * @param purpose what the numbers are for
+   * @param members how many streams, one per member
+   */
   public static SplittableRandom[] of(long seed, Purpose purpose, int members) {
     SplittableRandom stream = of(seed, purpose);
     SplittableRandom[] out = new SplittableRandom[members];

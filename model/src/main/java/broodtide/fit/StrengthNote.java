@@ -19,7 +19,12 @@ public record StrengthNote(OptionalDouble adults) {
   /** Spread of such notes on the log scale: they are rough. Choice. */
   private static final double LOG_SD = 0.25;
 
-  /** The note that came with a wash; none of no frames, which says nothing of a living colony. */
+  /**
+   * {@return the note that came with a wash; none of no frames, which says nothing of a living
+   * colony}
+   *
+   * @param wash the wash with its note, if it has one
+   */
   public static StrengthNote of(Wash wash) {
     OptionalDouble frames = wash.framesOfBees();
     return new StrengthNote(

@@ -11,9 +11,9 @@ import org.apache.commons.math3.util.FastMath;
 
 /**
  * Tempered sequential Monte Carlo over unknowns that are independent standard normals before any
- * data (Neal 2001, Statistics and Computing 11:125; Del Moral, Doucet & Jasra 2006, J. R. Statist.
- * Soc. B 68:411). Particles start on a shifted Sobol set; the likelihood is let in by steps that
- * each keep half of the effective sample size; after each step particles are resampled
+ * data (Neal 2001, Statistics and Computing 11:125; Del Moral, Doucet &amp; Jasra 2006, J. R.
+ * Statist. Soc. B 68:411). Particles start on a shifted Sobol set; the likelihood is let in by
+ * steps that each keep half of the effective sample size; after each step particles are resampled
  * systematically and moved by a random walk shaped by their own covariance.
  *
  * <p>The same seed gives the same particles, however the likelihood is computed.
@@ -83,7 +83,11 @@ public final class TemperedSampler {
     this.seed = seed;
   }
 
-  /** Draws from the prior alone: the shifted Sobol set in standard normal units. */
+  /**
+   * Draws from the prior alone: the shifted Sobol set in standard normal units.
+   *
+   * @return particles by unknown
+   */
   public double[][] prior() {
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimension);
     SplittableRandom random = Streams.of(seed, Streams.Purpose.START);
@@ -104,6 +108,7 @@ public final class TemperedSampler {
    * Samples the posterior.
    *
    * @param likelihood log-likelihoods
+   * @return the sample
    * @throws NothingFits when no particle can explain the data at all
    */
   public Sample sample(LogLikelihood likelihood) {

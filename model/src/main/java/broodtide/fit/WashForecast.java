@@ -84,30 +84,40 @@ public final class WashForecast {
     }
   }
 
-  /** The day. */
+  /** {@return the day} */
   public LocalDate date() {
     return date;
   }
 
-  /** Bees in the wash. */
+  /** {@return bees in the wash} */
   public int bees() {
     return bees;
   }
 
   /**
-   * Chance of at most so many mites. Counts beyond the bees of the wash are taken as every bee
-   * carrying one.
+   * {@return chance of at most so many mites} Counts beyond the bees of the wash are taken as every
+   * bee carrying one.
+   *
+   * @param mites mites in the wash
    */
   public double chanceAtMost(int mites) {
     return mites < 0 ? 0 : atMost[Math.min(mites, bees)];
   }
 
-  /** Chance that the wash reads above a limit in mites per 100 bees. */
+  /**
+   * {@return chance that the wash reads above a limit in mites per 100 bees}
+   *
+   * @param perHundred mites per 100 bees, 0 or more
+   */
   public double chanceAbove(double perHundred) {
     return 1 - chanceAtMost((int) Math.floor(perHundred * bees / 100 + 1e-9));
   }
 
-  /** The smallest count with at least a share {@code p} of the chance at or below it. */
+  /**
+   * {@return the smallest count with at least a share {@code p} of the chance at or below it}
+   *
+   * @param p 0 to 1
+   */
   public int quantile(double p) {
     if (!(p >= 0 && p <= 1)) {
       throw new OutOfRange("p", Double.toString(p), "0 to 1");
@@ -119,18 +129,26 @@ public final class WashForecast {
     return k;
   }
 
-  /** Median count, mites in the wash. */
+  /** {@return median count, mites in the wash} */
   public int median() {
     return quantile(0.5);
   }
 
-  /** Interval of the count that holds at least a share {@code level} of the chance, mites. */
+  /**
+   * {@return interval of the count that holds at least a share {@code level} of the chance, mites}
+   *
+   * @param level between 0 and 1
+   */
   public Interval interval(double level) {
     double tail = (1 - level) / 2;
     return new Interval(quantile(tail), quantile(1 - tail), level);
   }
 
-  /** The interval in mites per 100 bees. */
+  /**
+   * {@return the interval in mites per 100 bees}
+   *
+   * @param level between 0 and 1
+   */
   public Interval perHundred(double level) {
     return interval(level).times(100.0 / bees);
   }

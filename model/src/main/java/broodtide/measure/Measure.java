@@ -15,24 +15,24 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
 public @interface Measure {
-  /** What it is, as one would say it to a beekeeper. */
+  /** {@return what it is, as one would say it to a beekeeper} */
   String is();
 
-  /** Default value, in {@link #unit()}. */
+  /** {@return default value, in {@link #unit()}} */
   double value();
 
-  /** Unit, for example {@code 1/day}; {@code 1} for a pure number. */
+  /** {@return unit, for example {@code 1/day}; {@code 1} for a pure number} */
   String unit();
 
-  /** Smallest value allowed, inclusive. */
+  /** {@return smallest value allowed, inclusive} */
   double min();
 
-  /** Largest value allowed, inclusive. */
+  /** {@return largest value allowed, inclusive} */
   double max();
 
-  /** How the default is known. */
+  /** {@return how the default is known} */
   Tag tag();
 
-  /** Where the default comes from, or why it was chosen. */
+  /** {@return where the default comes from, or why it was chosen} */
   String source();
 }

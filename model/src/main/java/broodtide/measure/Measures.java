@@ -18,6 +18,8 @@ public final class Measures {
    *
    * @param type the record
    * @param overrides values by component name that replace the defaults
+   * @param <R> the record
+   * @return the record
    * @throws OutOfRange when an override lies outside its range
    * @throws IllegalArgumentException when an override names no component
    */
@@ -85,7 +87,11 @@ public final class Measures {
     }
   }
 
-  /** The parameter table of a record, in the order of its components. */
+  /**
+   * {@return the parameter table of a record, in the order of its components}
+   *
+   * @param type the record; components without a {@link Measure} are passed over
+   */
   public static List<Line> table(Class<? extends Record> type) {
     List<Line> lines = new ArrayList<>();
     for (RecordComponent part : type.getRecordComponents()) {

@@ -7,7 +7,10 @@ package broodtide.measure;
 public final class OutOfRange extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
+  /** The field as a user writes it. */
   private final String field;
+
+  /** What is allowed, in words. */
   private final String allowed;
 
   /**
@@ -21,12 +24,12 @@ public final class OutOfRange extends IllegalArgumentException {
     this.allowed = allowed;
   }
 
-  /** The field's name, without its record. */
+  /** {@return the field's name, without its record} */
   public String field() {
     return field;
   }
 
-  /** What is allowed, in words. */
+  /** {@return what is allowed, in words} */
   public String allowed() {
     return allowed;
   }
@@ -49,7 +52,13 @@ public final class OutOfRange extends IllegalArgumentException {
     return value;
   }
 
-  /** The range in words: {@code 0 to 1 1/day}, {@code 0 or more bees}. */
+  /**
+   * {@return the range in words: {@code 0 to 1 1/day}, {@code 0 or more bees}}
+   *
+   * @param min smallest value allowed
+   * @param max largest value allowed; the largest double stands for no end
+   * @param unit unit; {@code 1} is left out
+   */
   public static String range(double min, double max, String unit) {
     String span =
         max >= Double.MAX_VALUE ? plain(min) + " or more" : plain(min) + " to " + plain(max);

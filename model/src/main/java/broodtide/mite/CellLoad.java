@@ -13,7 +13,7 @@ public final class CellLoad {
   private CellLoad() {}
 
   /**
-   * Daughters per mother, relative to a mother alone in her cell.
+   * {@return daughters per mother, relative to a mother alone in her cell}
    *
    * @param mothersPerCell m, zero or more
    * @param crowding c, 0 to 1
@@ -26,15 +26,22 @@ public final class CellLoad {
         : Math.pow(1 + load / clumping, -(clumping + 1));
   }
 
-  /** Share of cells that hold no mother. Arguments as in {@link #fecundity}. */
+  /**
+   * {@return share of cells that hold no mother} Arguments as in {@link #fecundity}.
+   *
+   * @param mothersPerCell m, zero or more
+   * @param clumping K, above 0; infinity gives Poisson
+   */
   public static double empty(double mothersPerCell, double clumping) {
     return untouched(mothersPerCell, 1, clumping);
   }
 
   /**
-   * Share of bees that emerge alive when each mother kills the bee with a given chance.
+   * {@return share of bees that emerge alive when each mother kills the bee with a given chance}
    *
    * @param chance chance per mother, 0 to 1; 1 gives the share of empty cells
+   * @param mothersPerCell m, zero or more
+   * @param clumping K, above 0; infinity gives Poisson
    */
   public static double untouched(double mothersPerCell, double chance, double clumping) {
     double load = chance * mothersPerCell;

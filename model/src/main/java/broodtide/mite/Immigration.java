@@ -32,7 +32,11 @@ public record Immigration(List<Window> windows) {
     windows = List.copyOf(windows);
   }
 
-  /** Mites that arrive on a day. */
+  /**
+   * {@return mites that arrive on a day}
+   *
+   * @param day the day
+   */
   public double on(LocalDate day) {
     double sum = 0;
     for (Window w : windows) {
@@ -43,7 +47,7 @@ public record Immigration(List<Window> windows) {
     return sum;
   }
 
-  /** The same half a year later, for a place south of the equator. */
+  /** {@return the same half a year later, for a place south of the equator} */
   public Immigration inSouth() {
     return new Immigration(
         windows.stream().map(w -> new Window(w.span().southern(), w.perDay())).toList());

@@ -168,18 +168,23 @@ public record MiteRates(
         broodForSummerDeath);
   }
 
-  /** The defaults. */
+  /** {@return the defaults} */
   public static MiteRates defaults() {
     return with(Map.of());
   }
 
-  /** The defaults with some components replaced by name. */
+  /**
+   * {@return the defaults with some components replaced by name}
+   *
+   * @param overrides values by component name; each must lie in the range of its component
+   */
   public static MiteRates with(Map<String, Double> overrides) {
     return Measures.build(MiteRates.class, overrides);
   }
 
   /**
-   * Mites that leave a worker cell per mother that entered, when cells hold one mother at most.
+   * {@return mites that leave a worker cell per mother that entered, when cells hold one mother at
+   * most}
    *
    * @param fertility factor on daughters from stock and vigour
    */
@@ -187,7 +192,11 @@ public record MiteRates(
     return workerMothersBack + fertility * workerDaughters * (1 - workerDaughtersLost);
   }
 
-  /** The same for drone cells. */
+  /**
+   * {@return the same for drone cells}
+   *
+   * @param fertility factor on daughters from stock and vigour
+   */
   public double droneReturn(double fertility) {
     return droneMothersBack + fertility * droneDaughters * (1 - droneDaughtersLost);
   }

@@ -28,7 +28,7 @@ public record Renewal(
     int droneDays) {
 
   /**
-   * Constant surroundings.
+   * {@return constant surroundings}
    *
    * @param rates the mites' rates
    * @param workerCellsPerGram worker cells capped a day per gram of bees
@@ -51,13 +51,13 @@ public record Renewal(
         BroodTimes.DRONE.capped());
   }
 
-  /** Growth rate with exact delays in continuous time, 1/day. */
+  /** {@return growth rate with exact delays in continuous time, 1/day} */
   public double delayed() {
     return rate(days -> r -> Math.exp(-r * days), Double.NEGATIVE_INFINITY);
   }
 
   /**
-   * Growth rate when each stay under the capping is a chain of equal stages, 1/day.
+   * {@return growth rate when each stay under the capping is a chain of equal stages, 1/day}
    *
    * @param stages n, 1 or more
    */
@@ -67,8 +67,8 @@ public record Renewal(
   }
 
   /**
-   * Growth factor per day of the daily engine, where mites that come out of cells spend half of
-   * that day on bees: the root of f = stay + entered(f) (1 + f) / 2.
+   * {@return growth factor per day of the daily engine, where mites that come out of cells spend
+   * half of that day on bees: the root of f = stay + entered(f) (1 + f) / 2}
    */
   public double daily() {
     double leaving = worker + drone + death;

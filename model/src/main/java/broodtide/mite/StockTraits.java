@@ -34,7 +34,7 @@ public record StockTraits(
     Measures.checkAll(StockTraits.class, hygiene, vigour);
   }
 
-  /** The factor on daughters that the two make together. */
+  /** {@return the factor on daughters that the two make together} */
   public double fertility() {
     return vigour * (1 - hygiene);
   }

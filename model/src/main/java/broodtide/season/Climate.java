@@ -49,7 +49,7 @@ public record Climate(
   }
 
   /**
-   * The same climate with a beekeeper's own dates.
+   * {@return the same climate with a beekeeper's own dates}
    *
    * @param ownSupers when honey supers stand
    * @param ownWinterBees when the brood that will winter is reared
@@ -69,7 +69,7 @@ public record Climate(
         sources);
   }
 
-  /** The same climate half a year later, for a place south of the equator. */
+  /** {@return the same climate half a year later, for a place south of the equator} */
   public Climate inSouth() {
     if (southern) {
       return this;

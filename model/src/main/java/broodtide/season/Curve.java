@@ -56,7 +56,7 @@ public final class Curve {
   }
 
   /**
-   * A curve through knots.
+   * {@return a curve through knots}
    *
    * @param knots at least one, in the order of the year, no day twice
    * @throws IllegalArgumentException when the order is wrong or there is no knot
@@ -65,22 +65,26 @@ public final class Curve {
     return new Curve(knots, 0);
   }
 
-  /** The same value all year. */
+  /**
+   * {@return the same value all year}
+   *
+   * @param value the value, finite
+   */
   public static Curve constant(double value) {
     return through(List.of(new Knot(MonthDay.of(1, 1), value)));
   }
 
-  /** The curve half a year later: the same season south of the equator. */
+  /** {@return the curve half a year later: the same season south of the equator} */
   public Curve southern() {
     return new Curve(knots, (shift + 0.5) % 1.0);
   }
 
-  /** The knots as given, before any shift. */
+  /** {@return the knots as given, before any shift} */
   public List<Knot> knots() {
     return knots;
   }
 
-  /** The points of the year at which the curve bends, as shares of the year gone by. */
+  /** {@return the points of the year at which the curve bends, as shares of the year gone by} */
   public double[] bends() {
     double[] out = new double[phase.length];
     for (int i = 0; i < out.length; i++) {
@@ -89,13 +93,17 @@ public final class Curve {
     return out;
   }
 
-  /** The value on a day. */
+  /**
+   * {@return the value on a day}
+   *
+   * @param day any day of any year
+   */
   public double at(LocalDate day) {
     return at(phase(day));
   }
 
   /**
-   * The value at a point of the year.
+   * {@return the value at a point of the year}
    *
    * @param yearShare share of the year gone by, any finite number; whole years do not matter
    */
@@ -114,7 +122,12 @@ public final class Curve {
     return value[l] + (value[r] - value[l]) * ((x - from) / (to - from));
   }
 
-  /** The values on consecutive days. */
+  /**
+   * {@return the values on consecutive days}
+   *
+   * @param from the first day
+   * @param days how many, 0 or more
+   */
   public double[] daily(LocalDate from, int days) {
     double[] out = new double[days];
     for (int i = 0; i < days; i++) {
@@ -123,7 +136,7 @@ public final class Curve {
     return out;
   }
 
-  /** The largest value of the year, which lies on a knot. */
+  /** {@return the largest value of the year, which lies on a knot} */
   public double peak() {
     double top = value[0];
     for (double v : value) {
@@ -132,7 +145,7 @@ public final class Curve {
     return top;
   }
 
-  /** The smallest value of the year, which lies on a knot. */
+  /** {@return the smallest value of the year, which lies on a knot} */
   public double lowest() {
     double low = value[0];
     for (double v : value) {
@@ -141,7 +154,11 @@ public final class Curve {
     return low;
   }
 
-  /** The share of the year gone by at the start of a day, 0 inclusive to 1 exclusive. */
+  /**
+   * {@return the share of the year gone by at the start of a day, 0 inclusive to 1 exclusive}
+   *
+   * @param day the day
+   */
   public static double phase(LocalDate day) {
     return (day.getDayOfYear() - 1.0) / day.lengthOfYear();
   }

@@ -12,7 +12,11 @@ import java.time.MonthDay;
 public record YearSpan(MonthDay from, MonthDay to) {
   private static final int LEAP_YEAR = 2000;
 
-  /** Whether the day lies in the span. */
+  /**
+   * {@return whether the day lies in the span}
+   *
+   * @param day the day
+   */
   public boolean holds(LocalDate day) {
     MonthDay d = MonthDay.from(day);
     boolean wraps = to.isBefore(from);
@@ -21,7 +25,7 @@ public record YearSpan(MonthDay from, MonthDay to) {
     return wraps ? started || open : started && open;
   }
 
-  /** The same season south of the equator, half a year later. */
+  /** {@return the same season south of the equator, half a year later} */
   public YearSpan southern() {
     return new YearSpan(halfYearLater(from), halfYearLater(to));
   }

@@ -5,7 +5,8 @@ import broodtide.measure.Tag;
 /**
  * Where in the hive the bees were taken, and how their mites per bee stand to the mean of all adult
  * bees of the colony. Bees of the brood nest carry about twice the mites of bees of the honey area
- * (Calderone & Turcotte 1998); with half of the adults on either, that is 4/3 and 2/3 of the mean.
+ * (Calderone &amp; Turcotte 1998); with half of the adults on either, that is 4/3 and 2/3 of the
+ * mean.
  */
 public enum Frame {
   /** A frame from the middle of the brood nest. */
@@ -43,12 +44,12 @@ public enum Frame {
     this.factor = new Factor(mean, sd, tag, source);
   }
 
-  /** The name in files: lower case with hyphens. */
+  /** {@return the name in files: lower case with hyphens} */
   public String id() {
     return id;
   }
 
-  /** Mites per bee here over the mean of the colony's adult bees. */
+  /** {@return mites per bee here over the mean of the colony's adult bees} */
   public Factor factor() {
     return factor;
   }

@@ -32,7 +32,7 @@ public record HalfCup(
     Measures.checkAll(HalfCup.class, bees, sd);
   }
 
-  /** The default: 320 bees, give or take 45. */
+  /** {@return the default: 320 bees, give or take 45} */
   public static HalfCup usual() {
     return USUAL;
   }

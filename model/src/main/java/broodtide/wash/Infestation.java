@@ -23,30 +23,43 @@ public final class Infestation {
     this.cup = cup;
   }
 
-  /** Reads a wash; bees that were not counted are taken from {@link HalfCup#usual()}. */
+  /**
+   * Reads a wash; bees that were not counted are taken from {@link HalfCup#usual()}.
+   *
+   * @param wash the wash
+   * @return the reading
+   */
   public static Infestation of(Wash wash) {
     return of(wash, HalfCup.usual());
   }
 
-  /** Reads a wash with another idea of what a half cup holds. */
+  /**
+   * Reads a wash with another idea of what a half cup holds.
+   *
+   * @param wash the wash
+   * @param cup stands in for the bees when they were not counted
+   * @return the reading
+   */
   public static Infestation of(Wash wash, HalfCup cup) {
     return new Infestation(wash, cup);
   }
 
-  /** The wash. */
+  /** {@return the wash} */
   public Wash wash() {
     return wash;
   }
 
-  /** Mites found per 100 bees, as counted. */
+  /** {@return mites found per 100 bees, as counted} */
   public double perHundred() {
     return 100 * wash.mites() / bees();
   }
 
   /**
-   * Exact interval of the count in mites per 100 bees: Clopper-Pearson when the bees were counted;
-   * Garwood over the assumed bees when not, which leaves out the doubt about the half cup ({@link
-   * #asCounted()} has it in).
+   * {@return exact interval of the count in mites per 100 bees: Clopper-Pearson when the bees were
+   * counted; Garwood over the assumed bees when not, which leaves out the doubt about the half cup
+   * ({@link #asCounted()} has it in)}
+   *
+   * @param level share of such intervals that hold the truth, for example 0.95
    */
   public Interval exact(double level) {
     if (wash.beesAssumed()) {
@@ -55,15 +68,18 @@ public final class Infestation {
     return Interval.binomial(wash.mites(), wash.bees().getAsInt(), level).times(100);
   }
 
-  /** Belief about the rate that this method shows on such bees: sampling and the half cup only. */
+  /**
+   * {@return belief about the rate that this method shows on such bees: sampling and the half cup
+   * only}
+   */
   public RatePosterior asCounted() {
     return belief(1, scoopVariance(), false);
   }
 
   /**
-   * Belief about what an alcohol wash would have shown. Other methods are scaled by their recovery
-   * over that of alcohol; honey frames are scaled to the brood nest; mixed and brood frames are
-   * left as they are (choice).
+   * {@return belief about what an alcohol wash would have shown} Other methods are scaled by their
+   * recovery over that of alcohol; honey frames are scaled to the brood nest; mixed and brood
+   * frames are left as they are (choice).
    */
   public RatePosterior asAlcoholWash() {
     boolean other = wash.method() != WashMethod.ALCOHOL;
@@ -77,7 +93,7 @@ public final class Infestation {
     return belief(known, variance, other);
   }
 
-  /** Belief about the mites per 100 adult bees of the whole colony. */
+  /** {@return belief about the mites per 100 adult bees of the whole colony} */
   public RatePosterior inColony() {
     Factor frame = wash.frame().factor();
     return belief(frame.mean(), scoopVariance() + logVariance(frame.mean(), frame.sd()), true);

@@ -23,7 +23,7 @@ public record Interval(double low, double high, double level) {
   }
 
   /**
-   * Exact interval for a share (Clopper & Pearson 1934, Biometrika 26:404).
+   * Exact interval for a share (Clopper &amp; Pearson 1934, Biometrika 26:404).
    *
    * @param hits hits, 0 to {@code trials}
    * @param trials trials, 1 or more
@@ -53,12 +53,20 @@ public record Interval(double low, double high, double level) {
     return new Interval(low, gamma(count + 1.0, 1 - tail), level);
   }
 
-  /** The interval in other units: both ends times a positive factor. */
+  /**
+   * {@return the interval in other units: both ends times a positive factor}
+   *
+   * @param factor above 0
+   */
   public Interval times(double factor) {
     return new Interval(low * factor, high * factor, level);
   }
 
-  /** Whether a value lies within, ends included. */
+  /**
+   * {@return whether a value lies within, ends included}
+   *
+   * @param value the value
+   */
   public boolean holds(double value) {
     return value >= low && value <= high;
   }

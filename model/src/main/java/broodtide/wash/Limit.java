@@ -25,7 +25,11 @@ public record Limit(
     bands = Band.inOrder(bands);
   }
 
-  /** The words for a count, in the set's own unit. */
+  /**
+   * {@return the words for a count, in the set's own unit}
+   *
+   * @param count mites, in the bees that the limit is per
+   */
   public Optional<Band> bandAt(double count) {
     return Band.at(bands, count);
   }

@@ -48,22 +48,39 @@ public record LimitSet(
     signs = Band.inOrder(signs);
   }
 
-  /** The limit of a stage, when the source has one. */
+  /**
+   * {@return the limit of a stage, when the source has one}
+   *
+   * @param stage the part of the year
+   */
   public Optional<Limit> at(Stage stage) {
     return limits.stream().filter(l -> l.stage() == stage).findFirst();
   }
 
-  /** The limit of a stage in mites per 100 bees, when the source has one. */
+  /**
+   * {@return the limit of a stage in mites per 100 bees, when the source has one}
+   *
+   * @param stage the part of the year
+   */
   public Optional<Double> perHundred(Stage stage) {
     return at(stage).map(l -> l.mites() * 100 / perBees);
   }
 
-  /** The words for a rate at a stage, when the source has any. */
+  /**
+   * {@return the words for a rate at a stage, when the source has any}
+   *
+   * @param stage the part of the year
+   * @param perHundred mites per 100 bees, 0 or more
+   */
   public Optional<String> words(Stage stage, double perHundred) {
     return at(stage).flatMap(l -> l.bandAt(perHundred * perBees / 100)).map(Band::words);
   }
 
-  /** What a rate tells at any stage, when the source says. */
+  /**
+   * {@return what a rate tells at any stage, when the source says}
+   *
+   * @param perHundred mites per 100 bees, 0 or more
+   */
   public Optional<String> sign(double perHundred) {
     return Band.at(signs, perHundred * perBees / 100).map(Band::words);
   }

@@ -18,7 +18,11 @@ public final class RatePosterior {
     divisor = beesTimesFactors.times(0.01);
   }
 
-  /** Chance that the rate is at most this, 0 to 1. */
+  /**
+   * {@return chance that the rate is at most this, 0 to 1}
+   *
+   * @param perHundred mites per 100 bees, 0 or more
+   */
   public double chanceAtMost(double perHundred) {
     if (perHundred <= 0) {
       return 0;
@@ -32,12 +36,16 @@ public final class RatePosterior {
     return Math.min(1, sum);
   }
 
-  /** Chance that the rate is above this limit, 0 to 1. */
+  /**
+   * {@return chance that the rate is above this limit, 0 to 1}
+   *
+   * @param perHundred mites per 100 bees, 0 or more
+   */
   public double chanceAbove(double perHundred) {
     return 1 - chanceAtMost(perHundred);
   }
 
-  /** Mean rate, mites per 100 bees. */
+  /** {@return mean rate, mites per 100 bees} */
   public double mean() {
     double sum = 0;
     for (int i = 0; i < divisor.values.length; i++) {
@@ -74,12 +82,16 @@ public final class RatePosterior {
             .solve(1000, x -> chanceAtMost(Math.exp(x)) - p, lowLog, highLog));
   }
 
-  /** Median rate, mites per 100 bees. */
+  /** {@return median rate, mites per 100 bees} */
   public double median() {
     return quantile(0.5);
   }
 
-  /** The middle interval that holds a share {@code level} of the belief. */
+  /**
+   * {@return the middle interval that holds a share {@code level} of the belief}
+   *
+   * @param level between 0 and 1
+   */
   public Interval interval(double level) {
     double tail = (1 - level) / 2;
     return new Interval(quantile(tail), quantile(1 - tail), level);

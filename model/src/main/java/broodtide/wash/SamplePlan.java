@@ -38,13 +38,13 @@ public record SamplePlan(
     Measures.checkAll(SamplePlan.class, evenness, recovery);
   }
 
-  /** The defaults. */
+  /** {@return the defaults} */
   public static SamplePlan usual() {
     return Measures.build(SamplePlan.class, Map.of());
   }
 
   /**
-   * Standard deviation over mean of one wash's reading of one hive.
+   * {@return standard deviation over mean of one wash's reading of one hive}
    *
    * @param perHundred mites per 100 bees that the method would find in all bees, above 0, below 100
    * @param bees bees in the wash
@@ -67,7 +67,7 @@ public record SamplePlan(
   }
 
   /**
-   * Bees to wash so that one hive's reading is within a relative precision of the truth.
+   * {@return bees to wash so that one hive's reading is within a relative precision of the truth}
    *
    * @param perHundred mites per 100 bees that the method would find in all bees
    * @param precision for example 0.5 for give or take half
@@ -82,7 +82,7 @@ public record SamplePlan(
   }
 
   /**
-   * Standard deviation over mean of the apiary's mean from some of its hives.
+   * {@return standard deviation over mean of the apiary's mean from some of its hives}
    *
    * @param perHundred the apiary's mean, mites per 100 bees as a wash shows them
    * @param bees bees in each wash
@@ -116,7 +116,7 @@ public record SamplePlan(
   }
 
   /**
-   * Chance that a wash of one hive finds no mite at all.
+   * {@return chance that a wash of one hive finds no mite at all}
    *
    * @param perHundred mites per 100 bees in truth
    * @param bees bees in the wash
@@ -126,8 +126,8 @@ public record SamplePlan(
   }
 
   /**
-   * Chance that washes of several hives find no mite at all, the hives differing as {@link
-   * #evenness()} says.
+   * {@return chance that washes of several hives find no mite at all, the hives differing as {@link
+   * #evenness()} says}
    *
    * @param perHundred the apiary's mean, mites per 100 bees in truth
    * @param bees bees in each wash
@@ -140,7 +140,8 @@ public record SamplePlan(
   }
 
   /**
-   * Chance that one wash reads below a limit although the hive stands at {@code perHundred}.
+   * {@return chance that one wash reads below a limit although the hive stands at {@code
+   * perHundred}}
    *
    * @param perHundred mites per 100 bees in truth
    * @param limit the limit in mites per 100 bees as a wash shows them

@@ -21,12 +21,12 @@ public enum Stage {
     this.title = title;
   }
 
-  /** The name in files: lower case with hyphens. */
+  /** {@return the name in files: lower case with hyphens} */
   public String id() {
     return id;
   }
 
-  /** The name in a sentence. */
+  /** {@return the name in a sentence} */
   public String title() {
     return title;
   }

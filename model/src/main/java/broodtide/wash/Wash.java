@@ -47,7 +47,14 @@ public record Wash(
     }
   }
 
-  /** An alcohol wash of bees from mixed frames, counted, without a note. */
+  /**
+   * {@return an alcohol wash of bees from mixed frames, counted, without a note}
+   *
+   * @param date the day
+   * @param colony the colony's name, not blank
+   * @param mites mites found, 0 or more and at most the bees
+   * @param bees bees in the sample, 1 to {@value #MOST_BEES}
+   */
   public static Wash of(LocalDate date, String colony, int mites, int bees) {
     return new Wash(
         date,
@@ -60,7 +67,13 @@ public record Wash(
         OptionalDouble.empty());
   }
 
-  /** An alcohol wash of a half cup of bees from mixed frames, not counted, without a note. */
+  /**
+   * {@return an alcohol wash of a half cup of bees from mixed frames, not counted, without a note}
+   *
+   * @param date the day
+   * @param colony the colony's name, not blank
+   * @param mites mites found, 0 or more and at most the bees
+   */
   public static Wash ofHalfCup(LocalDate date, String colony, int mites) {
     return new Wash(
         date,
@@ -73,24 +86,26 @@ public record Wash(
         OptionalDouble.empty());
   }
 
-  /** Whether the bees were not counted, so that {@link HalfCup#usual()} stands in for them. */
+  /**
+   * {@return whether the bees were not counted, so that {@link HalfCup#usual()} stands in for them}
+   */
   public boolean beesAssumed() {
     return bees.isEmpty();
   }
 
-  /** Bees counted, or those assumed in a half cup. */
+  /** {@return bees counted, or those assumed in a half cup} */
   public double beesOrAssumed() {
     return bees.isPresent() ? bees.getAsInt() : HalfCup.usual().bees();
   }
 
-  /** Mites found per 100 bees, not corrected for anything. */
+  /** {@return mites found per 100 bees, not corrected for anything} */
   public double perHundred() {
     return 100 * mites / beesOrAssumed();
   }
 
   /**
-   * Mites expected in this wash for each mite per adult bee of the colony: bees x recovery x frame
-   * factor, at their means.
+   * {@return mites expected in this wash for each mite per adult bee of the colony: bees x recovery
+   * x frame factor, at their means}
    */
   public double exposure() {
     return beesOrAssumed() * method.recovery().mean() * frame.factor().mean();

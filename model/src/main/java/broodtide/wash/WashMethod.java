@@ -50,12 +50,12 @@ public enum WashMethod {
     this.recovery = new Factor(mean, sd, tag, source);
   }
 
-  /** The name in files: lower case with hyphens. */
+  /** {@return the name in files: lower case with hyphens} */
   public String id() {
     return id;
   }
 
-  /** Share of the mites on the bees that is found, 0 to 1. */
+  /** {@return share of the mites on the bees that is found, 0 to 1} */
   public Factor recovery() {
     return recovery;
   }

@@ -50,6 +50,7 @@ public final class ClassServer implements AutoCloseable {
    * @param port port, 0 for any that is free
    * @param first the climate shown at first
    * @param trouble is told of errors inside the program, which clients learn nothing of
+   * @return the open page; close it to stop
    * @throws IOException when the port cannot be had
    * @throws IllegalArgumentException when no colony lives in the climate
    */
@@ -90,7 +91,7 @@ public final class ClassServer implements AutoCloseable {
     return thread;
   }
 
-  /** Where the page is. */
+  /** {@return where the page is} */
   public URI address() {
     return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + "/");
   }

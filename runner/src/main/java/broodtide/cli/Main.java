@@ -28,7 +28,11 @@ public final class Main {
 
   private Main() {}
 
-  /** Runs the program and exits. */
+  /**
+   * Runs the program and exits.
+   *
+   * @param args the command and its options
+   */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
@@ -39,7 +43,13 @@ public final class Main {
     System.exit(code);
   }
 
-  /** Runs the program with a desk of its own, for tests and for embedding. */
+  /**
+   * Runs the program with a desk of its own, for tests and for embedding.
+   *
+   * @param desk where it reads and writes
+   * @param args the command and its options
+   * @return exit code: {@link #OK}, {@link #INTERNAL} or {@link #BAD_INPUT}
+   */
   public static int run(Desk desk, String... args) {
     CommandLine line = new CommandLine(new Broodtide(), new DeskFactory(desk));
     line.setOut(desk.out());

@@ -21,21 +21,33 @@ public record Almanac(List<Span> spans, List<Marker> markers, @Nullable LocalDat
     markers = List.copyOf(markers);
   }
 
-  /** This almanac with a shaded span more. */
+  /**
+   * {@return this almanac with a shaded span more}
+   *
+   * @param span a stretch of days, drawn below those before it
+   */
   public Almanac with(Span span) {
     List<Span> more = new ArrayList<>(spans);
     more.add(span);
     return new Almanac(more, markers, today);
   }
 
-  /** This almanac with a marker more. */
+  /**
+   * {@return this almanac with a marker more}
+   *
+   * @param marker a day to be marked
+   */
   public Almanac with(Marker marker) {
     List<Marker> more = new ArrayList<>(markers);
     more.add(marker);
     return new Almanac(spans, more, today);
   }
 
-  /** This almanac with a line where the past ends. */
+  /**
+   * {@return this almanac with a line where the past ends}
+   *
+   * @param day the day of decision
+   */
   public Almanac today(LocalDate day) {
     return new Almanac(spans, markers, day);
   }

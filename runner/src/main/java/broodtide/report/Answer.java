@@ -29,8 +29,8 @@ public record Answer(Comparison comparison) {
   private static final int TOO_LATE = 28;
 
   /**
-   * The day that the answer speaks of: when the winter bees have been raised, or the last day
-   * looked at when that comes first or when there is one plan only.
+   * {@return the day that the answer speaks of: when the winter bees have been raised, or the last
+   * day looked at when that comes first or when there is one plan only}
    */
   public LocalDate day() {
     ColonyCase c = comparison.colony();
@@ -38,12 +38,12 @@ public record Answer(Comparison comparison) {
     return comparison.runs().size() == 1 || day.isAfter(c.until()) ? c.until() : day;
   }
 
-  /** The plan that the others are held against. */
+  /** {@return the plan that the others are held against} */
   public PlanRun first() {
     return comparison.runs().get(0);
   }
 
-  /** The plan with the lowest median on the {@link #day}; the first one of equals. */
+  /** {@return the plan with the lowest median on the {@link #day}; the first one of equals} */
   public PlanRun lowest() {
     PlanRun best = first();
     for (PlanRun run : comparison.runs()) {
@@ -52,17 +52,21 @@ public record Answer(Comparison comparison) {
     return best;
   }
 
-  /** Mites per 100 bees on the {@link #day}. */
+  /**
+   * {@return mites per 100 bees on the {@link #day}}
+   *
+   * @param run a plan that was played
+   */
   public Spread on(PlanRun run) {
     return Spread.of(run.infestation(day()));
   }
 
-  /** The answer in one sentence. */
+  /** {@return the answer in one sentence} */
   public String sentence() {
     return under(first()) + ", " + outlook(first()) + ".";
   }
 
-  /** A title for the chart: the first plan, and the one that leaves the fewest mites. */
+  /** {@return a title for the chart: the first plan, and the one that leaves the fewest mites} */
   public String title() {
     String title = under(first()) + ", " + brief(first()) + " on " + Plain.day(day());
     PlanRun best = lowest();
@@ -71,7 +75,10 @@ public record Answer(Comparison comparison) {
         : title + "; with " + best.plan().name() + ", " + Plain.level(on(best).median());
   }
 
-  /** What follows the answer: the limit passed, the loss of the colony, the plan with fewest. */
+  /**
+   * {@return what follows the answer: the limit passed, the loss of the colony, the plan with
+   * fewest}
+   */
   public List<String> further() {
     List<String> out = new ArrayList<>();
     out.add(crossing());
@@ -109,7 +116,11 @@ public record Answer(Comparison comparison) {
         : Optional.of("lost by " + Plain.day(until) + " " + Odds.seasons(lost));
   }
 
-  /** What a plan leaves, as one item of a list that says the day and the limit above it. */
+  /**
+   * {@return what a plan leaves, as one item of a list that says the day and the limit above it}
+   *
+   * @param run a plan that was played
+   */
   public String item(PlanRun run) {
     StringBuilder s = new StringBuilder();
     double lost = run.shareLost(day());
@@ -139,7 +150,7 @@ public record Answer(Comparison comparison) {
             + ")";
   }
 
-  /** What stands above the items: the day, and the limit on it. */
+  /** {@return what stands above the items: the day, and the limit on it} */
   public String itemHead() {
     ColonyCase c = comparison.colony();
     String head =
@@ -230,7 +241,11 @@ public record Answer(Comparison comparison) {
             + ".";
   }
 
-  /** A warning when none of the washes fits the model; empty when they do. */
+  /**
+   * {@return a warning when none of the washes fits the model; empty when they do}
+   *
+   * @param agreement how washes and model agree
+   */
   public static Optional<String> contradiction(Agreement agreement) {
     return agreement.contradicts()
         ? Optional.of(String.join(" ", agreement.words()))

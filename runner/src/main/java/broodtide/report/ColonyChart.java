@@ -27,7 +27,14 @@ public record ColonyChart(Heading heading, List<Panel> panels, Almanac almanac, 
     }
   }
 
-  /** Bees above mites, for a page. */
+  /**
+   * {@return bees above mites, for a page}
+   *
+   * @param heading what stands above
+   * @param bees adult bees over the days
+   * @param mites mites over the days
+   * @param almanac spans and marked days
+   */
   public static ColonyChart of(Heading heading, Panel bees, Panel mites, Almanac almanac) {
     return new ColonyChart(heading, List.of(bees, mites), almanac, new Size(720, 580));
   }

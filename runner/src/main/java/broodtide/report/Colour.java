@@ -8,7 +8,12 @@ import java.util.Locale;
  * @param rgb red, green and blue, 8 bits each
  */
 public record Colour(int rgb) {
-  /** Reads {@code #rrggbb}. */
+  /**
+   * Reads {@code #rrggbb}.
+   *
+   * @param hex a hash and six hexadecimal digits
+   * @return the colour
+   */
   public static Colour of(String hex) {
     if (!hex.matches("#[0-9a-fA-F]{6}")) {
       throw new IllegalArgumentException("colour is '" + hex + "'; write it as #rrggbb");
@@ -16,7 +21,7 @@ public record Colour(int rgb) {
     return new Colour(Integer.parseInt(hex.substring(1), 16));
   }
 
-  /** The shortest CSS spelling, {@code #rgb} where that says the same. */
+  /** {@return the shortest CSS spelling, {@code #rgb} where that says the same} */
   public String css() {
     String s = String.format(Locale.ROOT, "#%06x", rgb);
     boolean pairs =
@@ -24,15 +29,20 @@ public record Colour(int rgb) {
     return pairs ? "#" + s.charAt(1) + s.charAt(3) + s.charAt(5) : s;
   }
 
-  /** One channel, 0 to 255: 0 is red, 1 green, 2 blue. */
+  /**
+   * {@return one channel, 0 to 255: 0 is red, 1 green, 2 blue}
+   *
+   * @param i 0 red, 1 green, 2 blue
+   */
   public int channel(int i) {
     return (rgb >> (16 - 8 * i)) & 0xff;
   }
 
   /**
-   * A colour between this and another.
+   * {@return a colour between this and another}
    *
    * @param t 0 gives this colour, 1 the other
+   * @param other the other colour
    */
   public Colour towards(Colour other, double t) {
     int mixed = 0;
@@ -43,19 +53,25 @@ public record Colour(int rgb) {
     return new Colour(mixed);
   }
 
-  /** Relative luminance, 0 black to 1 white, as in WCAG 2.1. */
+  /** {@return relative luminance, 0 black to 1 white, as in WCAG 2.1} */
   public double luminance() {
     return 0.2126 * linear(0) + 0.7152 * linear(1) + 0.0722 * linear(2);
   }
 
-  /** Contrast ratio with another colour, 1 to 21, as in WCAG 2.1. */
+  /**
+   * {@return contrast ratio with another colour, 1 to 21, as in WCAG 2.1}
+   *
+   * @param other the other colour
+   */
   public double contrast(Colour other) {
     double a = luminance() + 0.05;
     double b = other.luminance() + 0.05;
     return Math.max(a, b) / Math.min(a, b);
   }
 
-  /** This colour, darkened just so far that text in it can be read on white (contrast 4.5). */
+  /**
+   * {@return this colour, darkened just so far that text in it can be read on white (contrast 4.5)}
+   */
   public Colour asText() {
     Colour white = new Colour(0xffffff);
     Colour black = new Colour(0);

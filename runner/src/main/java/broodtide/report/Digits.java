@@ -15,6 +15,7 @@ public final class Digits {
    * An uncertain value with two significant digits: {@code 0.012}, {@code 4.0}, {@code 37}, {@code
    * 24,000}.
    *
+   * @param value the number, finite
    * @return {@code unknown} for a value that is not a number
    */
   public static String two(double value) {
@@ -29,32 +30,52 @@ public final class Digits {
     return String.format(Locale.ROOT, "%,." + decimals + "f", rounded);
   }
 
-  /** A range of uncertain values: {@code 1.2 to 4.0}; one value when both ends read alike. */
+  /**
+   * {@return a range of uncertain values: {@code 1.2 to 4.0}; one value when both ends read alike}
+   *
+   * @param low lower end
+   * @param high upper end, not below the lower
+   */
   public static String range(double low, double high) {
     String from = two(low);
     String to = two(high);
     return from.equals(to) ? from : from + " to " + to;
   }
 
-  /** A middle value with its range: {@code 2.3 (1.2 to 4.0)}. */
+  /**
+   * {@return a middle value with its range: {@code 2.3 (1.2 to 4.0)}}
+   *
+   * @param middle the figure between them
+   * @param low lower end
+   * @param high upper end, not below the lower
+   */
   public static String withRange(double middle, double low, double high) {
     return two(middle) + " (" + range(low, high) + ")";
   }
 
-  /** A whole number that is known exactly: {@code 24,810}. */
+  /**
+   * {@return a whole number that is known exactly: {@code 24,810}}
+   *
+   * @param value the number, finite
+   */
   public static String count(long value) {
     return String.format(Locale.ROOT, "%,d", value);
   }
 
-  /** A known number such as a mark on an axis, without needless digits: {@code 0.5}, {@code 3}. */
+  /**
+   * {@return a known number such as a mark on an axis, without needless digits: {@code 0.5}, {@code
+   * 3}}
+   *
+   * @param value the number, finite
+   */
   public static String plain(double value) {
     BigDecimal v = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
     return String.format(Locale.ROOT, "%,." + Math.max(0, v.scale()) + "f", v);
   }
 
   /**
-   * A share in hundredths: {@code 37 %}. Shares that would round to nothing or to all without being
-   * it read {@code under 1 %} and {@code over 99 %}.
+   * {@return a share in hundredths: {@code 37 %}} Shares that would round to nothing or to all
+   * without being it read {@code under 1 %} and {@code over 99 %}.
    *
    * @param share 0 to 1; values outside are written as they are
    */
@@ -72,8 +93,8 @@ public final class Digits {
   }
 
   /**
-   * A chance estimated by simulated seasons: as {@link #percent}, but never nothing and never all,
-   * for so many seasons cannot show that.
+   * {@return a chance estimated by simulated seasons: as {@link #percent}, but never nothing and
+   * never all, for so many seasons cannot show that}
    *
    * @param chance 0 to 1
    */

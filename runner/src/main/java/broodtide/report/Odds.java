@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Chances in plain words, as natural frequencies, which readers grasp better than per cents
- * (Gigerenzer & Hoffrage 1995, Psychol. Rev. 102:684; from memory).
+ * (Gigerenzer &amp; Hoffrage 1995, Psychol. Rev. 102:684; from memory).
  */
 public final class Odds {
   private record Words(int of, int in) {
@@ -41,8 +41,8 @@ public final class Odds {
   private Odds() {}
 
   /**
-   * A chance in words: {@code almost never}, {@code about 1 in 4}, {@code about even}, {@code about
-   * 4 in 5}, {@code almost certainly}. The nearest rung by log odds is taken.
+   * {@return a chance in words: {@code almost never}, {@code about 1 in 4}, {@code about even},
+   * {@code about 4 in 5}, {@code almost certainly}} The nearest rung by log odds is taken.
    *
    * @param chance 0 to 1
    * @throws IllegalArgumentException outside that range
@@ -61,7 +61,11 @@ public final class Odds {
     return best.in() == 2 ? "about even" : "about " + best.of() + " in " + best.in();
   }
 
-  /** The same about seasons: {@code in about 1 in 4 seasons like yours}. */
+  /**
+   * {@return the same about seasons: {@code in about 1 in 4 seasons like yours}}
+   *
+   * @param chance 0 to 1
+   */
   public static String seasons(double chance) {
     String words = words(chance);
     if (words.equals("about even")) {

@@ -9,7 +9,12 @@ import broodtide.compare.PlanRun;
 public final class OutcomeWords {
   private OutcomeWords() {}
 
-  /** A value for a column of a table: {@code 3.2}, {@code 27 %}. */
+  /**
+   * {@return a value for a column of a table: {@code 3.2}, {@code 27 %}}
+   *
+   * @param outcome what plans are judged by
+   * @param value the figure, in the unit of the outcome
+   */
   public static String brief(Outcome outcome, double value) {
     return switch (outcome) {
       case INFESTATION -> Digits.two(value);
@@ -18,7 +23,12 @@ public final class OutcomeWords {
     };
   }
 
-  /** A value in a sentence: {@code 27 % of the winter brood has a mite}. */
+  /**
+   * {@return a value in a sentence: {@code 27 % of the winter brood has a mite}}
+   *
+   * @param outcome what plans are judged by
+   * @param value the figure, in the unit of the outcome
+   */
   public static String value(Outcome outcome, double value) {
     return switch (outcome) {
       case INFESTATION ->
@@ -28,7 +38,11 @@ public final class OutcomeWords {
     };
   }
 
-  /** What it means that a colony is lost: as far as the look ahead reaches. */
+  /**
+   * {@return what it means that a colony is lost: as far as the look ahead reaches}
+   *
+   * @param c the case
+   */
   public static String meaning(ColonyCase c) {
     return c.springLow()
         .map(
@@ -44,7 +58,12 @@ public final class OutcomeWords {
                 + "; weak colonies that the winter would take are not in it");
   }
 
-  /** An amount that is gained or lost, with its unit: {@code 2.1 mites per 100}. */
+  /**
+   * {@return an amount that is gained or lost, with its unit: {@code 2.1 mites per 100}}
+   *
+   * @param outcome what plans are judged by
+   * @param value the figure, in the unit of the outcome
+   */
   public static String amount(Outcome outcome, double value) {
     double size = Math.abs(value) * outcome.shownTimes();
     String digits = size < 0.05 ? "next to no" : Digits.two(size);
@@ -55,12 +74,22 @@ public final class OutcomeWords {
     };
   }
 
-  /** Whether a difference is too small to speak of. */
+  /**
+   * {@return whether a difference is too small to speak of}
+   *
+   * @param outcome what plans are judged by
+   * @param d the difference to waiting
+   */
   public static boolean nothing(Outcome outcome, Difference d) {
     return Math.abs(d.mean()) * outcome.shownTimes() < 0.05;
   }
 
-  /** What a later start costs. */
+  /**
+   * {@return what a later start costs}
+   *
+   * @param outcome what plans are judged by
+   * @param later the difference that a week makes
+   */
   public static String cost(Outcome outcome, Difference later) {
     String mean = amount(outcome, later.mean());
     if (nothing(outcome, later)) {

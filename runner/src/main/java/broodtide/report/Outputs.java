@@ -30,6 +30,8 @@ public final class Outputs {
    * Opens a folder, making it if need be, and makes sure that files can be written there, so that a
    * long run does not fail at its end.
    *
+   * @param folder the folder, made if it is not there
+   * @return the folder, ready to be written to
    * @throws OutputRefused when that is not so
    */
   public static Outputs into(Path folder) {
@@ -47,17 +49,29 @@ public final class Outputs {
     return new Outputs(folder);
   }
 
-  /** The folder. */
+  /** {@return the folder} */
   public Path folder() {
     return folder;
   }
 
-  /** Writes text as UTF-8; see {@link #write(Map)}. */
+  /**
+   * Writes text as UTF-8; see {@link #write(Map)}.
+   *
+   * @param name file name without folders
+   * @param text what to write
+   * @return the path of the file
+   */
   public Path write(String name, String text) {
     return write(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** Writes one file; see {@link #write(Map)}. */
+  /**
+   * Writes one file; see {@link #write(Map)}.
+   *
+   * @param name file name without folders
+   * @param content what to write
+   * @return the path of the file
+   */
   public Path write(String name, byte[] content) {
     write(Map.of(name, content));
     return folder.resolve(name);
@@ -158,6 +172,7 @@ public final class Outputs {
   /**
    * A plain file name made from any words: {@code Hive 7/left} gives {@code hive-7-left}.
    *
+   * @param words any text, for example the name of a colony
    * @return letters a to z, digits and single hyphens; {@code unnamed} when nothing is left
    */
   public static String name(String words) {

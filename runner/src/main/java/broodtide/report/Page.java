@@ -25,7 +25,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     notes = List.copyOf(notes);
   }
 
-  /** The document, UTF-8. The same input gives the same text. */
+  /** {@return the document, UTF-8} The same input gives the same text. */
   public String html() {
     Html h = Html.document("en");
     head(h);

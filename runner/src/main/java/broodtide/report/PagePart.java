@@ -38,6 +38,7 @@ public record PagePart(
    * @param chart its plans over the season
    * @param number its place among the colonies of the run, from 1
    * @param several whether there are others
+   * @return HTML
    */
   public static PagePart of(ColonyResult result, SeasonChart chart, int number, boolean several) {
     Answer answer = new Answer(result.comparison());

@@ -26,7 +26,12 @@ public record Panel(
     }
   }
 
-  /** Lines alone, on a linear axis. */
+  /**
+   * {@return lines alone, on a linear axis}
+   *
+   * @param axis what is drawn, with its unit
+   * @param lines the lines, the main one first
+   */
   public static Panel of(String axis, List<Line> lines) {
     return new Panel(axis, false, lines, List.of(), null);
   }

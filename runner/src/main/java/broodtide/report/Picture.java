@@ -2,27 +2,35 @@ package broodtide.report;
 
 /** Something that can be drawn. The same input gives the same SVG, byte for byte. */
 public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
-  /** Title and subtitle. */
+  /** {@return title and subtitle} */
   Heading heading();
 
-  /** The size asked for, in CSS pixels. */
+  /** {@return the size asked for, in CSS pixels} */
   Size size();
 
-  /** The size it is drawn at: made higher where what it shows needs more room. */
+  /** {@return the size it is drawn at: made higher where what it shows needs more room} */
   Size drawn();
 
-  /** The same picture at another size. */
+  /**
+   * {@return the same picture at another size}
+   *
+   * @param size width and height in user units
+   */
   Picture sized(Size size);
 
-  /** A sentence or two for readers who cannot see the picture. */
+  /** {@return a sentence or two for readers who cannot see the picture} */
   String description();
 
-  /** Paints the picture; the one painting code behind both kinds of file. */
+  /**
+   * Paints the picture; the one painting code behind both kinds of file.
+   *
+   * @param canvas where it is painted, of the size of the picture
+   */
   void paint(Canvas canvas);
 
   /**
-   * The picture as an SVG document, UTF-8, without an XML heading, so that it can stand inside an
-   * HTML page as it is. Needs no fonts.
+   * {@return the picture as an SVG document, UTF-8, without an XML heading, so that it can stand
+   * inside an HTML page as it is} Needs no fonts.
    */
   default String svg() {
     SvgCanvas canvas = new SvgCanvas(drawn(), heading().title(), description());
@@ -32,7 +40,7 @@ public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
   }
 
   /**
-   * The picture as a PNG file with two dots per CSS pixel.
+   * {@return the picture as a PNG file with two dots per CSS pixel}
    *
    * @throws FontsMissing when this machine has no fonts to draw with
    */

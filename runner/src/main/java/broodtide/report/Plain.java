@@ -19,24 +19,38 @@ public final class Plain {
 
   private Plain() {}
 
-  /** A day in a sentence: {@code 5 October 2025}. */
+  /**
+   * {@return a day in a sentence: {@code 5 October 2025}}
+   *
+   * @param day the day
+   */
   public static String day(LocalDate day) {
     return DAY.format(day);
   }
 
-  /** A day in a table: {@code 5 Oct}. */
+  /**
+   * {@return a day in a table: {@code 5 Oct}}
+   *
+   * @param day the day
+   */
   public static String shortDay(LocalDate day) {
     return SHORT.format(day);
   }
 
-  /** A day of every year: {@code 5 October}. */
+  /**
+   * {@return a day of every year: {@code 5 October}}
+   *
+   * @param day the day
+   */
   public static String day(MonthDay day) {
     return EVERY_YEAR.format(day);
   }
 
   /**
-   * An infestation in mites per 100 bees, from {@code under 0.01}, a mite or two in a whole colony,
-   * to {@code over 100}.
+   * {@return an infestation in mites per 100 bees, from {@code under 0.01}, a mite or two in a
+   * whole colony, to {@code over 100}}
+   *
+   * @param perHundred mites per 100 bees, 0 or more
    */
   public static String level(double perHundred) {
     if (perHundred > 0 && perHundred < LEAST) {
@@ -45,7 +59,12 @@ public final class Plain {
     return perHundred >= PlanRun.FULL ? "over " + PlanRun.FULL : Digits.two(perHundred);
   }
 
-  /** A range of infestations: {@code 15 to over 100}. */
+  /**
+   * {@return a range of infestations: {@code 15 to over 100}}
+   *
+   * @param low lower end, mites per 100 bees
+   * @param high upper end, mites per 100 bees
+   */
   public static String levels(double low, double high) {
     String from = level(low);
     String to = level(high);

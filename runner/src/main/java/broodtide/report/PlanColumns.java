@@ -24,7 +24,11 @@ public final class PlanColumns {
     colony = comparison.colony();
   }
 
-  /** The columns for a comparison. */
+  /**
+   * {@return the columns for a comparison}
+   *
+   * @param comparison the plans that were played
+   */
   public static List<PlanColumn> of(Comparison comparison) {
     PlanColumns c = new PlanColumns(comparison);
     return List.of(

@@ -28,7 +28,11 @@ public final class PlanFiles {
   private final Csv season =
       new Csv(List.of("date", "colony", "plan", "q05", "q25", "median", "q75", "q95", "adults"));
 
-  /** Adds a colony. */
+  /**
+   * Adds a colony.
+   *
+   * @param result the colony and its plans
+   */
   public void add(ColonyResult result) {
     List<PlanColumn> columns = PlanColumns.of(result.comparison());
     String colony = Csv.text(result.comparison().colony().colony());
@@ -55,8 +59,9 @@ public final class PlanFiles {
   }
 
   /**
-   * The text of {@code plans.csv}. Colonies may differ in what can be said of them, as when the
-   * look ahead of one ends before spring: the columns are those of all, the missing cells empty.
+   * {@return the text of {@code plans.csv}} Colonies may differ in what can be said of them, as
+   * when the look ahead of one ends before spring: the columns are those of all, the missing cells
+   * empty.
    */
   public String plans() {
     Set<String> heads = new LinkedHashSet<>();
@@ -68,7 +73,7 @@ public final class PlanFiles {
     return csv.finish();
   }
 
-  /** The text of {@code season.csv}. */
+  /** {@return the text of {@code season.csv}} */
   public String season() {
     return season.finish();
   }

@@ -11,7 +11,11 @@ import java.util.List;
 public final class PlanTerminalTable {
   private PlanTerminalTable() {}
 
-  /** The few columns that a terminal has room for. */
+  /**
+   * {@return the few columns that a terminal has room for}
+   *
+   * @param comparison the plans that were played
+   */
   public static Table of(Comparison comparison) {
     List<PlanColumn> columns =
         PlanColumns.of(comparison).stream().filter(PlanColumn::terminal).toList();
@@ -49,7 +53,11 @@ public final class PlanTerminalTable {
         .orElse("-");
   }
 
-  /** What the columns of the terminal mean, in one paragraph: the first clause of each. */
+  /**
+   * {@return what the columns of the terminal mean, in one paragraph: the first clause of each}
+   *
+   * @param comparison the plans that were played
+   */
   public static String legend(Comparison comparison) {
     StringBuilder s = new StringBuilder("9 in 10: the range of nine seasons in ten.");
     for (PlanColumn c : PlanColumns.of(comparison)) {

@@ -15,27 +15,45 @@ import org.jspecify.annotations.Nullable;
  */
 public record SeasonChart(Heading heading, Panel panel, Almanac almanac, Size size)
     implements Picture {
-  /** Lines on a linear axis, for a page. */
+  /**
+   * {@return lines on a linear axis, for a page}
+   *
+   * @param heading what stands above
+   * @param axis what is drawn, with its unit
+   * @param lines the lines, the main one first
+   */
   public static SeasonChart of(Heading heading, String axis, List<Line> lines) {
     return new SeasonChart(heading, Panel.of(axis, lines), Almanac.BLANK, Size.PAGE);
   }
 
-  /** The same chart with washes. */
+  /**
+   * {@return the same chart with washes}
+   *
+   * @param taken the washes, drawn as dots with their ranges
+   */
   public SeasonChart washes(List<WashPoint> taken) {
     return with(new Panel(panel.axis(), panel.log(), panel.lines(), taken, panel.limit()));
   }
 
-  /** The same chart with a limit. */
+  /**
+   * {@return the same chart with a limit}
+   *
+   * @param limit the limit of each day; null for none
+   */
   public SeasonChart limit(@Nullable Limit limit) {
     return with(new Panel(panel.axis(), panel.log(), panel.lines(), panel.washes(), limit));
   }
 
-  /** The same chart with a logarithmic axis. */
+  /** {@return the same chart with a logarithmic axis} */
   public SeasonChart logarithmic() {
     return with(new Panel(panel.axis(), true, panel.lines(), panel.washes(), panel.limit()));
   }
 
-  /** The same chart with spans, markers and today. */
+  /**
+   * {@return the same chart with spans, markers and today}
+   *
+   * @param other spans and marked days
+   */
   public SeasonChart almanac(Almanac other) {
     return new SeasonChart(heading, panel, other, size);
   }

@@ -11,7 +11,7 @@ public final class Spark {
   private Spark() {}
 
   /**
-   * A line of one letter per value, low to high.
+   * {@return a line of one letter per value, low to high}
    *
    * @param values the values; those that are not numbers leave a blank
    * @param unicode whether block letters may be used
@@ -33,8 +33,8 @@ public final class Spark {
   }
 
   /**
-   * A value with its 50 and 90 % ranges on a scale shared by several rows, for instance {@code
-   * --==|===----}.
+   * {@return a value with its 50 and 90 % ranges on a scale shared by several rows, for instance
+   * {@code --==|===----}}
    *
    * @param e the value; ranges it lacks are not drawn
    * @param scale what the row spans; values beyond it are moved to its ends

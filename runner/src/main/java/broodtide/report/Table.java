@@ -12,7 +12,9 @@ import java.util.List;
 public record Table(List<Column> columns, List<Row> rows) {
   /** How the cells of a column stand. */
   public enum Align {
+    /** Words. */
     LEFT,
+    /** Numbers, so that their digits stand below each other. */
     RIGHT
   }
 
@@ -24,17 +26,29 @@ public record Table(List<Column> columns, List<Row> rows) {
    * @param wraps whether its text may be broken into several lines
    */
   public record Column(String head, Align align, boolean wraps) {
-    /** A column of words. */
+    /**
+     * {@return a column of words}
+     *
+     * @param head what stands above it
+     */
     public static Column words(String head) {
       return new Column(head, Align.LEFT, false);
     }
 
-    /** A column of numbers. */
+    /**
+     * {@return a column of numbers}
+     *
+     * @param head what stands above it
+     */
     public static Column numbers(String head) {
       return new Column(head, Align.RIGHT, false);
     }
 
-    /** A column of sentences, broken where the width asks for it. */
+    /**
+     * {@return a column of sentences, broken where the width asks for it}
+     *
+     * @param head what stands above it
+     */
     public static Column sentences(String head) {
       return new Column(head, Align.LEFT, true);
     }
@@ -63,17 +77,29 @@ public record Table(List<Column> columns, List<Row> rows) {
     }
   }
 
-  /** An empty table. */
+  /**
+   * {@return an empty table}
+   *
+   * @param columns the columns, at least one
+   */
   public static Table of(Column... columns) {
     return new Table(List.of(columns), List.of());
   }
 
-  /** This table with a row more. */
+  /**
+   * {@return this table with a row more}
+   *
+   * @param cells one text per column
+   */
   public Table row(String... cells) {
     return with(new Row(List.of(cells), false));
   }
 
-  /** This table with a row more that stands out. */
+  /**
+   * {@return this table with a row more that stands out}
+   *
+   * @param cells one text per column
+   */
   public Table strongRow(String... cells) {
     return with(new Row(List.of(cells), true));
   }

@@ -33,6 +33,7 @@ public record Terminal(int width, boolean colour, boolean unicode) {
    *     {@code COLUMNS}
    * @param isTerminal whether standard output is a terminal; if not there is no colour
    * @param charset of standard output
+   * @return how to set text on it
    */
   public static Terminal of(Map<String, String> environment, boolean isTerminal, Charset charset) {
     boolean refused = !environment.getOrDefault("NO_COLOR", "").isEmpty();
@@ -45,8 +46,8 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   }
 
   /**
-   * The terminal this program runs in. A launcher that knows better may set the system property
-   * {@code broodtide.terminal} to {@code true} or {@code false}.
+   * {@return the terminal this program runs in} A launcher that knows better may set the system
+   * property {@code broodtide.terminal} to {@code true} or {@code false}.
    */
   public static Terminal here() {
     String told = System.getProperty("broodtide.terminal", "");
@@ -78,22 +79,39 @@ public record Terminal(int width, boolean colour, boolean unicode) {
     return Charset.defaultCharset();
   }
 
-  /** Bold where colour is allowed. */
+  /**
+   * {@return bold where colour is allowed}
+   *
+   * @param text the text, without colours of its own
+   */
   public String strong(String text) {
     return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
   }
 
-  /** Dim where colour is allowed. */
+  /**
+   * {@return dim where colour is allowed}
+   *
+   * @param text the text, without colours of its own
+   */
   public String faint(String text) {
     return colour ? "\u001b[2m" + text + "\u001b[0m" : text;
   }
 
-  /** Sentences broken at blanks to the width, paragraphs kept; no line break at the end. */
+  /**
+   * {@return sentences broken at blanks to the width, paragraphs kept; no line break at the end}
+   *
+   * @param text the text, without colours of its own
+   */
   public String wrap(String text) {
     return wrap(text, 0);
   }
 
-  /** The same with every line but the first of each paragraph moved in by this many blanks. */
+  /**
+   * {@return the same with every line but the first of each paragraph moved in by this many blanks}
+   *
+   * @param text the text, without colours of its own
+   * @param indent blanks before every line but the first, 0 or more
+   */
   public String wrap(String text, int indent) {
     List<String> out = new ArrayList<>();
     for (String paragraph : text.split("\n", -1)) {
@@ -103,7 +121,12 @@ public record Terminal(int width, boolean colour, boolean unicode) {
     return String.join("\n", out);
   }
 
-  /** Sets a table. */
+  /**
+   * Sets a table.
+   *
+   * @param table the table
+   * @return the table as lines
+   */
   public String table(Table table) {
     return new TableSetter(this, table).set();
   }

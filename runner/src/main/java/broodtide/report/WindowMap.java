@@ -80,7 +80,16 @@ public record WindowMap(
     }
   }
 
-  /** A map for a page, no higher than its rows need. */
+  /**
+   * {@return a map for a page, no higher than its rows need}
+   *
+   * @param heading what stands above
+   * @param outcome what cells are judged by, with its unit
+   * @param lowerIsBetter whether small values are good
+   * @param nearBest how near to the best counts as about as good, in the unit of the outcome
+   * @param starts the columns, rising
+   * @param rows one per control
+   */
   public static WindowMap of(
       Heading heading,
       String outcome,

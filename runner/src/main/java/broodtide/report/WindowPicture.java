@@ -15,7 +15,11 @@ import java.util.Optional;
 public final class WindowPicture {
   private WindowPicture() {}
 
-  /** The map. */
+  /**
+   * {@return the map}
+   *
+   * @param w a finished search
+   */
   public static WindowMap of(Windows w) {
     broodtide.compare.Outcome o = w.outcome();
     List<WindowMap.Row> rows = new ArrayList<>();
@@ -57,7 +61,12 @@ public final class WindowPicture {
             + " if you wait");
   }
 
-  /** A gain or a cost with its sign, in the unit of the table. */
+  /**
+   * {@return a gain or a cost with its sign, in the unit of the table}
+   *
+   * @param o what plans are judged by
+   * @param mean a difference in the unit of the outcome
+   */
   public static String signed(broodtide.compare.Outcome o, double mean) {
     double shown = mean * o.shownTimes();
     if (Math.abs(shown) < 0.05) {
@@ -70,7 +79,12 @@ public final class WindowPicture {
     return (shown < 0 ? "-" : "+") + digits;
   }
 
-  /** Why and when a control is ruled out: {@code too cold 12 Nov to 10 Dec}. */
+  /**
+   * {@return why and when a control is ruled out: {@code too cold 12 Nov to 10 Dec}}
+   *
+   * @param w a finished search
+   * @param row a row of it
+   */
   public static Optional<String> ruledOut(Windows w, Windows.Row row) {
     Map<Obstacle.Kind, List<String>> stretches = new EnumMap<>(Obstacle.Kind.class);
     for (int i = 0; i < w.starts().size(); ) {
@@ -93,7 +107,12 @@ public final class WindowPicture {
     return cell instanceof Windows.Blocked b && b.obstacle().kind() == other.obstacle().kind();
   }
 
-  /** A stretch of start days: {@code 6 Aug to 20 Aug}. */
+  /**
+   * {@return a stretch of start days: {@code 6 Aug to 20 Aug}}
+   *
+   * @param w a finished search
+   * @param s days that are about as good
+   */
   public static String stretch(Windows w, Windows.Stretch s) {
     String first = Plain.shortDay(w.starts().get(s.first()));
     return s.first() == s.last()

@@ -10,7 +10,11 @@ import java.util.Optional;
 public final class WindowWords {
   private WindowWords() {}
 
-  /** The sentences, in their order. */
+  /**
+   * {@return the sentences, in their order}
+   *
+   * @param w a finished search
+   */
   public static List<String> of(Windows w) {
     Optional<Windows.Row> best = w.best();
     if (best.isEmpty()) {

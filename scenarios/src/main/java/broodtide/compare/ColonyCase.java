@@ -62,14 +62,14 @@ public record ColonyCase(
     }
   }
 
-  /** The stages of the place's year. */
+  /** {@return the stages of the place's year} */
   public YearStages stages() {
     return new YearStages(model.climate());
   }
 
   /**
-   * The day in spring on which a colony of the place has the fewest bees; empty when the look ahead
-   * ends before it.
+   * {@return the day in spring on which a colony of the place has the fewest bees; empty when the
+   * look ahead ends before it}
    */
   public Optional<SpringLow> springLow() {
     LocalDate from = stages().closedUp(now) ? now : Outcome.day(this);
@@ -77,40 +77,70 @@ public record ColonyCase(
     return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
   }
 
-  /** A plan with what was already done put first. */
+  /**
+   * {@return a plan with what was already done put first}
+   *
+   * @param plan what may be done from the day of decision on
+   */
   public Plan withGiven(Plan plan) {
     return new Plan(plan.name(), Stream.concat(given.stream(), plan.controls().stream()).toList());
   }
 
-  /** The season under a plan, what was already done included. */
+  /**
+   * {@return the season under a plan, what was already done included}
+   *
+   * @param plan what is done from the day of decision on
+   */
   public Scenario season(Plan plan) {
     return Scenario.until(model, withGiven(plan), start, until);
   }
 
-  /** What the washes say of the colony. */
+  /**
+   * {@return what the washes say of the colony}
+   *
+   * @param effort how hard to work
+   * @param workers threads; their number does not change the result
+   * @param progress is told of work done
+   */
   public SeasonPosterior posterior(
       SeasonPosterior.Effort effort, Workers workers, Progress progress) {
     Scenario past = season(new Plan(DONE, List.of()));
     return SeasonPosterior.of(past, washes, priors, effort, workers, progress);
   }
 
-  /** The same colony with the decision put off to another day. */
+  /**
+   * {@return the same colony with the decision put off to another day}
+   *
+   * @param day the new day of decision
+   */
   public ColonyCase decidingOn(LocalDate day) {
     return new ColonyCase(colony, model, start, day, until, washes, given, limits, priors);
   }
 
-  /** The same colony with one more control that was already carried out. */
+  /**
+   * {@return the same colony with one more control that was already carried out}
+   *
+   * @param done a control that was carried out before it
+   */
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
     return new ColonyCase(colony, model, start, now, until, washes, all, limits, priors);
   }
 
-  /** The same colony with other beliefs before the washes. */
+  /**
+   * {@return the same colony with other beliefs before the washes}
+   *
+   * @param other what is believed before any wash
+   */
   public ColonyCase with(Priors other) {
     return new ColonyCase(colony, model, start, now, until, washes, given, limits, other);
   }
 
-  /** The same colony looked at up to another day. */
+  /**
+   * {@return the same colony looked at up to another day}
+   *
+   * @param day the new last day, after the day of decision
+   */
   public ColonyCase until(LocalDate day) {
     return new ColonyCase(colony, model, start, now, day, washes, given, limits, priors);
   }

@@ -24,7 +24,13 @@ public record ColonyResult(
     days = List.copyOf(days);
   }
 
-  /** Sums up a finished comparison. */
+  /**
+   * Sums up a finished comparison.
+   *
+   * @param comparison plans of one colony that have been played
+   * @param workers threads; their number does not change the result
+   * @return the result
+   */
   public static ColonyResult of(Comparison comparison, Optional<Windows> windows, Workers workers) {
     return new ColonyResult(
         comparison,
@@ -33,12 +39,16 @@ public record ColonyResult(
         comparison.runs().stream().map(PlanDay::all).toList());
   }
 
-  /** Where each wash stood in what fits them all, by date. */
+  /** {@return where each wash stood in what fits them all, by date} */
   public List<ExpectedWashes.Check> checks() {
     return agreement.checks();
   }
 
-  /** The days of a run of the comparison. */
+  /**
+   * {@return the days of a run of the comparison}
+   *
+   * @param run a plan that was played
+   */
   public List<PlanDay> days(PlanRun run) {
     return days.get(comparison.runs().indexOf(run));
   }

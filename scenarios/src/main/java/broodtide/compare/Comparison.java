@@ -33,7 +33,16 @@ public record Comparison(
     refused = List.copyOf(refused);
   }
 
-  /** Plays plans with a posterior. A plan that cannot run is named and does not stop the rest. */
+  /**
+   * Plays plans with a posterior. A plan that cannot run is named and does not stop the rest.
+   *
+   * @param colony the case
+   * @param posterior the colonies that fit the washes
+   * @param plans what to play, in the order of the results
+   * @param workers threads; their number does not change the result
+   * @param progress is told of every plan done
+   * @return the plans side by side
+   */
   public static Comparison of(
       ColonyCase colony,
       SeasonPosterior posterior,
@@ -59,7 +68,7 @@ public record Comparison(
     return new Comparison(colony, posterior, runs, refused);
   }
 
-  /** The plan that others are held against: the one that waits, or else the first. */
+  /** {@return the plan that others are held against: the one that waits, or else the first} */
   public PlanRun reference() {
     return runs.stream()
         .filter(r -> r.plan().controls().isEmpty())
@@ -67,12 +76,22 @@ public record Comparison(
         .orElseGet(() -> runs.get(0));
   }
 
-  /** How a plan's outcome differs from the reference's, colony by colony. */
+  /**
+   * {@return how a plan's outcome differs from the reference's, colony by colony}
+   *
+   * @param run a plan of this comparison
+   * @param outcome what it is judged by
+   */
   public Difference against(PlanRun run, Outcome outcome) {
     return Difference.of(outcome.of(run), outcome.of(reference()));
   }
 
-  /** Share of members in which one figure is smaller than another; ties count half. */
+  /**
+   * {@return share of members in which one figure is smaller than another; ties count half}
+   *
+   * @param a figures by member
+   * @param b figures of the same members
+   */
   public static double chanceSmaller(double[] a, double[] b) {
     double sum = 0;
     for (int m = 0; m < a.length; m++) {
@@ -81,7 +100,12 @@ public record Comparison(
     return sum / a.length;
   }
 
-  /** Differences between two figures, member by member. */
+  /**
+   * {@return differences between two figures, member by member}
+   *
+   * @param a figures by member
+   * @param b figures of the same members
+   */
   public static double[] differences(double[] a, double[] b) {
     double[] out = new double[a.length];
     for (int m = 0; m < a.length; m++) {

@@ -31,7 +31,14 @@ public record CountReading(
     double mitesPerMiteOnBees) {
   private static final double LEVEL = 0.9;
 
-  /** Reads a count. */
+  /**
+   * Reads a count.
+   *
+   * @param wash the count
+   * @param climate the year of the place
+   * @param limits the set of limits
+   * @return the reading
+   */
   public static CountReading of(Wash wash, Climate climate, LimitSet limits) {
     YearStages stages = new YearStages(climate);
     StartState usual = StartState.on(ColonyModel.in(climate), wash.date());
@@ -45,23 +52,23 @@ public record CountReading(
         usual.mitesPerMiteOnBees());
   }
 
-  /** The count's own 90 % interval, mites per 100 bees, corrected for nothing. */
+  /** {@return the count's own 90 % interval, mites per 100 bees, corrected for nothing} */
   public Interval exact() {
     return Infestation.of(wash).exact(LEVEL);
   }
 
-  /** What would be found in all bees by the method used. */
+  /** {@return what would be found in all bees by the method used} */
   public RatePosterior asCounted() {
     return Infestation.of(wash).asCounted();
   }
 
-  /** Mites per 100 adult bees of the colony, corrected for method and frame. */
+  /** {@return mites per 100 adult bees of the colony, corrected for method and frame} */
   public RatePosterior inColony() {
     return Infestation.of(wash).inColony();
   }
 
   /**
-   * Chance that the colony stands above the limit.
+   * {@return chance that the colony stands above the limit}
    *
    * @throws IllegalStateException when there is no limit
    */
@@ -69,12 +76,12 @@ public record CountReading(
     return Infestation.of(wash).asAlcoholWash().chanceAbove(limit.orElseThrow());
   }
 
-  /** What the limits say in words at this count. */
+  /** {@return what the limits say in words at this count} */
   public Optional<String> words() {
     return limits.words(stage, wash.perHundred());
   }
 
-  /** All mites of a colony of the usual size. */
+  /** {@return all mites of a colony of the usual size} */
   public MitesInAll mitesInAll() {
     return new MitesInAll(inColony(), adults / 100 * mitesPerMiteOnBees);
   }
@@ -86,12 +93,16 @@ public record CountReading(
    * @param factor all mites for each of these
    */
   public record MitesInAll(RatePosterior perHundred, double factor) {
-    /** The middle. */
+    /** {@return the middle} */
     public double median() {
       return perHundred.median() * factor;
     }
 
-    /** The central interval of a level. */
+    /**
+     * {@return the central interval of a level}
+     *
+     * @param level share of the belief that the interval holds, for example 0.9
+     */
     public Interval interval(double level) {
       return perHundred.interval(level).times(factor);
     }

@@ -36,9 +36,11 @@ public record CountedEfficacy(double share, Interval interval) {
   /**
    * After against before, as it is: what the season did meanwhile is in it. The interval is the
    * exact one for the ratio of two Poisson rates, by the binomial of the one count in their sum
-   * (Przyborowski & Wilenski 1940, Biometrika 31:313; from memory).
+   * (Przyborowski &amp; Wilenski 1940, Biometrika 31:313; from memory).
    *
    * @param level for example 0.9
+   * @param before count before the treatment
+   * @param after count after it
    * @return empty when no mite was found before, for then there is nothing to take away
    */
   public static Optional<CountedEfficacy> alone(Count before, Count after, double level) {
@@ -54,10 +56,14 @@ public record CountedEfficacy(double share, Interval interval) {
 
   /**
    * After against before, set against the same of an untreated neighbour: 1 - (Ta / Tb) (Cb / Ca)
-   * (Henderson & Tilton 1955, J. Econ. Entomol. 48:157). The interval is Fisher's exact one for the
-   * odds ratio of the four counts, scaled by the bees.
+   * (Henderson &amp; Tilton 1955, J. Econ. Entomol. 48:157). The interval is Fisher's exact one for
+   * the odds ratio of the four counts, scaled by the bees.
    *
    * @param level for example 0.9
+   * @param before count before the treatment
+   * @param after count after it
+   * @param neighbourBefore count of the untreated neighbour on the first day
+   * @param neighbourAfter count of the untreated neighbour on the second day
    * @return empty when the treated colony had no mite before, or the neighbour none at one of its
    *     washes, for then the formula divides by nothing
    */

@@ -46,7 +46,12 @@ public final class DecisionFile {
     colonies = root.putArray("colonies");
   }
 
-  /** Names a colony that could not be judged. */
+  /**
+   * Names a colony that could not be judged.
+   *
+   * @param c the colony that nothing can be said of
+   * @param reason why not, for people
+   */
   public void leaveOut(ColonyCase c, String reason) {
     root.withArray("/leftOut").addObject().put("colony", c.colony()).put("reason", reason);
   }
@@ -62,12 +67,20 @@ public final class DecisionFile {
     return node;
   }
 
-  /** Adds the windows of a colony. */
+  /**
+   * Adds the windows of a colony.
+   *
+   * @param w a finished search of windows
+   */
   public void add(Windows w) {
     WindowsJson.write(colony(w.colony()), w);
   }
 
-  /** Adds the rules of a colony. */
+  /**
+   * Adds the rules of a colony.
+   *
+   * @param trial a finished trial of rules
+   */
   public void add(RuleTrial trial) {
     ObjectNode node = colony(trial.colony());
     ObjectNode round = node.putObject("washes");
@@ -111,7 +124,12 @@ public final class DecisionFile {
     r.objections().forEach(objections::add);
   }
 
-  /** Adds what washes on several days are worth for a colony. */
+  /**
+   * Adds what washes on several days are worth for a colony.
+   *
+   * @param c the colony
+   * @param worth the worth of a wash, by wash day
+   */
   public void addWorth(ColonyCase c, List<WashWorth> worth) {
     ObjectNode node = colony(c);
     ArrayNode washes = node.putArray("washes");
@@ -175,7 +193,7 @@ public final class DecisionFile {
     node.put("level", six(e.interval().level()));
   }
 
-  /** The file's text. */
+  /** {@return the file's text} */
   public String text() {
     return JsonFigures.text(root);
   }

@@ -10,7 +10,12 @@ import java.util.Arrays;
  * @param chanceSmaller share of colonies in which the first is smaller, ties counting half
  */
 public record Difference(double mean, Spread band, double chanceSmaller) {
-  /** The first less the second; both by member. */
+  /**
+   * {@return the first less the second; both by member}
+   *
+   * @param first figures by member
+   * @param second figures of the same members, taken away from the first
+   */
   public static Difference of(double[] first, double[] second) {
     double[] d = Comparison.differences(first, second);
     return new Difference(

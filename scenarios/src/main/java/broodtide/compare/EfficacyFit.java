@@ -78,8 +78,9 @@ public final class EfficacyFit {
     }
 
     /**
-     * The setting that a control of the library states.
+     * {@return the setting that a control of the library states}
      *
+     * @param stated the setting as its file states it
      * @throws broodtide.study.BadInput when there is no such climate
      */
     public static Setting of(ControlTemplate.Setting stated) {
@@ -91,7 +92,15 @@ public final class EfficacyFit {
           stated.against());
     }
 
-    /** A trial with few mites, average stock and no mites from outside. */
+    /**
+     * {@return a trial with few mites, average stock and no mites from outside}
+     *
+     * @param model the place; its stock and immigration are left aside
+     * @param start first day of the treatment
+     * @param broodless whether the colonies have no brood
+     * @param measuredAfter days from then to the measurement, 1 to 365
+     * @param against what the mites that are left are set against
+     */
     public static Setting quiet(
         ColonyModel model, LocalDate start, boolean broodless, int measuredAfter, Against against) {
       ColonyModel plain = model.with(Immigration.NONE).with(StockTraits.AVERAGE);
@@ -118,7 +127,8 @@ public final class EfficacyFit {
   }
 
   /**
-   * The substance with both hazards multiplied so that its course takes a given share of all mites.
+   * {@return the substance with both hazards multiplied so that its course takes a given share of
+   * all mites}
    *
    * @param course how it is given, with the wanted ratio of the two hazards
    * @param setting where and how the share was measured

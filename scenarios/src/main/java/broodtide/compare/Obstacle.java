@@ -50,18 +50,24 @@ public record Obstacle(Kind kind, String words) {
       this.reason = reason;
     }
 
-    /** One letter. */
+    /** {@return one letter} */
     public char code() {
       return code;
     }
 
-    /** A few words. */
+    /** {@return a few words} */
     public String reason() {
       return reason;
     }
   }
 
-  /** The first thing that keeps a control from being begun on a day in a case, if any does. */
+  /**
+   * {@return the first thing that keeps a control from being begun on a day in a case, if any does}
+   *
+   * @param template the control of the library
+   * @param start first day of the control
+   * @param c the colony, with what was done already
+   */
   public static Optional<Obstacle> of(ControlTemplate template, LocalDate start, ColonyCase c) {
     return of(template, start, c, List.of());
   }

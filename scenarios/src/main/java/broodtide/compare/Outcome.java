@@ -65,33 +65,41 @@ public enum Outcome {
     this.usualCost = usualCost;
   }
 
-  /** The word in files and options. */
+  /** {@return the word in files and options} */
   public String word() {
     return word;
   }
 
-  /** What it is, with the unit in which it is shown. */
+  /** {@return what it is, with the unit in which it is shown} */
   public String title() {
     return title;
   }
 
-  /** Values times this are shown: 100 for shares, which are shown in per cent. */
+  /** {@return values times this are shown: 100 for shares, which are shown in per cent} */
   public int shownTimes() {
     return shownTimes;
   }
 
   /**
-   * By how much a treatment should better the outcome to be worth its trouble, when the beekeeper
-   * does not say: one mite per 100 bees, or five hundredths. Choice.
+   * {@return by how much a treatment should better the outcome to be worth its trouble, when the
+   * beekeeper does not say: one mite per 100 bees, or five hundredths} Choice.
    */
   public double usualCost() {
     return usualCost;
   }
 
-  /** The outcome of a plan, by member. */
+  /**
+   * {@return the outcome of a plan, by member}
+   *
+   * @param run the plan as it was played
+   */
   public abstract double[] of(PlanRun run);
 
-  /** The one figure that stands for all members: the median, or the mean chance of loss. */
+  /**
+   * {@return the one figure that stands for all members: the median, or the mean chance of loss}
+   *
+   * @param byMember what {@link #of} gave
+   */
   public double middle(double[] byMember) {
     return Spread.of(byMember).median();
   }
@@ -99,11 +107,16 @@ public enum Outcome {
   /**
    * Checks that a case reaches far enough.
    *
+   * @param c the case
    * @throws IllegalArgumentException when it does not
    */
   public void check(ColonyCase c) {}
 
-  /** The day on which infestation is judged: winter bees have been raised, or the last day. */
+  /**
+   * {@return the day on which infestation is judged: winter bees have been raised, or the last day}
+   *
+   * @param c the case
+   */
   public static LocalDate day(ColonyCase c) {
     LocalDate day = c.stages().endOfWinterBees(c.now());
     return day.isAfter(c.until()) ? c.until() : day;

@@ -12,7 +12,12 @@ import java.util.List;
 public final class PlanCheck {
   private PlanCheck() {}
 
-  /** Objections to the controls of a plan in a climate, none when there is nothing to say. */
+  /**
+   * {@return objections to the controls of a plan in a climate, none when there is nothing to say}
+   *
+   * @param plan the plan
+   * @param climate the year of the place
+   */
   public static List<String> of(Plan plan, Climate climate) {
     List<String> out = new ArrayList<>();
     for (Control control : plan.controls()) {
@@ -21,7 +26,12 @@ public final class PlanCheck {
     return out;
   }
 
-  /** The same for a colony, where what lies before the day of decision is said too. */
+  /**
+   * {@return the same for a colony, where what lies before the day of decision is said too}
+   *
+   * @param plan the plan
+   * @param c the colony, with what was done already
+   */
   public static List<String> of(Plan plan, ColonyCase c) {
     List<String> out = new ArrayList<>();
     for (Control control : plan.controls()) {
@@ -39,7 +49,12 @@ public final class PlanCheck {
     return out;
   }
 
-  /** Days of a course on which honey supers usually stand. */
+  /**
+   * {@return days of a course on which honey supers usually stand}
+   *
+   * @param course the treatment
+   * @param climate the year of the place
+   */
   public static int daysWithSupers(MiticideCourse course, Climate climate) {
     int days = 0;
     for (LocalDate d = course.from(); !d.isAfter(course.to()); d = d.plusDays(1)) {

@@ -13,7 +13,11 @@ import java.util.List;
  * @param adults adult bees of the middle colony
  */
 public record PlanDay(LocalDate date, Spread infestation, double adults) {
-  /** Every day of a run, from its start on. */
+  /**
+   * {@return every day of a run, from its start on}
+   *
+   * @param run a plan that was played
+   */
   public static List<PlanDay> all(PlanRun run) {
     List<PlanDay> out = new ArrayList<>();
     for (LocalDate date = run.colony().start();

@@ -66,32 +66,41 @@ public final class PlanRun {
     }
   }
 
-  /** The case. */
+  /** {@return the case} */
   public ColonyCase colony() {
     return colony;
   }
 
-  /** The plan, without what was already done. */
+  /** {@return the plan, without what was already done} */
   public Plan plan() {
     return plan;
   }
 
-  /** The colonies, day by day. */
+  /** {@return the colonies, day by day} */
   public EnsembleRun run() {
     return run;
   }
 
-  /** What stands against the plan in its calendar. */
+  /** {@return what stands against the plan in its calendar} */
   public List<String> objections() {
     return objections;
   }
 
-  /** A quantity on a day. */
+  /**
+   * {@return a quantity on a day}
+   *
+   * @param quantity one of those that were kept
+   * @param day a day of the run
+   */
   public Spread on(Quantity quantity, LocalDate day) {
     return Spread.of(run.values(quantity, day));
   }
 
-  /** Mites per 100 adult bees on a day, by member, at most {@value #FULL}. */
+  /**
+   * {@return mites per 100 adult bees on a day, by member, at most {@value #FULL}}
+   *
+   * @param day a day of the run
+   */
   public double[] infestation(LocalDate day) {
     int index = run.index(day);
     double[] out = new double[run.members()];
@@ -101,29 +110,37 @@ public final class PlanRun {
     return out;
   }
 
-  /** Share of colonies that are lost by a day, 0 to 1. */
+  /**
+   * {@return share of colonies that are lost by a day, 0 to 1}
+   *
+   * @param day a day of the run
+   */
   public double shareLost(LocalDate day) {
     int index = run.index(day);
     return Arrays.stream(lostOn).filter(d -> d <= index).count() / (double) lostOn.length;
   }
 
-  /** Whether a member is lost by a day: 1 when it is, 0 when not. */
+  /**
+   * {@return whether a member is lost by a day: 1 when it is, 0 when not}
+   *
+   * @param day a day of the run
+   */
   public double[] lost(LocalDate day) {
     int index = run.index(day);
     return Arrays.stream(lostOn).mapToDouble(d -> d <= index ? 1 : 0).toArray();
   }
 
   /**
-   * The day in spring on which a colony of the place has the fewest bees; empty when the run ends
-   * before it.
+   * {@return the day in spring on which a colony of the place has the fewest bees; empty when the
+   * run ends before it}
    */
   public Optional<SpringLow> springLow() {
     return colony.springLow();
   }
 
   /**
-   * Chance that each member is dead or too weak in spring, mites and other causes together. A
-   * colony that was lost before stays lost, whatever the model makes of its last bees.
+   * {@return chance that each member is dead or too weak in spring, mites and other causes
+   * together} A colony that was lost before stays lost, whatever the model makes of its last bees.
    *
    * @param low from {@link #springLow()}
    */
@@ -135,20 +152,27 @@ public final class PlanRun {
   }
 
   /**
-   * Chance that each member is lost, the one meaning of the word wherever plans and rules are
-   * judged: {@link #winterLosses} when the run reaches spring, else 1 for a colony that has died
-   * out by the last day and 0 for one that has not.
+   * {@return chance that each member is lost, the one meaning of the word wherever plans and rules
+   * are judged: {@link #winterLosses} when the run reaches spring, else 1 for a colony that has
+   * died out by the last day and 0 for one that has not}
    */
   public double[] losses() {
     return springLow().map(this::winterLosses).orElseGet(() -> lost(colony.until()));
   }
 
-  /** Winter bees that grew up without mites, on a day, by member. */
+  /**
+   * {@return winter bees that grew up without mites, on a day, by member}
+   *
+   * @param day a day of the run
+   */
   public double[] soundWinterBees(LocalDate day) {
     return run.values(Quantity.SOUND_WINTER_BEES, day);
   }
 
-  /** All mites, in mites, left when the winter bees have been raised and the hive is closed up. */
+  /**
+   * {@return all mites, in mites, left when the winter bees have been raised and the hive is closed
+   * up}
+   */
   public Spread mitesAtClosing() {
     return on(Quantity.MITES, Outcome.day(colony));
   }
@@ -159,7 +183,7 @@ public final class PlanRun {
         : Math.min(FULL, run.value(Quantity.INFESTATION, day, member));
   }
 
-  /** Highest infestation from now on, by member. */
+  /** {@return highest infestation from now on, by member} */
   public double[] peaks() {
     double[] out = new double[run.members()];
     for (int day = nowIndex(); day <= lastIndex(); day++) {
@@ -170,7 +194,7 @@ public final class PlanRun {
     return out;
   }
 
-  /** Day of the median colony's highest infestation. */
+  /** {@return day of the median colony's highest infestation} */
   public LocalDate peakDay() {
     int best = nowIndex();
     double top = -1;
@@ -184,7 +208,10 @@ public final class PlanRun {
     return colony.start().plusDays(best);
   }
 
-  /** Days from now until a member first stands over the limit of the day; -1 when it never does. */
+  /**
+   * {@return days from now until a member first stands over the limit of the day; -1 when it never
+   * does}
+   */
   public int[] daysToLimit() {
     int[] out = new int[run.members()];
     Arrays.fill(out, -1);
@@ -202,8 +229,9 @@ public final class PlanRun {
   }
 
   /**
-   * Mean share of capped worker cells with a mite while winter bees are raised, by member, over the
-   * days on which there are such cells; a colony that is lost counts as infested throughout.
+   * {@return mean share of capped worker cells with a mite while winter bees are raised, by member,
+   * over the days on which there are such cells; a colony that is lost counts as infested
+   * throughout}
    */
   public double[] winterBroodInfested() {
     double[] out = new double[run.members()];
@@ -225,12 +253,12 @@ public final class PlanRun {
     return out;
   }
 
-  /** Miticide applications in the plan. */
+  /** {@return miticide applications in the plan} */
   public int treatments() {
     return courses().stream().mapToInt(MiticideCourse::applications).sum();
   }
 
-  /** Days on which a miticide acts while honey supers usually stand. */
+  /** {@return days on which a miticide acts while honey supers usually stand} */
   public int daysTreatedWithSupers() {
     return courses().stream()
         .mapToInt(c -> PlanCheck.daysWithSupers(c, colony.model().climate()))

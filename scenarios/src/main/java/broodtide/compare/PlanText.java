@@ -19,6 +19,8 @@ public final class PlanText {
   /**
    * Reads a plan of shipped or own controls, each on its day.
    *
+   * @param text words as in {@code on 2026-08-20 with thymol}
+   * @return the plan
    * @throws OutOfRange when the words are no plan
    * @throws broodtide.study.BadInput when there is no such control
    */

@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * What an observation is worth before it is made: for every result that it may have, the belief is
- * moved, the best choice is made, and all is averaged over the results (Raiffa & Schlaifer 1961,
- * Applied Statistical Decision Theory). Sums over counts, no random numbers.
+ * moved, the best choice is made, and all is averaged over the results (Raiffa &amp; Schlaifer
+ * 1961, Applied Statistical Decision Theory). Sums over counts, no random numbers.
  *
  * @param best number of the best choice after each result
  * @param chance chance of each result
@@ -20,6 +20,7 @@ public record Preposterior(int[] best, double[] chance, double value) {
    *     add up to 1
    * @param weight weight of each state, adding up to 1
    * @param loss loss of each choice in each state, by choice then state
+   * @return what the observation is worth
    */
   public static Preposterior of(double[][] likelihood, double[] weight, double[][] loss) {
     int[] best = new int[likelihood.length];
@@ -44,12 +45,22 @@ public record Preposterior(int[] best, double[] chance, double value) {
     return new Preposterior(best, chance, value);
   }
 
-  /** Expected loss of the best choice when nothing more is learned. */
+  /**
+   * {@return expected loss of the best choice when nothing more is learned}
+   *
+   * @param weight weight of each state, adding up to 1
+   * @param loss loss of each choice in each state, by choice then state
+   */
   public static double blind(double[] weight, double[][] loss) {
     return Arrays.stream(loss).mapToDouble(l -> expected(weight, l)).min().orElseThrow();
   }
 
-  /** Number of the best choice when nothing more is learned, the first of equals. */
+  /**
+   * {@return number of the best choice when nothing more is learned, the first of equals}
+   *
+   * @param weight weight of each state, adding up to 1
+   * @param loss loss of each choice in each state, by choice then state
+   */
   public static int bestBlind(double[] weight, double[][] loss) {
     int best = 0;
     for (int a = 1; a < loss.length; a++) {
@@ -58,7 +69,12 @@ public record Preposterior(int[] best, double[] chance, double value) {
     return best;
   }
 
-  /** Expected loss when the state itself is known before the choice. */
+  /**
+   * {@return expected loss when the state itself is known before the choice}
+   *
+   * @param weight weight of each state, adding up to 1
+   * @param loss loss of each choice in each state, by choice then state
+   */
   public static double knowing(double[] weight, double[][] loss) {
     double sum = 0;
     for (int s = 0; s < weight.length; s++) {

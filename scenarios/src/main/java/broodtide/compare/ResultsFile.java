@@ -66,7 +66,7 @@ public final class ResultsFile {
     colonies = root.putArray("colonies");
   }
 
-  /** The JSON Schema (2020-12) of the format. */
+  /** {@return the JSON Schema (2020-12) of the format} */
   public static String schema() {
     try (InputStream in = ResultsFile.class.getResourceAsStream(SCHEMA)) {
       return new String(Objects.requireNonNull(in, SCHEMA).readAllBytes(), StandardCharsets.UTF_8);
@@ -75,7 +75,11 @@ public final class ResultsFile {
     }
   }
 
-  /** Adds one colony with its plans. */
+  /**
+   * Adds one colony with its plans.
+   *
+   * @param result the colony and its plans
+   */
   public void add(ColonyResult result) {
     Comparison comparison = result.comparison();
     ColonyCase c = comparison.colony();
@@ -207,7 +211,7 @@ public final class ResultsFile {
     return Arrays.stream(values).average().orElseThrow();
   }
 
-  /** The file's text. */
+  /** {@return the file's text} */
   public String text() {
     return JsonFigures.text(root);
   }

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 
 /** By what a beekeeper decides about treatments through a season. */
 public sealed interface Rule {
-  /** The rule in words. */
+  /** {@return the rule in words} */
   String name();
 
   /**
@@ -66,7 +66,11 @@ public sealed interface Rule {
     }
   }
 
-  /** Days to wait after the start of a control when the beekeeper does not say. */
+  /**
+   * {@return days to wait after the start of a control when the beekeeper does not say}
+   *
+   * @param control the control
+   */
   static int usualWait(ControlTemplate control) {
     LocalDate any = LocalDate.of(2001, 6, 1);
     Control placed = control.at(any);

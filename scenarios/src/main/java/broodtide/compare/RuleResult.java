@@ -51,12 +51,20 @@ public record RuleResult(
     objections = List.copyOf(objections);
   }
 
-  /** Mean over the members. */
+  /**
+   * {@return mean over the members}
+   *
+   * @param byMember figures by member
+   */
   public static double mean(double[] byMember) {
     return Arrays.stream(byMember).average().orElse(Double.NaN);
   }
 
-  /** Share of members with one or more. */
+  /**
+   * {@return share of members with one or more}
+   *
+   * @param byMember figures by member
+   */
   public static double shareWithAny(double[] byMember) {
     return Arrays.stream(byMember).filter(v -> v > 0).count() / (double) byMember.length;
   }

@@ -29,6 +29,8 @@ public final class RuleText {
   /**
    * Reads a rule.
    *
+   * @param text words as in {@code 2 with formic-slow}
+   * @return the rule
    * @throws OutOfRange when it is none
    * @throws broodtide.study.BadInput when there is no such control
    */

@@ -37,6 +37,7 @@ public record RuleTrial(
    * @param seed seed of the luck at washing
    * @param workers threads; their number does not change the result
    * @param progress is told of every rule done
+   * @return the results
    * @throws IllegalArgumentException when washes lie outside the days to come
    */
   public static RuleTrial of(

@@ -17,7 +17,11 @@ public final class Shortfall {
 
   private Shortfall() {}
 
-  /** What the dates of treatment and washes themselves put in doubt, in sentences. */
+  /**
+   * {@return what the dates of treatment and washes themselves put in doubt, in sentences}
+   *
+   * @param check the treatment as its washes judge it
+   */
   public static List<String> doubts(TreatmentCheck check) {
     MiticideCourse course = check.treatment();
     List<String> out = new ArrayList<>();
@@ -49,7 +53,12 @@ public final class Shortfall {
     return out;
   }
 
-  /** What else can make a treatment fall short, the most easily checked first. */
+  /**
+   * {@return what else can make a treatment fall short, the most easily checked first}
+   *
+   * @param check the treatment as its washes judge it
+   * @param template the control of the library
+   */
   public static List<String> reasons(TreatmentCheck check, ControlTemplate template) {
     MiticideCourse course = check.treatment();
     List<String> out = new ArrayList<>();

@@ -13,7 +13,11 @@ import java.util.Arrays;
  * @param q95 95 % lie below
  */
 public record Spread(double q05, double q25, double median, double q75, double q95) {
-  /** Of equally likely values, at least one. */
+  /**
+   * {@return of equally likely values, at least one}
+   *
+   * @param values at least one, in any order
+   */
   public static Spread of(double[] values) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);

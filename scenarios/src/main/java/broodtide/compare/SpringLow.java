@@ -22,7 +22,7 @@ public record SpringLow(LocalDate day, double adults) {
   private static final int YEAR = 366;
 
   /**
-   * The first such day that comes after a day.
+   * {@return the first such day that comes after a day}
    *
    * @param model the place and the bees; stock and immigration play no part
    * @param day for example a day in autumn

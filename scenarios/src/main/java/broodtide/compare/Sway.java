@@ -16,7 +16,13 @@ import java.util.stream.IntStream;
  * @param high the same where it is highest
  */
 public record Sway(UnknownSummary unknown, double low, double high) {
-  /** Sways of every unknown for a plan on a day, in the order of the unknowns. */
+  /**
+   * {@return sways of every unknown for a plan on a day, in the order of the unknowns}
+   *
+   * @param comparison the plans that were played
+   * @param run the plan to look at
+   * @param day the day on which its infestation is looked at
+   */
   public static List<Sway> of(Comparison comparison, PlanRun run, LocalDate day) {
     double[][] z = comparison.posterior().sample().z();
     double[] infestation = run.infestation(day);
@@ -41,7 +47,9 @@ public record Sway(UnknownSummary unknown, double low, double high) {
     return out;
   }
 
-  /** How many times as large the larger of the two is; 1 when the unknown does not matter. */
+  /**
+   * {@return how many times as large the larger of the two is; 1 when the unknown does not matter}
+   */
   public double factor() {
     double least = Math.max(1e-9, Math.min(low, high));
     return Math.max(least, Math.max(low, high)) / least;

@@ -64,7 +64,7 @@ public record TreatmentCheck(
     CANNOT_TELL
   }
 
-  /** What can be said of the treatment. */
+  /** {@return what can be said of the treatment} */
   public Verdict verdict() {
     if (chanceWorked >= SURE) {
       return Verdict.WORKED;
@@ -80,6 +80,7 @@ public record TreatmentCheck(
    * @param effort how hard to work
    * @param workers threads; their number does not change the result
    * @param progress is told of work done
+   * @return the verdict and its figures
    * @throws IllegalArgumentException when it began before the record, or there is no wash before or
    *     none after its start
    */

@@ -31,7 +31,7 @@ public final class UsualPlans {
   private UsualPlans() {}
 
   /**
-   * The plans that fit into the days ahead.
+   * {@return the plans that fit into the days ahead}
    *
    * @param c the colony
    * @param treatment the treatment to lay at each date; empty to choose by date

@@ -31,7 +31,14 @@ public record WashRound(
     }
   }
 
-  /** Alcohol washes of bees from mixed frames, as in the records of washes. */
+  /**
+   * {@return alcohol washes of bees from mixed frames, as in the records of washes}
+   *
+   * @param first day of the first one
+   * @param last no wash after this day
+   * @param every days from one to the next, 7 to 120
+   * @param bees bees in each, 50 to 1,000
+   */
   public static WashRound usual(LocalDate first, LocalDate last, int every, int bees) {
     var recovery = WashMethod.ALCOHOL.recovery();
     var frame = Frame.MIXED.factor();
@@ -44,7 +51,7 @@ public record WashRound(
         Math.hypot(recovery.sd() / recovery.mean(), frame.sd() / frame.mean()));
   }
 
-  /** The days. */
+  /** {@return the days} */
   public List<LocalDate> days() {
     List<LocalDate> out = new ArrayList<>();
     for (LocalDate d = first; !d.isAfter(last); d = d.plusDays(every)) {

@@ -64,12 +64,12 @@ public record WashWorth(
     decisions = List.copyOf(decisions);
   }
 
-  /** What washing first gains over deciding today; below 0 where the delay costs more. */
+  /** {@return what washing first gains over deciding today; below 0 where the delay costs more} */
   public double gain() {
     return today - withWash;
   }
 
-  /** What is lost by itself when nothing is begun before the wash day, 0 or more. */
+  /** {@return what is lost by itself when nothing is begun before the wash day, 0 or more} */
   public double delay() {
     return later - today;
   }
@@ -86,6 +86,7 @@ public record WashWorth(
    * @param outcome what plans are judged by
    * @param cost cost of each treatment in the unit of the outcome
    * @param workers threads; their number does not change the result
+   * @return what the wash is worth
    * @throws IllegalArgumentException when the wash day or a plan lies outside the days to come
    */
   public static WashWorth of(

@@ -50,6 +50,7 @@ public final class WindowSearch {
    * @param outcome what cells are judged by
    * @param workers threads; their number does not change the result
    * @param progress is told of every cell done
+   * @return the map of windows
    * @throws IllegalArgumentException when a start lies before the decision or after the end, or the
    *     case does not reach far enough for the outcome
    */
@@ -91,8 +92,8 @@ public final class WindowSearch {
   }
 
   /**
-   * The usual controls from every seventh day on, by the share of winter brood with a mite, or by
-   * infestation when no winter bees are raised in the days to come.
+   * {@return the usual controls from every seventh day on, by the share of winter brood with a
+   * mite, or by infestation when no winter bees are raised in the days to come}
    *
    * @param colony the case
    * @param posterior what the washes say of it

@@ -51,7 +51,7 @@ public record Windows(
       cells = List.copyOf(cells);
     }
 
-    /** The first column with the lowest outcome; empty when every cell is blocked. */
+    /** {@return the first column with the lowest outcome; empty when every cell is blocked} */
     public Optional<Integer> best() {
       Optional<Integer> best = Optional.empty();
       double least = Double.POSITIVE_INFINITY;
@@ -64,7 +64,11 @@ public record Windows(
       return best;
     }
 
-    /** A cell's middle figure; empty when it is blocked. */
+    /**
+     * {@return a cell's middle figure; empty when it is blocked}
+     *
+     * @param column number of a start day, from 0
+     */
     public Optional<Double> middle(int column) {
       return cells.get(column) instanceof Played p ? Optional.of(p.middle()) : Optional.empty();
     }
@@ -84,7 +88,10 @@ public record Windows(
     rows = List.copyOf(rows);
   }
 
-  /** The row with the lowest outcome, the first of equals; empty when every cell is blocked. */
+  /**
+   * {@return the row with the lowest outcome, the first of equals; empty when every cell is
+   * blocked}
+   */
   public Optional<Row> best() {
     Optional<Row> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
@@ -98,21 +105,28 @@ public record Windows(
     return best;
   }
 
-  /** What waiting leads to: the outcome's middle figure. */
+  /** {@return what waiting leads to: the outcome's middle figure} */
   public double ifYouWait() {
     return outcome.middle(waiting);
   }
 
   /**
-   * How far a cell of a row may stand from the row's best and still count as good: a tenth of what
-   * the best gains over waiting; nothing when it gains nothing.
+   * {@return how far a cell of a row may stand from the row's best and still count as good: a tenth
+   * of what the best gains over waiting; nothing when it gains nothing}
+   *
+   * @param row a row of these
    */
   public double tolerance(Row row) {
     double least = row.best().flatMap(row::middle).orElse(Double.POSITIVE_INFINITY);
     return Math.max(0, (1 - AS_GOOD) * (ifYouWait() - least));
   }
 
-  /** The days around a row's best one that are about as good; empty when every cell is blocked. */
+  /**
+   * {@return the days around a row's best one that are about as good; empty when every cell is
+   * blocked}
+   *
+   * @param row a row of these
+   */
   public Optional<Stretch> asGood(Row row) {
     if (row.best().isEmpty()) {
       return Optional.empty();

@@ -66,12 +66,16 @@ public record Wintering(
     Measures.checkAll(Wintering.class, weakest, spread, otherLosses);
   }
 
-  /** The defaults. */
+  /** {@return the defaults} */
   public static Wintering defaults() {
     return with(Map.of());
   }
 
-  /** The defaults with some components replaced by name. */
+  /**
+   * {@return the defaults with some components replaced by name}
+   *
+   * @param overrides values by component name; each must lie in the range of its component
+   */
   public static Wintering with(Map<String, Double> overrides) {
     return Measures.build(Wintering.class, overrides);
   }
@@ -90,7 +94,12 @@ public record Wintering(
     return NORMAL.cumulativeProbability(-FastMath.log(adults / low.adults() / weakest) / spread);
   }
 
-  /** Chance that a colony is lost for whatever cause. Arguments as in {@link #tooWeak}. */
+  /**
+   * {@return chance that a colony is lost for whatever cause} Arguments as in {@link #tooWeak}.
+   *
+   * @param adults its adult bees on the day of the low, zero or more
+   * @param low the low of its climate
+   */
   public double lost(double adults, SpringLow low) {
     return 1 - (1 - otherLosses) * (1 - tooWeak(adults, low));
   }

@@ -16,7 +16,11 @@ import java.util.Optional;
 public record YearStages(Climate climate) {
   private static final int YEAR = 366;
 
-  /** The stage of a day. */
+  /**
+   * {@return the stage of a day}
+   *
+   * @param day the day
+   */
   public Stage on(LocalDate day) {
     if (climate.supers().holds(day)) {
       return Stage.HONEY_FLOW;
@@ -34,8 +38,11 @@ public record YearStages(Climate climate) {
   }
 
   /**
-   * The limit on a day, mites per 100 adult bees. A stage for which the set names no limit keeps
-   * that of the stage before; empty when no stage has one.
+   * {@return the limit on a day, mites per 100 adult bees} A stage for which the set names no limit
+   * keeps that of the stage before; empty when no stage has one.
+   *
+   * @param limits the set of limits
+   * @param day the day
    */
   public Optional<Double> limitOn(LimitSet limits, LocalDate day) {
     for (int back = 0; back < YEAR; back++) {
@@ -47,12 +54,20 @@ public record YearStages(Climate climate) {
     return Optional.empty();
   }
 
-  /** The first day, from a day on, that lies in the weeks in which winter bees are raised. */
+  /**
+   * {@return the first day, from a day on, that lies in the weeks in which winter bees are raised}
+   *
+   * @param from the first day that counts
+   */
   public LocalDate nextWinterBees(LocalDate from) {
     return from.plusDays(daysTo(from, d -> climate.winterBees().holds(d)));
   }
 
-  /** The last day of the winter-bee weeks that end on or after a day. */
+  /**
+   * {@return the last day of the winter-bee weeks that end on or after a day}
+   *
+   * @param from the first day that counts
+   */
   public LocalDate endOfWinterBees(LocalDate from) {
     LocalDate d = nextWinterBees(from);
     while (climate.winterBees().holds(d.plusDays(1))) {
@@ -61,7 +76,12 @@ public record YearStages(Climate climate) {
     return d;
   }
 
-  /** Whether the winter bees of the coming winter have been raised and spring has not begun. */
+  /**
+   * {@return whether the winter bees of the coming winter have been raised and spring has not
+   * begun}
+   *
+   * @param day the day
+   */
   public boolean closedUp(LocalDate day) {
     Stage stage = on(day);
     return (stage == Stage.WINTER_BEES || stage == Stage.BROODLESS)
@@ -69,7 +89,11 @@ public record YearStages(Climate climate) {
         && daysTo(day, this::leastLaying) < daysTo(day, d -> climate.winterBees().holds(d));
   }
 
-  /** The first day after supers come off, from a day on; today when they are off already. */
+  /**
+   * {@return the first day after supers come off, from a day on; today when they are off already}
+   *
+   * @param from the first day that counts
+   */
   public LocalDate afterHarvest(LocalDate from) {
     LocalDate d = from;
     if (on(from) == Stage.BUILD_UP) {
@@ -81,7 +105,11 @@ public record YearStages(Climate climate) {
     return d;
   }
 
-  /** The first day from a day on with no brood left, when the year has such a day. */
+  /**
+   * {@return the first day from a day on with no brood left, when the year has such a day}
+   *
+   * @param from the first day that counts
+   */
   public Optional<LocalDate> broodless(LocalDate from) {
     int untilLastDrone = 24;
     int idle = 0;
@@ -95,17 +123,33 @@ public record YearStages(Climate climate) {
     return Optional.empty();
   }
 
-  /** The stretches of one stage between two days. */
+  /**
+   * {@return the stretches of one stage between two days}
+   *
+   * @param stage the part of the year
+   * @param from the first day that counts
+   * @param to the last day that counts
+   */
   public List<LocalDate[]> stretches(Stage stage, LocalDate from, LocalDate to) {
     return stretches(d -> on(d) == stage, from, to);
   }
 
-  /** The stretches with supers on between two days. */
+  /**
+   * {@return the stretches with supers on between two days}
+   *
+   * @param from the first day that counts
+   * @param to the last day that counts
+   */
   public List<LocalDate[]> supers(LocalDate from, LocalDate to) {
     return stretches(d -> climate.supers().holds(d), from, to);
   }
 
-  /** The stretches in which winter bees are raised between two days. */
+  /**
+   * {@return the stretches in which winter bees are raised between two days}
+   *
+   * @param from the first day that counts
+   * @param to the last day that counts
+   */
   public List<LocalDate[]> winterBees(LocalDate from, LocalDate to) {
     return stretches(d -> climate.winterBees().holds(d), from, to);
   }

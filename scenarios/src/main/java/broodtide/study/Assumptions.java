@@ -47,7 +47,7 @@ public record Assumptions(
     Measures.checkAll(Assumptions.class, beesPerFrame, sparseArrivals, denseArrivals);
   }
 
-  /** The figures that studies use. */
+  /** {@return the figures that studies use} */
   public static Assumptions usual() {
     return Measures.build(Assumptions.class, Map.of());
   }

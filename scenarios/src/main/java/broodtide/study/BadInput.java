@@ -12,6 +12,8 @@ public final class BadInput extends RuntimeException {
   public static final int SHOWN = 20;
 
   private final transient List<Fault> faults;
+
+  /** All faults there are, those listed included. */
   private final int total;
 
   /**
@@ -24,17 +26,21 @@ public final class BadInput extends RuntimeException {
     this.total = total;
   }
 
-  /** An input with one fault. */
+  /**
+   * {@return an input with one fault}
+   *
+   * @param fault the one thing that is wrong
+   */
   public static BadInput of(Fault fault) {
     return new BadInput(List.of(fault), 1);
   }
 
-  /** The first faults, in the order of the file. */
+  /** {@return the first faults, in the order of the file} */
   public List<Fault> faults() {
     return faults;
   }
 
-  /** How many faults there are in all. */
+  /** {@return how many faults there are in all} */
   public int total() {
     return total;
   }

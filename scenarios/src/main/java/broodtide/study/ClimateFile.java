@@ -67,6 +67,8 @@ public final class ClimateFile {
   /**
    * Reads a climate.
    *
+   * @param source where the text comes from; its name appears in every fault
+   * @return the climate
    * @throws BadInput with every fault there is
    */
   public static Climate read(Source source) {
@@ -74,7 +76,7 @@ public final class ClimateFile {
   }
 
   /**
-   * A climate as the text of a file.
+   * {@return a climate as the text of a file}
    *
    * @param climate a climate as it was read, not one turned south
    */

@@ -54,7 +54,11 @@ public record ColonyStart(
     OutOfRange.check("strength", strength, 0.05, 3, "1");
   }
 
-  /** Adult bees as given, from frames when it was frames; empty when neither was given. */
+  /**
+   * {@return adult bees as given, from frames when it was frames; empty when neither was given}
+   *
+   * @param assumptions says how many bees stand on a frame
+   */
   public OptionalDouble bees(Assumptions assumptions) {
     return framesOfBees.isPresent()
         ? OptionalDouble.of(framesOfBees.getAsDouble() * assumptions.beesPerFrame())

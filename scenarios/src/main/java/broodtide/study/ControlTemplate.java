@@ -37,7 +37,12 @@ public record ControlTemplate(
     cautions = List.copyOf(cautions);
   }
 
-  /** The control, begun on a day. */
+  /**
+   * The control, begun on a day.
+   *
+   * @param start first day of the control
+   * @return the control on its days
+   */
   public Control at(LocalDate start) {
     return action.at(title, start);
   }
@@ -49,6 +54,7 @@ public record ControlTemplate(
      *
      * @param name what people call it
      * @param start first day
+     * @return the control on its days
      */
     Control at(String name, LocalDate start);
   }
@@ -68,7 +74,12 @@ public record ControlTemplate(
       return new MiticideCourse(name, miticide, start, applications, every);
     }
 
-    /** The same given at another rhythm. */
+    /**
+     * {@return the same given at another rhythm}
+     *
+     * @param times how often, 1 to 20
+     * @param apart days from one to the next
+     */
     public Treatment given(int times, int apart) {
       return new Treatment(substance, miticide, times, apart);
     }

@@ -104,13 +104,19 @@ public final class ControlTemplateFile {
   /**
    * Reads a control with its usual values.
    *
+   * @param source where the text comes from; its name appears in every fault
+   * @return the control
    * @throws BadInput with every fault there is
    */
   public static ControlTemplate read(Source source) {
     return Reading.whole(source, FORM);
   }
 
-  /** A control with its usual values as the text of a file. */
+  /**
+   * {@return a control with its usual values as the text of a file}
+   *
+   * @param template the control of the library
+   */
   public static String write(ControlTemplate template) {
     return NeatJson.text(FORM.write(template));
   }

@@ -17,12 +17,17 @@ public record Fault(
     String file, int line, int column, String field, @Nullable String value, String message) {
   private static final int LONGEST = 60;
 
-  /** A fault of a whole file. */
+  /**
+   * {@return a fault of a whole file}
+   *
+   * @param file name of the file or option
+   * @param message what is wrong, what is allowed and how to mend it
+   */
   public static Fault of(String file, String message) {
     return new Fault(file, 0, 0, "", null, message);
   }
 
-  /** The fault on one line: where, what, what is allowed. */
+  /** {@return the fault on one line: where, what, what is allowed} */
   public String text() {
     StringBuilder out = new StringBuilder(file);
     if (line > 0) {

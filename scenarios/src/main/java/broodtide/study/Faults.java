@@ -18,7 +18,15 @@ public final class Faults {
     this.file = file;
   }
 
-  /** Adds a fault; see {@link Fault} for what each part means. */
+  /**
+   * Adds a fault; see {@link Fault} for what each part means.
+   *
+   * @param line line in the file, from 1; 0 when there is none
+   * @param column column in the line, from 1; 0 when there is none
+   * @param field path or column name
+   * @param value the value as it was given, null when it is missing
+   * @param message what is allowed and how to mend it
+   */
   public void add(int line, int column, String field, @Nullable String value, String message) {
     total++;
     if (kept.size() < BadInput.SHOWN) {
@@ -26,7 +34,7 @@ public final class Faults {
     }
   }
 
-  /** How many were added. */
+  /** {@return how many were added} */
   public int total() {
     return total;
   }

@@ -62,7 +62,7 @@ public record Lesson(
       choices = List.copyOf(choices);
     }
 
-    /** The right answer. */
+    /** {@return the right answer} */
     public Choice right() {
       return choices.stream().filter(Choice::right).findFirst().orElseThrow();
     }
@@ -136,7 +136,7 @@ public record Lesson(
    */
   public record Line(String name, Study setting, Scenario scenario) {}
 
-  /** Every colony under every plan, in the order of the file. */
+  /** {@return every colony under every plan, in the order of the file} */
   public List<Line> lines() {
     List<Line> out = new ArrayList<>();
     for (Study setting : settings) {
@@ -148,8 +148,9 @@ public record Lesson(
   }
 
   /**
-   * The line of a plan.
+   * {@return the line of a plan}
    *
+   * @param plan name of one of the plans of the lesson
    * @throws IllegalArgumentException when there is none of that name
    */
   public Line line(String plan) {

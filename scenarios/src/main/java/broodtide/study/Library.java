@@ -23,7 +23,7 @@ public final class Library {
     /** Lessons of the class page. */
     LESSONS;
 
-    /** The folder's name. */
+    /** {@return the folder's name} */
     public String folder() {
       return name().toLowerCase(Locale.ROOT);
     }
@@ -31,7 +31,11 @@ public final class Library {
 
   private Library() {}
 
-  /** Names of what stands on a shelf, in the order of the alphabet. */
+  /**
+   * {@return names of what stands on a shelf, in the order of the alphabet}
+   *
+   * @param shelf the shelf
+   */
   public static List<String> names(Shelf shelf) {
     return files(shelf).stream()
         .filter(file -> file.endsWith(".json"))
@@ -49,8 +53,9 @@ public final class Library {
   }
 
   /**
-   * A climate by name or path.
+   * {@return a climate by name or path}
    *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
    * @throws BadInput when there is none, or the file is faulty
    */
   public static Climate climate(String nameOrPath) {
@@ -58,8 +63,9 @@ public final class Library {
   }
 
   /**
-   * A control with its usual values by name or path.
+   * {@return a control with its usual values by name or path}
    *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
    * @throws BadInput when there is none, or the file is faulty
    */
   public static ControlTemplate control(String nameOrPath) {
@@ -67,8 +73,9 @@ public final class Library {
   }
 
   /**
-   * A study by name or path.
+   * {@return a study by name or path}
    *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
    * @throws BadInput when there is none, or the file is faulty
    */
   public static Study study(String nameOrPath) {
@@ -76,15 +83,16 @@ public final class Library {
   }
 
   /**
-   * A lesson by name or path.
+   * {@return a lesson by name or path}
    *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
    * @throws BadInput when there is none, or the file is faulty
    */
   public static Lesson lesson(String nameOrPath) {
     return LessonFile.read(find(Shelf.LESSONS, nameOrPath));
   }
 
-  /** The shipped lessons in the order of their numbers. */
+  /** {@return the shipped lessons in the order of their numbers} */
   public static List<Lesson> lessons() {
     return names(Shelf.LESSONS).stream()
         .map(Library::lesson)
@@ -93,8 +101,10 @@ public final class Library {
   }
 
   /**
-   * The file that a name or a path means; paths start at the working directory.
+   * {@return the file that a name or a path means; paths start at the working directory}
    *
+   * @param shelf the shelf
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
    * @throws BadInput when there is none of that name
    */
   public static Source find(Shelf shelf, String nameOrPath) {

@@ -68,13 +68,13 @@ public final class LimitLibrary {
 
   private LimitLibrary() {}
 
-  /** Names of the shipped sets; the first one is the default. */
+  /** {@return names of the shipped sets; the first one is the default} */
   public static List<String> names() {
     return NAMES;
   }
 
   /**
-   * A shipped set.
+   * {@return a shipped set}
    *
    * @param name one of {@link #names()}
    * @throws BadInput when there is none of that name; the message lists those there are
@@ -100,6 +100,7 @@ public final class LimitLibrary {
    *
    * @param json the text; not closed here
    * @param file name to show in messages
+   * @return the set of limits
    * @throws BadInput when the text is no such set
    * @throws IOException when the text cannot be read at all
    */

@@ -16,31 +16,40 @@ public sealed interface Source {
   /** Largest text read, bytes. */
   int LARGEST = 5 * 1024 * 1024;
 
-  /** The name as messages show it. */
+  /** {@return the name as messages show it} */
   String name();
 
-  /** Whether there is something to read. */
+  /** {@return whether there is something to read} */
   boolean exists();
 
   /**
-   * Another source whose name is given relative to this one.
+   * {@return another source whose name is given relative to this one}
    *
    * @param relative a path such as {@code washes.csv}
    * @throws BadInput when no file can have that name
    */
   Source beside(String relative);
 
-  /** Opens it. The caller closes the stream. */
+  /**
+   * Opens it.
+   *
+   * @return a stream from its beginning; the caller closes it
+   * @throws IOException when it cannot be opened
+   */
   InputStream open() throws IOException;
 
-  /** A file. */
+  /**
+   * {@return a file}
+   *
+   * @param path the file
+   */
   static Source of(Path path) {
     return new OnDisk(path);
   }
 
   /**
-   * A text at hand, such as one that came through a pipe. What lies beside it is looked for in the
-   * working directory.
+   * {@return a text at hand, such as one that came through a pipe} What lies beside it is looked
+   * for in the working directory.
    *
    * @param name name to show in messages
    * @param text the text
@@ -50,7 +59,7 @@ public sealed interface Source {
   }
 
   /**
-   * The whole text, with a byte order mark taken off.
+   * {@return the whole text, with a byte order mark taken off}
    *
    * @throws BadInput when it is missing, larger than {@link #LARGEST} or not in UTF-8
    */

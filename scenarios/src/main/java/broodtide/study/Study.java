@@ -70,7 +70,7 @@ public record Study(
     mites = Map.copyOf(mites);
   }
 
-  /** The rates of the colony and its mites. */
+  /** {@return the rates of the colony and its mites} */
   public ColonyModel model() {
     Immigration arrivals;
     if (immigration.isEmpty()) {
@@ -88,7 +88,7 @@ public record Study(
   }
 
   /**
-   * The colony, with the infestation that the study gives.
+   * {@return the colony, with the infestation that the study gives}
    *
    * @throws IllegalStateException when the study leaves the infestation to the washes
    */
@@ -103,7 +103,7 @@ public record Study(
   }
 
   /**
-   * The colony with a given infestation.
+   * {@return the colony with a given infestation}
    *
    * @param infestation mites per 100 adult bees on the first day
    */
@@ -112,7 +112,10 @@ public record Study(
         colony.strength(), startSize(), infestation, colony.stock().vigour(), 1, List.of());
   }
 
-  /** One scenario per plan, in their order; each begins with the controls already carried out. */
+  /**
+   * {@return one scenario per plan, in their order; each begins with the controls already carried
+   * out}
+   */
   public List<Scenario> scenarios() {
     ColonyModel model = model();
     return plans.stream()
@@ -120,7 +123,11 @@ public record Study(
         .toList();
   }
 
-  /** A plan together with the controls already carried out, which come first. */
+  /**
+   * {@return a plan together with the controls already carried out, which come first}
+   *
+   * @param plan what may be done from the day of decision on
+   */
   public Plan withGiven(Plan plan) {
     return new Plan(plan.name(), Stream.concat(given.stream(), plan.controls().stream()).toList());
   }

@@ -9,6 +9,8 @@ public final class StudyFile {
   /**
    * Reads a study.
    *
+   * @param file a file of studies; washes that it names lie beside it
+   * @return the study
    * @throws BadInput with every fault there is
    */
   public static Study read(Path file) {
@@ -18,6 +20,8 @@ public final class StudyFile {
   /**
    * Reads a study.
    *
+   * @param source where the text comes from; its name appears in every fault
+   * @return the study
    * @throws BadInput with every fault there is
    */
   public static Study read(Source source) {
@@ -25,8 +29,10 @@ public final class StudyFile {
   }
 
   /**
-   * A study as the text of a file. Climates of the library are named; controls are written out in
-   * full, so that the file keeps its meaning when the library changes.
+   * {@return a study as the text of a file} Climates of the library are named; controls are written
+   * out in full, so that the file keeps its meaning when the library changes.
+   *
+   * @param study the study
    */
   public static String write(Study study) {
     return NeatJson.text(StudyForm.FORM.write(study));

@@ -15,17 +15,17 @@ public final class StudySchema {
 
   private StudySchema() {}
 
-  /** The schema of a study. */
+  /** {@return the schema of a study} */
   public static String study() {
     return whole("Study", StudyForm.FORM);
   }
 
-  /** The schema of a climate. */
+  /** {@return the schema of a climate} */
   public static String climate() {
     return whole("Climate", ClimateFile.FORM);
   }
 
-  /** The schema of a control with its usual values. */
+  /** {@return the schema of a control with its usual values} */
   public static String control() {
     SchemaParts parts = new SchemaParts();
     ObjectNode body = ControlTemplateFile.FORM.schema(parts);
@@ -33,7 +33,7 @@ public final class StudySchema {
     return text("Control", body, parts);
   }
 
-  /** The schema of a lesson. */
+  /** {@return the schema of a lesson} */
   public static String lesson() {
     return whole("Lesson", LessonForm.FORM);
   }

@@ -21,12 +21,16 @@ public enum Surroundings {
    */
   private static final YearSpan SEASON = new YearSpan(MonthDay.of(6, 1), MonthDay.of(11, 30));
 
-  /** The word that files use. */
+  /** {@return the word that files use} */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** The mites that arrive, north of the equator. */
+  /**
+   * {@return the mites that arrive, north of the equator}
+   *
+   * @param assumptions says how many mites arrive
+   */
   public Immigration immigration(Assumptions assumptions) {
     return switch (this) {
       case ISOLATED -> Immigration.NONE;

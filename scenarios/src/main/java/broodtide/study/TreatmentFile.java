@@ -37,7 +37,11 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
    * @param note the beekeeper's note, may be empty
    */
   public record Given(String colony, Control control, String note) {
-    /** Whether this colony was treated. */
+    /**
+     * {@return whether this colony was treated}
+     *
+     * @param name name of a colony
+     */
     public boolean concerns(String name) {
       return colony.isEmpty() || colony.equals(name);
     }
@@ -49,6 +53,7 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
    * @param in the bytes; not closed here
    * @param name the name to show in messages
    * @param today treatments begun after this day are refused
+   * @return the treatments
    * @throws BadInput with every fault of the file
    * @throws IOException when it cannot be read at all
    */
@@ -71,7 +76,11 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
     return new TreatmentFile(name, rows.given(), notes);
   }
 
-  /** What was done to a colony, by date. */
+  /**
+   * {@return what was done to a colony, by date}
+   *
+   * @param colony name of the colony
+   */
   public List<Control> of(String colony) {
     return given.stream()
         .filter(g -> g.concerns(colony))
@@ -80,7 +89,11 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
         .toList();
   }
 
-  /** Notes on treatments of colonies that are not among these, which are not used. */
+  /**
+   * {@return notes on treatments of colonies that are not among these, which are not used}
+   *
+   * @param colonies names of the colonies that there are
+   */
   public List<String> unused(Set<String> colonies) {
     Set<String> strangers = new TreeSet<>();
     for (Given g : given) {

@@ -36,6 +36,7 @@ public record WashFile(String name, List<Wash> washes, List<String> notes) {
    * @param in the bytes; not closed here
    * @param name the name to show in messages
    * @param today washes after this day are refused
+   * @return the washes
    * @throws BadInput with every fault of the file
    * @throws IOException when it cannot be read at all
    */
@@ -43,7 +44,15 @@ public record WashFile(String name, List<Wash> washes, List<String> notes) {
     return read(SheetText.read(in, name), name, today);
   }
 
-  /** Reads washes from characters; see {@link #read(InputStream, String, LocalDate)}. */
+  /**
+   * Reads washes from characters; see {@link #read(InputStream, String, LocalDate)}.
+   *
+   * @param in the characters, read to their end
+   * @param name what messages call the file
+   * @param today no wash may be later
+   * @return the washes
+   * @throws IOException when the characters cannot be read
+   */
   public static WashFile read(Reader in, String name, LocalDate today) throws IOException {
     return read(SheetText.read(in, name), name, today);
   }
@@ -65,7 +74,7 @@ public record WashFile(String name, List<Wash> washes, List<String> notes) {
     return new WashFile(name, rows.washes(), notes);
   }
 
-  /** The washes of each colony by date, colonies in the order of their names. */
+  /** {@return the washes of each colony by date, colonies in the order of their names} */
   public Map<String, List<Wash>> byColony() {
     Map<String, List<Wash>> colonies = new TreeMap<>();
     for (Wash wash : washes) {

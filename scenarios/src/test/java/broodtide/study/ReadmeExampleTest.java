@@ -68,8 +68,7 @@ class ReadmeExampleTest {
       SeasonPosterior colonies =
           SeasonPosterior.of(
               past, washes, Priors.defaults(), Effort.usual(1), workers, Progress.NONE);
-      EnsembleRun run =
-          colonies.run(ahead, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
+      EnsembleRun run = colonies.run(ahead, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
       band = run.quantiles(Quantity.INFESTATION, run.index(october), 0.05, 0.5, 0.95);
     }
     // end of example
@@ -86,6 +85,7 @@ class ReadmeExampleTest {
         Files.readString(SOURCE)
             .split("    // example: " + example + "\n", 2)[1]
             .split("    // end of example\n", 2)[0]
+            .stripTrailing()
             .stripIndent();
     new WrittenPart(Path.of("../README.md"), "java, " + example)
         .holds("```java\n" + shown.strip() + "\n```");
