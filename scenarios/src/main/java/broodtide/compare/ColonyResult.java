@@ -28,6 +28,7 @@ public record ColonyResult(
    * Sums up a finished comparison.
    *
    * @param comparison plans of one colony that have been played
+   * @param windows the map of windows for the same colony; empty when none was asked for
    * @param workers threads; their number does not change the result
    * @return the result
    */
