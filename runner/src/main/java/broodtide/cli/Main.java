@@ -46,12 +46,15 @@ public final class Main {
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(LocalDate.class, Main::date);
+    line.registerConverter(int.class, Main::whole);
+    line.registerConverter(Integer.class, Main::whole);
     line.registerConverter(YearSpan.class, Main::span);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
             desk.terminal().colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
-    line.setParameterExceptionHandler(Main::misuse);
+    line.setParameterExceptionHandler(Misuse::explain);
+    Manual.bind(line);
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
     return line.execute(args);
   }
@@ -78,13 +81,12 @@ public final class Main {
     }
   }
 
-  private static int misuse(CommandLine.ParameterException e, String[] args) {
-    PrintWriter err = e.getCommandLine().getErr();
-    err.println(e.getMessage());
-    if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, err)) {
-      err.println("Try '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
+  private static Integer whole(String text) {
+    try {
+      return Integer.valueOf(text);
+    } catch (NumberFormatException e) {
+      throw new CommandLine.TypeConversionException("'" + text + "' is no whole number");
     }
-    return BAD_INPUT;
   }
 
   private static int failure(Desk desk, Exception e) {
