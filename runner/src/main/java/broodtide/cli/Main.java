@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
+import java.util.function.Function;
 import picocli.CommandLine;
 
 /**
@@ -48,6 +49,8 @@ public final class Main {
     line.registerConverter(LocalDate.class, Main::date);
     line.registerConverter(int.class, Main::whole);
     line.registerConverter(Integer.class, Main::whole);
+    line.registerConverter(long.class, Main::seed);
+    line.registerConverter(Double.class, Main::decimal);
     line.registerConverter(YearSpan.class, Main::span);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(
@@ -82,10 +85,22 @@ public final class Main {
   }
 
   private static Integer whole(String text) {
+    return number(text, Integer::valueOf, "whole number");
+  }
+
+  private static Long seed(String text) {
+    return number(text, Long::valueOf, "whole number");
+  }
+
+  private static Double decimal(String text) {
+    return number(text, Double::valueOf, "number");
+  }
+
+  private static <T> T number(String text, Function<String, T> read, String wanted) {
     try {
-      return Integer.valueOf(text);
+      return read.apply(text);
     } catch (NumberFormatException e) {
-      throw new CommandLine.TypeConversionException("'" + text + "' is no whole number");
+      throw new CommandLine.TypeConversionException("'" + text + "' is no " + wanted);
     }
   }
 
