@@ -80,7 +80,7 @@ final class Manual {
   private static String options(Help help) {
     CommandSpec spec = spec(help);
     Map<String, List<ArgSpec>> bySubject = new LinkedHashMap<>();
-    bySubject.put("Of this command", new ArrayList<>());
+    bySubject.put("For this command", new ArrayList<>());
     SUBJECTS.values().forEach(s -> bySubject.put(s, new ArrayList<>()));
     bySubject.put("Help", new ArrayList<>());
     Stream.concat(spec.positionalParameters().stream(), spec.options().stream())
@@ -100,7 +100,7 @@ final class Manual {
         .map(m -> SUBJECTS.get(m.userObject().getClass()))
         .filter(Objects::nonNull)
         .findFirst()
-        .orElse("Of this command");
+        .orElse("For this command");
   }
 
   private static String list(Help help, List<ArgSpec> args) {

@@ -22,7 +22,8 @@ final class Misuse {
         e instanceof UnmatchedArgumentException u ? unknown(u, spec) : plain(e.getMessage()));
     if (e instanceof CommandMissing) {
       err.println();
-      e.getCommandLine().usage(err);
+      // Colour goes by standard output; this is standard error.
+      e.getCommandLine().usage(err, CommandLine.Help.Ansi.OFF);
     } else {
       err.println("Try '" + spec.qualifiedName() + " --help'.");
     }
