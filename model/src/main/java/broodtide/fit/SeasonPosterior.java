@@ -70,7 +70,7 @@ public final class SeasonPosterior {
    * @param priors what is believed before
    * @param effort how hard to work
    * @param workers threads; their number does not change the result
-   * @param progress is told of work done
+   * @param progress is told how much of what the washes say has been taken in
    * @return the colonies that fit
    * @throws IllegalArgumentException when a wash lies outside the span
    * @throws Unexplained when no colony of the priors could have given the washes
@@ -97,10 +97,10 @@ public final class SeasonPosterior {
           new TemperedSampler.Sample(sampler.prior(), effort.particles(), 1, 0, 0);
       return new SeasonPosterior(past, start, priors, List.of(), prior);
     }
-    WashLikelihood likelihood = new WashLikelihood(past, start, priors, ordered, workers, progress);
+    WashLikelihood likelihood = new WashLikelihood(past, start, priors, ordered, workers);
     TemperedSampler.Sample sample;
     try {
-      sample = sampler.sample(likelihood);
+      sample = sampler.sample(likelihood, progress);
     } catch (TemperedSampler.NothingFits e) {
       throw new Unexplained(likelihood.firstImpossible(sampler.prior()));
     }

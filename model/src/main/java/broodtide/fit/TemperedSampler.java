@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.engine.Progress;
 import broodtide.measure.OutOfRange;
 import java.util.Arrays;
 import java.util.SplittableRandom;
@@ -22,6 +23,7 @@ public final class TemperedSampler {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
   private static final double KEEP = 0.5;
   private static final int MOST_STEPS = 60;
+  private static final int WHOLE = 1000;
 
   private final int dimension;
   private final int particles;
@@ -112,6 +114,18 @@ public final class TemperedSampler {
    * @throws NothingFits when no particle can explain the data at all
    */
   public Sample sample(LogLikelihood likelihood) {
+    return sample(likelihood, Progress.NONE);
+  }
+
+  /**
+   * Samples the posterior.
+   *
+   * @param likelihood log-likelihoods
+   * @param progress is told after every round of moves how much of the likelihood has been let in,
+   *     of {@value #WHOLE} parts; how many steps there will be is not known before
+   * @throws NothingFits when no particle can explain the data at all
+   */
+  public Sample sample(LogLikelihood likelihood, Progress progress) {
     double[][] z = prior();
     double[] logLik = new double[particles];
     likelihood.of(z, logLik);
@@ -130,12 +144,15 @@ public final class TemperedSampler {
       int[] parents = resample(weights, picker);
       z = pick(z, parents);
       logLik = pick(logLik, parents);
+      double before = temperature;
       temperature = next;
       steps++;
       int rounds = temperature < 1 ? moves : 2 * moves;
       for (int m = 0; m < rounds; m++) {
         acceptance = move(z, logLik, temperature, root, scale, own, likelihood);
         scale *= FastMath.exp(0.7 * (acceptance - 0.3));
+        double letIn = before + (temperature - before) * (m + 1) / rounds;
+        progress.at((int) Math.round(WHOLE * letIn), WHOLE);
       }
     }
     return new Sample(z, effectiveSize(z), acceptance, steps, evidence);

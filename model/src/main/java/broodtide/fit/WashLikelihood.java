@@ -22,7 +22,6 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   private final StrengthNote[] notes;
   private final int[] days;
   private final Workers workers;
-  private final Progress progress;
 
   /**
    * @param past what was done; what begins after the last wash plays no part
@@ -30,17 +29,11 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
    * @param washes by date, at least one
    */
   WashLikelihood(
-      Scenario past,
-      StartState start,
-      Priors priors,
-      List<Wash> washes,
-      Workers workers,
-      Progress progress) {
+      Scenario past, StartState start, Priors priors, List<Wash> washes, Workers workers) {
     this.start = start;
     this.priors = priors;
     this.washes = List.copyOf(washes);
     this.workers = workers;
-    this.progress = progress;
     models = washes.stream().map(WashModel::new).toArray(WashModel[]::new);
     notes = washes.stream().map(StrengthNote::of).toArray(StrengthNote[]::new);
     days = washes.stream().mapToInt(w -> SeasonPosterior.day(past, w.date())).toArray();
@@ -74,7 +67,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
           };
         },
         workers,
-        progress);
+        Progress.NONE);
   }
 
   private double ofOne(int wash, ColonyView view, int lane, double dispersion) {

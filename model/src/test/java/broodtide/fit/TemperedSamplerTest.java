@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.special.Gamma;
@@ -161,6 +165,22 @@ class TemperedSamplerTest {
     double x = (SUM - z[0] - z[1]) / SD;
     double y = (DIFFERENCE - z[0] + z[1] / 2) / SD;
     return -0.5 * (x * x + y * y) - Math.log(2 * Math.PI * SD * SD);
+  }
+
+  /** However many steps it takes, what is told only rises, and ends at the whole. */
+  @Test
+  void progressRisesToTheWhole() {
+    List<Integer> told = new ArrayList<>();
+    Set<Integer> wholes = new HashSet<>();
+    new TemperedSampler(2, 256, 3, 5)
+        .sample(
+            each(TemperedSamplerTest::twoSeen),
+            (done, all) -> {
+              told.add(done);
+              wholes.add(all);
+            });
+    assertThat(told).hasSizeGreaterThan(5).isSorted();
+    assertThat(wholes).containsExactly(told.get(told.size() - 1));
   }
 
   private static TemperedSampler.LogLikelihood each(ToDoubleFunction<double[]> one) {

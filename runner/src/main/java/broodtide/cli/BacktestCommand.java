@@ -1,10 +1,12 @@
 package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
+import broodtide.compare.DecisionFile;
 import broodtide.engine.Workers;
 import broodtide.fit.Backtest;
 import broodtide.fit.Priors;
 import broodtide.report.Digits;
+import broodtide.report.Outputs;
 import broodtide.report.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,13 +19,12 @@ import picocli.CommandLine.Mixin;
 @Command(
     name = "backtest",
     mixinStandardHelpOptions = true,
+    header = "How good such forecasts are on your own records.",
     description = {
-      "Holds out each colony's last wash, forecasts it from the others, and marks the forecasts.",
-      "",
-      "Example:",
-      "  broodtide backtest washes.csv --climate warm-temperate",
-      ""
-    })
+      "Holds out each colony's last wash, forecasts it from the others, and marks the"
+          + " forecasts."
+    },
+    footer = {"  broodtide backtest washes.csv --climate warm-temperate"})
 final class BacktestCommand implements Callable<Integer> {
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
@@ -36,6 +37,7 @@ final class BacktestCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    Outputs outputs = run.outputs();
     List<Backtest.Colony> records = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
       records.add(new Backtest.Colony(c.colony(), c.washes(), c.given()));
@@ -55,6 +57,39 @@ final class BacktestCommand implements Callable<Integer> {
     if (report.marks().isEmpty()) {
       throw new Refusal("no colony has two washes or more, so none can be held out");
     }
+    DecisionFile file =
+        new DecisionFile(
+            run.command().name(),
+            Version.number(),
+            run.seed,
+            run.effort().particles(),
+            cases.notes());
+    file.add(cases.cases(), report);
+    outputs.write(Belongings.RESULTS, file.text());
+    if (run.json) {
+      desk.out().print(file.text());
+    } else {
+      say(report, cases.notes());
+    }
+    desk.out().flush();
+    return Main.OK;
+  }
+
+  private void say(Backtest.Report report, List<String> notes) {
+    desk.out().println(desk.terminal().table(table(report)).stripTrailing());
+    desk.out().println();
+    wrapped(scores(report));
+    notes.forEach(this::wrapped);
+    if (!run.quiet) {
+      wrapped("Written to " + run.folder() + ": " + Belongings.RESULTS + ".");
+    }
+  }
+
+  private void wrapped(String sentences) {
+    desk.out().println(desk.terminal().wrap(sentences));
+  }
+
+  private static Table table(Backtest.Report report) {
     Table table =
         Table.of(
             Table.Column.words("Colony"),
@@ -71,24 +106,21 @@ final class BacktestCommand implements Callable<Integer> {
               Integer.toString(m.forecast().quantile(0.5)),
               m.forecast().quantile(0.05) + " to " + m.forecast().quantile(0.95));
     }
-    desk.out().println(desk.terminal().table(table).stripTrailing());
-    desk.out().println();
-    desk.out()
-        .println(
-            desk.terminal()
-                .wrap(
-                    String.format(
-                        Locale.ROOT,
-                        "%d forecasts: the 50 %% band held %s of the washes, the 90 %% band %s."
-                            + " Score (CRPS of log counts, smaller is better): %.3f; no change"
-                            + " %.3f; exponential %.3f.",
-                        report.marks().size(),
-                        Digits.percent(report.coverage(0.5)),
-                        Digits.percent(report.coverage(0.9)),
-                        report.crps(),
-                        report.crpsNoChange(),
-                        report.crpsExponential())));
-    desk.out().flush();
-    return Main.OK;
+    return table;
+  }
+
+  private static String scores(Backtest.Report report) {
+    int n = report.marks().size();
+    return String.format(
+        Locale.ROOT,
+        "%d %s: the 50 %% band held %s of the washes, the 90 %% band %s. Score (CRPS of log"
+            + " counts, smaller is better): %.3f; no change %.3f; exponential %.3f.",
+        n,
+        n == 1 ? "forecast" : "forecasts",
+        Digits.percent(report.coverage(0.5)),
+        Digits.percent(report.coverage(0.9)),
+        report.crps(),
+        report.crpsNoChange(),
+        report.crpsExponential());
   }
 }

@@ -2,7 +2,6 @@ package broodtide.cli;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The program. */
@@ -10,21 +9,19 @@ import picocli.CommandLine.Spec;
     name = "broodtide",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    synopsisSubcommandLabel = "COMMAND",
+    header = "what your mite washes mean, and where plans lead.",
     description = {
       "From your mite washes: where the colony stands, what happens by autumn if you wait, and the"
           + " plans side by side.",
       "",
       "Results are estimates, never instructions to treat: the registered label, local law and your"
           + " bee inspector or veterinarian decide.",
-      ""
-    },
-    commandListHeading = "%nCommands:%n",
-    footer = {
       "",
-      "Example:",
+      "'broodtide COMMAND --help' explains a command; 'broodtide demo' shows it all at once."
+    },
+    footer = {
       "  broodtide compare washes.csv --climate cool-maritime",
-      "'broodtide COMMAND --help' explains a command."
+      "  broodtide wash 7 --bees 300 --date 2026-08-20 --climate temperate"
     },
     subcommands = {
       WashCommand.class,
@@ -38,13 +35,14 @@ import picocli.CommandLine.Spec;
       BacktestCommand.class,
       StudyCommand.class,
       DemoCommand.class,
-      ClassCommand.class
+      ClassCommand.class,
+      CompletionCommand.class
     })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: give a command.");
+    throw new Misuse.CommandMissing(spec.commandLine(), "Say what to do: give a command.");
   }
 }

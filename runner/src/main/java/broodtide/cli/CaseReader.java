@@ -64,7 +64,7 @@ final class CaseReader {
   /** Reads everything the options name. */
   Cases read(Horizon horizon) {
     if (options.study != null) {
-      return ofStudy(Library.study(options.study), horizon);
+      return ofStudy(Library.study(options.study.toString()), horizon);
     }
     String file =
         options
@@ -146,7 +146,10 @@ final class CaseReader {
               + study.title()
               + "\" has no washes of colony \""
               + study.colony().name()
-              + "\" and no infestation; give one of them");
+              + "\" and no infestation; give one of them"
+              + (byColony.isEmpty()
+                  ? ""
+                  : "; the table of washes has " + String.join(", ", byColony.keySet())));
     }
     List<Control> further = given(study.colony().name());
     List<Control> given = new ArrayList<>(study.given());
@@ -213,7 +216,7 @@ final class CaseReader {
     if (options.given == null) {
       return;
     }
-    String name = options.given;
+    String name = options.given.toString();
     try (InputStream in = Files.newInputStream(Path.of(name))) {
       TreatmentFile file = TreatmentFile.read(in, name, LocalDate.now(desk.clock()));
       notes.addAll(file.notes());
@@ -262,7 +265,10 @@ final class CaseReader {
     }
     List<Wash> one = all.get(options.colony);
     if (one == null) {
-      throw new OutOfRange("--colony", options.colony, "one of " + String.join(", ", all.keySet()));
+      throw new OutOfRange(
+          "--colony",
+          "\"" + options.colony + "\"",
+          KnownWords.allowed(options.colony, List.copyOf(all.keySet())));
     }
     return Map.of(options.colony, one);
   }
@@ -290,11 +296,7 @@ final class CaseReader {
   }
 
   private static Surroundings surroundings(String word) {
-    for (Surroundings s : Surroundings.values()) {
-      if (s.word().equals(word.toLowerCase(Locale.ROOT))) {
-        return s;
-      }
-    }
-    throw new OutOfRange("--neighbours", word, "isolated, sparse or dense");
+    return KnownWords.read(
+        "--neighbours", word.toLowerCase(Locale.ROOT), Surroundings.values(), Surroundings::word);
   }
 }

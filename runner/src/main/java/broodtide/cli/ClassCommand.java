@@ -3,24 +3,24 @@ package broodtide.cli;
 import broodtide.classroom.ClassServer;
 import broodtide.measure.OutOfRange;
 import broodtide.study.Library;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** A local page for teaching. */
 @Command(
     name = "class",
     mixinStandardHelpOptions = true,
+    header = "A page for teaching, on this machine.",
     description = {
-      "A web page for teaching, for this machine alone: a colony to play with, lessons in which the"
-          + " class predicts first and then looks, and worksheets to print.",
-      "",
-      "Example:",
-      "  broodtide class --climate cool-maritime",
-      ""
-    })
+      "A web page for teaching, for this machine alone: a colony to play with, lessons in"
+          + " which the class predicts first and then looks, and worksheets to print."
+    },
+    footer = {"  broodtide class --climate cool-maritime", "  broodtide class --port 8080"})
 final class ClassCommand implements Callable<Integer> {
   private final Desk desk;
 
@@ -32,13 +32,15 @@ final class ClassCommand implements Callable<Integer> {
 
   @Option(
       names = "--climate",
-      paramLabel = "NAME",
+      paramLabel = "CLIMATE",
       description =
           "Climate shown at first, by name or path of a JSON file. Default: ${DEFAULT-VALUE}."
               + " Known: ${COMPLETION-CANDIDATES}.",
-      completionCandidates = ClimateNames.class,
+      completionCandidates = KnownWords.Climates.class,
       defaultValue = "temperate")
   private String climate = "temperate";
+
+  @Mixin private JsonOption as = new JsonOption();
 
   ClassCommand(Desk desk) {
     this.desk = desk;
@@ -51,8 +53,12 @@ final class ClassCommand implements Callable<Integer> {
     }
     try (ClassServer page =
         ClassServer.open(port, Library.climate(climate), e -> e.printStackTrace(desk.err()))) {
-      desk.out().println("The class page is at " + page.address());
-      desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
+      if (as.json) {
+        desk.out().println(address(page.address().toString()));
+      } else {
+        desk.out().println("The class page is at " + page.address());
+        desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
+      }
       desk.out().flush();
       new CountDownLatch(1).await();
     } catch (IllegalArgumentException e) {
@@ -66,5 +72,9 @@ final class ClassCommand implements Callable<Integer> {
               + "); leave --port out to take any");
     }
     return Main.OK;
+  }
+
+  private static String address(String address) {
+    return new ObjectMapper().createObjectNode().put("address", address).toString();
   }
 }

@@ -3,23 +3,27 @@ package broodtide.cli;
 import broodtide.engine.ColonyModel;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Where the colony stands and what is known of it; the same words in every command. */
+/**
+ * Where the colony stands and what is known of it; the same words in every command. Files are
+ * paths, for which shells complete the names of files.
+ */
 final class ColonyOptions {
   @Parameters(
       index = "0",
       arity = "0..1",
       paramLabel = "WASHES",
       description = "Table of washes (CSV): date,colony,mites,bees. '-' reads standard input.")
-  private @Nullable String positional;
+  private @Nullable Path positional;
 
   @Option(names = "--washes", paramLabel = "FILE", description = "The same, by name.")
-  private @Nullable String washes;
+  private @Nullable Path washes;
 
   @Option(
       names = "--given",
@@ -27,13 +31,13 @@ final class ColonyOptions {
       description =
           "Table of treatments already given (CSV): date,colony,control. How well miticides worked"
               + " is estimated from the washes.")
-  @Nullable String given;
+  @Nullable Path given;
 
   @Option(
       names = "--climate",
-      paramLabel = "NAME",
+      paramLabel = "CLIMATE",
       description = "Climate, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}.",
-      completionCandidates = ClimateNames.class)
+      completionCandidates = KnownWords.Climates.class)
   @Nullable String climate;
 
   @Option(names = "--south", description = "The place lies south of the equator.")
@@ -43,22 +47,26 @@ final class ColonyOptions {
       names = "--study",
       paramLabel = "FILE",
       description = "Study (JSON) that says all of this and more.")
-  @Nullable String study;
+  @Nullable Path study;
 
-  @Option(names = "--colony", paramLabel = "NAME", description = "Only this colony of the table.")
+  @Option(names = "--colony", paramLabel = "COLONY", description = "Only this colony of the table.")
   @Nullable String colony;
 
   @Option(
       names = "--neighbours",
-      paramLabel = "WORD",
+      paramLabel = "DENSITY",
       description =
-          "Colonies around, which bring mites: isolated, sparse or dense. Default: sparse.")
+          "Colonies around, which bring mites: ${COMPLETION-CANDIDATES}. Default: sparse.",
+      completionCandidates = KnownWords.Neighbours.class)
   @Nullable String neighbours;
 
   @Option(
       names = "--limits",
-      paramLabel = "NAME",
-      description = "Set of limits, by name or path of a JSON file. Default: common-practice.")
+      paramLabel = "LIMITS",
+      description =
+          "Set of limits, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
+              + " Default: common-practice.",
+      completionCandidates = KnownWords.Limits.class)
   @Nullable String limits;
 
   @Option(
@@ -76,7 +84,9 @@ final class ColonyOptions {
   @Option(
       names = "--until",
       paramLabel = "DATE",
-      description = "Last day to look at. Default: when the winter bees have been raised.")
+      description =
+          "Last day to look at. Default: when the winter bees have been raised, or the spring"
+              + " after where the winter is judged too.")
   @Nullable LocalDate until;
 
   /** A model with the beekeeper's own dates in place of the climate's, where they are given. */
@@ -100,6 +110,6 @@ final class ColonyOptions {
               + washes
               + "; keep one");
     }
-    return Optional.ofNullable(positional != null ? positional : washes);
+    return Optional.ofNullable(positional != null ? positional : washes).map(Path::toString);
   }
 }

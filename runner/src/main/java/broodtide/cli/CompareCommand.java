@@ -20,16 +20,17 @@ import picocli.CommandLine.Option;
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
+    header = "Plans side by side.",
     description = {
-      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, treat late; or the"
-          + " plans of a study.",
-      "",
-      "Examples:",
+      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, treat"
+          + " late; or the plans of a study, or your own."
+    },
+    footer = {
       "  broodtide compare washes.csv --climate temperate",
       "  broodtide compare washes.csv --climate temperate --with thymol",
-      "  broodtide compare washes.csv --climate temperate --plan \"on 2026-08-05 with thymol\"",
-      "  broodtide compare --study larkmeadow",
-      ""
+      "  broodtide compare washes.csv --climate temperate \\",
+      "      --plan \"on 2026-08-05 with thymol\"",
+      "  broodtide compare --study larkmeadow"
     })
 final class CompareCommand implements Callable<Integer> {
   private final Desk desk;
@@ -39,6 +40,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(
       names = "--with",
       paramLabel = "CONTROL",
+      completionCandidates = KnownWords.Controls.class,
       description = "Lay this control at each of the three dates.")
   private @Nullable String with;
 

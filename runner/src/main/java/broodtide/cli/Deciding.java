@@ -48,7 +48,7 @@ final class Deciding {
   /** Does it for every colony. */
   int decide(CaseReader.Cases cases, Tool work) {
     several = cases.cases().size() > 1;
-    Outputs outputs = Outputs.into(run.out);
+    Outputs outputs = run.outputs();
     DecisionFile file =
         new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
     Set<String> refused = new LinkedHashSet<>();
@@ -70,7 +70,7 @@ final class Deciding {
     if (failures == cases.cases().size()) {
       throw new Refusal(String.join("\n", refused));
     }
-    files.put("results.json", file.text().getBytes(StandardCharsets.UTF_8));
+    files.put(Belongings.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     outputs.write(files);
     print(cases, file);
     return Main.OK;
@@ -93,7 +93,11 @@ final class Deciding {
             .println(
                 desk.terminal()
                     .wrap(
-                        "Written to " + run.out + ": " + String.join(", ", files.keySet()) + "."));
+                        "Written to "
+                            + run.folder()
+                            + ": "
+                            + String.join(", ", files.keySet())
+                            + "."));
       }
     }
     desk.out().flush();

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -8,14 +9,12 @@ import picocli.CommandLine.Mixin;
 @Command(
     name = "demo",
     mixinStandardHelpOptions = true,
+    header = "The whole story on invented data.",
     description = {
-      "The whole story on invented data: what four washes of one colony say, and five plans for its"
-          + " autumn.",
-      "",
-      "Example:",
-      "  broodtide demo",
-      ""
-    })
+      "The whole story on invented data: what four washes of one colony say, and five"
+          + " plans for its autumn."
+    },
+    footer = {"  broodtide demo"})
 final class DemoCommand implements Callable<Integer> {
   private static final String STUDY = "larkmeadow";
 
@@ -29,7 +28,7 @@ final class DemoCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ColonyOptions options = new ColonyOptions();
-    options.study = STUDY;
+    options.study = Path.of(STUDY);
     CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::spring);
     if (!run.json) {
       desk.out()
@@ -41,6 +40,6 @@ final class DemoCommand implements Callable<Integer> {
                           + " season. What now?"));
       desk.out().println();
     }
-    return new Playing(desk, run, "compare").play(cases, c -> cases.study().orElseThrow().plans());
+    return new Playing(desk, run, "demo").play(cases, c -> cases.study().orElseThrow().plans());
   }
 }

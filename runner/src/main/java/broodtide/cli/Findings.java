@@ -19,6 +19,9 @@ import java.util.Map;
 
 /** What a run writes: report, pictures, tables and results, gathered colony by colony. */
 final class Findings {
+  /** The page to open first. */
+  static final String REPORT = "report.html";
+
   private final RunFacts facts;
   private final List<String> notes;
   private final boolean several;
@@ -33,7 +36,7 @@ final class Findings {
         new RunFacts(what, version, run.seed, effort.particles(), CommandWords.of(run.command()));
     notes = cases.notes();
     several = cases.cases().size() > 1;
-    results = new ResultsFile(version, run.seed, effort.particles(), notes);
+    results = new ResultsFile(what, version, run.seed, effort.particles(), notes);
   }
 
   /** Takes in a colony. */
@@ -60,11 +63,11 @@ final class Findings {
   /** All files by name. */
   Map<String, byte[]> files() {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("report.html", utf8(new Page(parts, notes, facts).html()));
+    files.put(REPORT, utf8(new Page(parts, notes, facts).html()));
     files.putAll(pictures);
     files.put("plans.csv", utf8(tables.plans()));
     files.put("season.csv", utf8(tables.season()));
-    files.put("results.json", utf8(json()));
+    files.put(Belongings.RESULTS, utf8(json()));
     return files;
   }
 

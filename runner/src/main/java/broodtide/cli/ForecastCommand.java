@@ -11,12 +11,13 @@ import picocli.CommandLine.Mixin;
 @Command(
     name = "forecast",
     mixinStandardHelpOptions = true,
+    header = "What happens by a date if you wait.",
     description = {
-      "What happens by a date if you wait: one sentence per colony, with honest odds.",
-      "",
-      "Example:",
+      "What happens by a date if you wait: one sentence per colony, with honest odds."
+    },
+    footer = {
       "  broodtide forecast washes.csv --climate cool-maritime --until 2027-10-01",
-      ""
+      "  cat washes.csv | broodtide forecast - --climate cool-maritime --json"
     })
 final class ForecastCommand implements Callable<Integer> {
   private final Desk desk;

@@ -23,13 +23,14 @@ import picocli.CommandLine.Option;
 @Command(
     name = "growth",
     mixinStandardHelpOptions = true,
+    header = "How fast the mites grow.",
     description = {
-      "How fast the mites grow, from the washes alone: per day and per month, doubling time, with"
-          + " intervals, or plainly that the washes cannot tell yet.",
-      "",
-      "Example:",
-      "  broodtide growth washes.csv --climate temperate --treated 2026-08-05",
-      ""
+      "How fast the mites grow, from the washes alone: per day and per month, doubling"
+          + " time, with intervals, or plainly that the washes cannot tell yet."
+    },
+    footer = {
+      "  broodtide growth washes.csv --climate temperate",
+      "  broodtide growth washes.csv --climate temperate --treated 2026-08-05"
     })
 final class GrowthCommand implements Callable<Integer> {
   private static final int SCOOP = 300;
@@ -43,8 +44,7 @@ final class GrowthCommand implements Callable<Integer> {
       description = "A treatment; washes before and after it get a level each. May be repeated.")
   private List<LocalDate> treated = List.of();
 
-  @Option(names = "--json", description = "Print the result as JSON instead of text.")
-  private boolean json;
+  @Mixin private JsonOption as = new JsonOption();
 
   GrowthCommand(Desk desk) {
     this.desk = desk;
@@ -57,8 +57,8 @@ final class GrowthCommand implements Callable<Integer> {
     for (ColonyCase c : cases.cases()) {
       fits.put(c.colony(), GrowthFit.of(c.washes(), treated, GrowthFit.USUAL_LEVEL));
     }
-    if (json) {
-      desk.out().println(json(fits));
+    if (as.json) {
+      desk.out().println(json(fits, cases.notes()));
     } else {
       fits.forEach(
           (name, fit) -> desk.out().println(desk.terminal().wrap(name + ": " + fit.sentence())));
@@ -119,8 +119,9 @@ final class GrowthCommand implements Callable<Integer> {
     return table;
   }
 
-  private static String json(Map<String, GrowthFit> fits) {
+  private String json(Map<String, GrowthFit> fits, List<String> notes) {
     ObjectNode root = new ObjectMapper().createObjectNode();
+    notes.forEach(root.putArray("notes")::add);
     ArrayNode colonies = root.putArray("colonies");
     fits.forEach(
         (name, fit) -> {
@@ -134,8 +135,24 @@ final class GrowthCommand implements Callable<Integer> {
           put(n, "monthFactor", fit.growth().monthFactor());
           put(n, "doublingDays", fit.growth().doublingDays());
           put(n, "overDispersion", fit.overDispersion());
+          if (colony.until != null) {
+            ahead(n.putObject("ahead"), fit, colony.until);
+          }
         });
     return root.toPrettyString();
+  }
+
+  private static void ahead(ObjectNode n, GrowthFit fit, LocalDate day) {
+    n.put("date", day.toString());
+    n.put("bees", SCOOP);
+    fit.forecast(day, SCOOP)
+        .ifPresentOrElse(
+            f -> {
+              n.put("median", f.median());
+              n.put("q05", f.interval(0.9).low());
+              n.put("q95", f.interval(0.9).high());
+            },
+            () -> n.put("why", fit.whyNoForecast(day).orElse("no forecast")));
   }
 
   /** JSON has no infinity; an end that is open is left out. */

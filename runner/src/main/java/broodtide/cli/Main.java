@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
+import java.util.function.Function;
 import picocli.CommandLine;
 
 /**
@@ -56,12 +57,17 @@ public final class Main {
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(LocalDate.class, Main::date);
+    line.registerConverter(int.class, Main::whole);
+    line.registerConverter(Integer.class, Main::whole);
+    line.registerConverter(long.class, Main::seed);
+    line.registerConverter(Double.class, Main::decimal);
     line.registerConverter(YearSpan.class, Main::span);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
             desk.terminal().colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
-    line.setParameterExceptionHandler(Main::misuse);
+    line.setParameterExceptionHandler(Misuse::explain);
+    Manual.bind(line);
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
     return line.execute(args);
   }
@@ -88,13 +94,24 @@ public final class Main {
     }
   }
 
-  private static int misuse(CommandLine.ParameterException e, String[] args) {
-    PrintWriter err = e.getCommandLine().getErr();
-    err.println(e.getMessage());
-    if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, err)) {
-      err.println("Try '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
+  private static Integer whole(String text) {
+    return number(text, Integer::valueOf, "whole number");
+  }
+
+  private static Long seed(String text) {
+    return number(text, Long::valueOf, "whole number");
+  }
+
+  private static Double decimal(String text) {
+    return number(text, Double::valueOf, "number");
+  }
+
+  private static <T> T number(String text, Function<String, T> read, String wanted) {
+    try {
+      return read.apply(text);
+    } catch (NumberFormatException e) {
+      throw new CommandLine.TypeConversionException("'" + text + "' is no " + wanted);
     }
-    return BAD_INPUT;
   }
 
   private static int failure(Desk desk, Exception e) {

@@ -14,6 +14,7 @@ import broodtide.report.Answer;
 import broodtide.report.Outputs;
 import broodtide.report.PlanTerminalTable;
 import broodtide.report.Terminal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +36,7 @@ final class Playing {
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     SeasonPosterior.Effort effort = run.effort();
-    Outputs outputs = Outputs.into(run.out);
+    Outputs outputs = run.outputs();
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     Findings findings = new Findings(what, run, effort, cases);
@@ -64,8 +65,10 @@ final class Playing {
       text.forEach(desk.out()::println);
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
       if (!run.quiet) {
-        String written = "Written to " + run.out + ": " + String.join(", ", files.keySet()) + ".";
+        Path folder = run.folder();
+        String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
         desk.out().println(desk.terminal().wrap(written));
+        desk.out().println("Open " + folder.resolve(Findings.REPORT) + " in a browser.");
       }
     }
     desk.out().flush();

@@ -30,19 +30,21 @@ import picocli.CommandLine.Option;
 @Command(
     name = "rules",
     mixinStandardHelpOptions = true,
+    header = "How a rule for treating fares.",
     description = {
-      "Monitoring rules played through the season: wash regularly, treat when over a limit, with"
-          + " the luck of the scoop: how often a rule misses, treats needlessly, loses the colony.",
+      "Monitoring rules played through the season: wash regularly, treat when over a"
+          + " limit, with the luck of the scoop: how often a rule misses, treats needlessly,"
+          + " loses the colony.",
       "",
-      "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100 bees; 'limit"
-          + " with CONTROL' goes by the limit of the season; 'wait DAYS' after either sets the days"
-          + " from one treatment to the next; 'on DATE with CONTROL and on DATE with CONTROL'"
-          + " treats by the calendar.",
-      "",
-      "Examples:",
+      "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100"
+          + " bees; 'limit with CONTROL' goes by the limit of the season; 'wait DAYS' after"
+          + " either sets the days from one treatment to the next; 'on DATE with CONTROL and on"
+          + " DATE with CONTROL' treats by the calendar."
+    },
+    footer = {
       "  broodtide rules washes.csv --climate temperate",
-      "  broodtide rules washes.csv --climate temperate --rule never --rule '2 with formic-slow'",
-      ""
+      "  broodtide rules washes.csv --climate temperate \\",
+      "      --rule never --rule '2 with formic-slow'"
     })
 final class RulesCommand implements Callable<Integer> {
   private final Desk desk;
@@ -58,6 +60,7 @@ final class RulesCommand implements Callable<Integer> {
   @Option(
       names = "--with",
       paramLabel = "CONTROL",
+      completionCandidates = KnownWords.Controls.class,
       description = "Control of the usual rules. Default: ${DEFAULT-VALUE}.",
       defaultValue = "formic-strips")
   private String with = "formic-strips";

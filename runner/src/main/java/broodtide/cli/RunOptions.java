@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
+import broodtide.report.Outputs;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -17,11 +18,12 @@ final class RunOptions {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for report.html, pictures and tables. Default: ${DEFAULT-VALUE}.",
-      defaultValue = "broodtide-out")
-  Path out = Path.of("broodtide-out");
+      description =
+          "Folder for report, pictures, tables and results.json. Default:"
+              + " broodtide-out/${COMMAND-NAME}.")
+  @Nullable Path out;
 
-  @Option(names = "--json", description = "Print results as JSON instead of text.")
+  @Option(names = "--json", description = "Print the result as JSON instead of text.")
   boolean json;
 
   @Option(
@@ -47,6 +49,21 @@ final class RunOptions {
   /** The command that these options were given to. */
   CommandSpec command() {
     return Objects.requireNonNull(mixedInto, "the options belong to a command");
+  }
+
+  /** The folder that results go to: one for each command, unless the user names it. */
+  Path folder() {
+    return out != null ? out : Path.of("broodtide-out", command().name());
+  }
+
+  /**
+   * Opens that folder.
+   *
+   * @throws Refusal when it holds the results of another command
+   */
+  Outputs outputs() {
+    Belongings.check(folder(), command().name());
+    return Outputs.into(folder());
   }
 
   SeasonPosterior.Effort effort() {

@@ -1,9 +1,12 @@
 package broodtide.cli;
 
+import broodtide.measure.OutOfRange;
 import broodtide.report.Outputs;
+import broodtide.study.BadInput;
 import broodtide.study.Library;
-import broodtide.study.Study;
 import broodtide.study.StudySchema;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,8 +15,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -21,17 +24,16 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "study",
     mixinStandardHelpOptions = true,
-    description = {
-      "Studies: a colony, its place, what was done and the plans, in one JSON file.",
-      "",
-      "Examples:",
+    header = "Studies as files: new, check, schema.",
+    description = {"Studies: a colony, its place, what was done and the plans, in one JSON file."},
+    footer = {
       "  broodtide study new my-apiary",
       "  broodtide study check my-apiary/study.json",
-      "  broodtide study schema > study-schema.json",
-      ""
+      "  broodtide study schema > study-schema.json"
     })
 final class StudyCommand implements Runnable {
   private static final String STARTER = "larkmeadow";
+  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Desk desk;
   @Spec private CommandSpec spec;
@@ -42,14 +44,21 @@ final class StudyCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: new, check or schema.");
+    throw new Misuse.CommandMissing(spec.commandLine(), "Say what to do: new, check or schema.");
   }
 
   @Command(
       name = "new",
       mixinStandardHelpOptions = true,
-      description = "Writes a commented study, a table of washes and a note what to edit.")
-  int create(@Parameters(paramLabel = "DIR", description = "Folder to write into.") Path folder) {
+      header = "Writes a study to begin with.",
+      description = {
+        "Writes a commented study, a table of washes and a note what to edit. Files that are there"
+            + " already are left as they are."
+      },
+      footer = "  broodtide study new my-apiary")
+  int create(
+      @Parameters(paramLabel = "DIR", description = "Folder to write into.") Path folder,
+      @Mixin JsonOption as) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     String study = Library.find(Library.Shelf.STUDIES, STARTER).text();
     files.put("study.json", bytes(study.replace(STARTER + ".csv", "washes.csv")));
@@ -62,48 +71,64 @@ final class StudyCommand implements Runnable {
       }
     }
     Outputs.into(folder).write(files);
-    say("Written to " + folder + ": " + String.join(", ", files.keySet()) + ".");
-    say("Next: broodtide compare --study " + folder.resolve("study.json"));
+    String next = "broodtide compare --study " + folder.resolve("study.json");
+    if (as.json) {
+      ObjectNode json = JSON.createObjectNode().put("folder", folder.toString());
+      files.keySet().forEach(json.putArray("files")::add);
+      print(json.put("next", next).toPrettyString());
+    } else {
+      say("Written to " + folder + ": " + String.join(", ", files.keySet()) + ".");
+      say("WHAT-TO-EDIT.txt says what to change. Then: " + next);
+    }
     return Main.OK;
   }
 
   @Command(
       name = "check",
       mixinStandardHelpOptions = true,
-      description = "Lists every fault of a study and of its washes at once.")
-  int check(@Parameters(paramLabel = "FILE", description = "The study.") String file) {
-    Study study = Library.study(file);
-    ColonyOptions options = new ColonyOptions();
-    options.study = file;
-    CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::winterBees);
-    say(
-        file
-            + " is sound: \""
-            + study.title()
-            + "\", "
-            + study.start()
-            + " to "
-            + study.until()
-            + ", "
-            + cases.cases().get(0).washes().size()
-            + " washes, "
-            + study.plans().size()
-            + " plans.");
+      header = "Lists every fault of a study.",
+      description = "Lists every fault of a study and of its washes at once.",
+      footer = "  broodtide study check my-apiary/study.json")
+  int check(
+      @Parameters(paramLabel = "FILE", description = "The study.") Path file,
+      @Mixin JsonOption as) {
+    StudyCheck check = new StudyCheck(desk, file.toString());
+    try {
+      check.read();
+    } catch (BadInput | OutOfRange | Refusal e) {
+      if (as.json) {
+        print(check.faulty(e).toPrettyString());
+      }
+      throw e;
+    }
+    if (as.json) {
+      print(check.sound().toPrettyString());
+    } else {
+      say(check.sentence());
+    }
     return Main.OK;
   }
 
   @Command(
       name = "schema",
       mixinStandardHelpOptions = true,
-      description = "Prints the JSON Schema of studies.")
-  int schema() {
-    desk.out().println(StudySchema.study().stripTrailing());
-    desk.out().flush();
+      header = "Prints the JSON Schema of studies.",
+      description = {
+        "Prints the JSON Schema (draft 2020-12) of studies, for editors and other programs. It is"
+            + " JSON with and without --json."
+      },
+      footer = "  broodtide study schema > study-schema.json")
+  int schema(@Mixin JsonOption as) {
+    print(StudySchema.study().stripTrailing());
     return Main.OK;
   }
 
   private void say(String text) {
-    desk.out().println(desk.terminal().wrap(text));
+    print(desk.terminal().wrap(text));
+  }
+
+  private void print(String text) {
+    desk.out().println(text);
     desk.out().flush();
   }
 

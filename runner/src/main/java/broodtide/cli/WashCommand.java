@@ -9,16 +9,14 @@ import broodtide.wash.Frame;
 import broodtide.wash.SamplePlan;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
-import java.util.Arrays;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -26,14 +24,12 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "wash",
     mixinStandardHelpOptions = true,
+    header = "What one count says.",
     description = {
-      "What one count says: mites per 100 bees with an interval, where it stands against the limit"
-          + " of the season, and what it implies for the whole colony.",
-      "",
-      "Example:",
-      "  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime",
-      ""
-    })
+      "What one count says: mites per 100 bees with an interval, where it stands against"
+          + " the limit of the season, and what it implies for the whole colony."
+    },
+    footer = {"  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime"})
 final class WashCommand implements Callable<Integer> {
   private final Desk desk;
 
@@ -51,9 +47,9 @@ final class WashCommand implements Callable<Integer> {
 
   @Option(
       names = "--climate",
-      paramLabel = "NAME",
-      description = "Climate, by name or path. Known: ${COMPLETION-CANDIDATES}.",
-      completionCandidates = ClimateNames.class,
+      paramLabel = "CLIMATE",
+      description = "Climate, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}.",
+      completionCandidates = KnownWords.Climates.class,
       required = true)
   private String climate = "";
 
@@ -62,24 +58,28 @@ final class WashCommand implements Callable<Integer> {
 
   @Option(
       names = "--method",
-      paramLabel = "NAME",
-      description =
-          "alcohol, alcohol-three-rinses, soapy-water, powdered-sugar or carbon-dioxide. Default:"
-              + " ${DEFAULT-VALUE}.",
+      paramLabel = "METHOD",
+      description = "How it was done: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.",
+      completionCandidates = KnownWords.Methods.class,
       defaultValue = "alcohol")
   private String method = "alcohol";
 
   @Option(
       names = "--frame",
-      paramLabel = "NAME",
-      description = "brood-centre, brood-edge, honey or mixed. Default: ${DEFAULT-VALUE}.",
+      paramLabel = "FRAME",
+      description =
+          "Where the bees were taken: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.",
+      completionCandidates = KnownWords.Frames.class,
       defaultValue = "mixed")
   private String frame = "mixed";
 
   @Option(
       names = "--limits",
-      paramLabel = "NAME",
-      description = "Set of limits. Default: ${DEFAULT-VALUE}.",
+      paramLabel = "LIMITS",
+      description =
+          "Set of limits, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
+              + " Default: ${DEFAULT-VALUE}.",
+      completionCandidates = KnownWords.Limits.class,
       defaultValue = "common-practice")
   private String limits = "common-practice";
 
@@ -89,8 +89,7 @@ final class WashCommand implements Callable<Integer> {
       description = "Hives in the apiary: says how many to wash for its mean.")
   private @Nullable Integer hives;
 
-  @Option(names = "--json", description = "Print the result as JSON instead of text.")
-  private boolean json;
+  @Mixin private JsonOption as = new JsonOption();
 
   WashCommand(Desk desk) {
     this.desk = desk;
@@ -107,15 +106,15 @@ final class WashCommand implements Callable<Integer> {
             "the colony",
             mites,
             bees == null ? OptionalInt.empty() : OptionalInt.of(bees),
-            named("--method", method, WashMethod.values(), WashMethod::id),
-            named("--frame", frame, Frame.values(), Frame::id),
+            KnownWords.read("--method", method, WashMethod.values(), WashMethod::id),
+            KnownWords.read("--frame", frame, Frame.values(), Frame::id),
             "",
             OptionalDouble.empty());
     Climate place = Library.climate(climate);
     CountReading reading =
         CountReading.of(wash, south ? place.inSouth() : place, CaseReader.limits(limits));
-    if (json) {
-      desk.out().print(WashWords.json(reading));
+    if (as.json) {
+      desk.out().println(json(reading));
     } else {
       WashWords.sentences(reading).forEach(s -> desk.out().println(desk.terminal().wrap(s)));
       desk.out().println(desk.terminal().wrap(next(reading)));
@@ -127,11 +126,37 @@ final class WashCommand implements Callable<Integer> {
     return Main.OK;
   }
 
+  private String json(CountReading reading) {
+    ObjectNode node = WashWords.json(reading);
+    SamplePlan plan = SamplePlan.usual();
+    double rate = rate(reading);
+    int scoop = scoop(reading);
+    node.put("rightToWithin", plan.precision(rate, scoop, 0.9));
+    node.put("beesForAQuarter", plan.beesFor(rate, 0.25, 0.9));
+    if (hives != null) {
+      node.put("hivesToWash", hivesToWash(reading, hives));
+    }
+    return node.toPrettyString();
+  }
+
+  private static double rate(CountReading reading) {
+    return Math.max(0.3, reading.asCounted().median());
+  }
+
+  private static int scoop(CountReading reading) {
+    return (int) Math.round(reading.wash().beesOrAssumed());
+  }
+
+  private static int hivesToWash(CountReading reading, int hives) {
+    OutOfRange.check("--hives", hives, 1, 10_000, "hives");
+    return SamplePlan.usual().hivesFor(rate(reading), scoop(reading), hives, 0.25);
+  }
+
   /** What another wash, or a larger one, would bring. */
   private static String next(CountReading reading) {
     SamplePlan plan = SamplePlan.usual();
-    double rate = Math.max(0.3, reading.asCounted().median());
-    int scoop = (int) Math.round(reading.wash().beesOrAssumed());
+    double rate = rate(reading);
+    int scoop = scoop(reading);
     return "How sure is that? A wash of "
         + Digits.count(scoop)
         + " bees at this rate is right to within "
@@ -143,11 +168,8 @@ final class WashCommand implements Callable<Integer> {
 
   /** How many hives tell the mean of the apiary. */
   private static String apiary(CountReading reading, int hives) {
-    OutOfRange.check("--hives", hives, 1, 10_000, "hives");
-    SamplePlan plan = SamplePlan.usual();
-    double rate = Math.max(0.3, reading.asCounted().median());
-    int scoop = (int) Math.round(reading.wash().beesOrAssumed());
-    int needed = plan.hivesFor(rate, scoop, hives, 0.25);
+    int needed = hivesToWash(reading, hives);
+    int scoop = scoop(reading);
     return "For the mean of "
         + Digits.count(hives)
         + " hives, give or take a quarter, wash about "
@@ -155,18 +177,5 @@ final class WashCommand implements Callable<Integer> {
         + " of them, "
         + Digits.count(scoop)
         + " bees each; one hive says little about its neighbours.";
-  }
-
-  private static <T> T named(String option, String given, T[] all, Function<T, String> id) {
-    List<T> known = Arrays.asList(all);
-    return known.stream()
-        .filter(k -> id.apply(k).equals(given))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new OutOfRange(
-                    option,
-                    given,
-                    "one of " + known.stream().map(id).collect(Collectors.joining(", "))));
   }
 }

@@ -64,7 +64,8 @@ final class WashWords {
         : "the odds that the colony stands above it are " + odds;
   }
 
-  static String json(CountReading r) {
+  /** The result as JSON, to which a caller may add. */
+  static ObjectNode json(CountReading r) {
     ObjectNode n = new ObjectMapper().createObjectNode();
     n.put("date", r.wash().date().toString());
     n.put("mites", r.wash().mites());
@@ -83,7 +84,8 @@ final class WashWords {
     n.put("adultsTaken", r.adults());
     n.put("mitesInAllMedian", r.mitesInAll().median());
     interval(n.putObject("mitesInAll90"), r.mitesInAll().interval(0.9));
-    return n.toPrettyString() + "\n";
+    r.words().ifPresent(words -> n.put("atSuchACount", words));
+    return n;
   }
 
   private static void interval(ObjectNode n, Interval i) {

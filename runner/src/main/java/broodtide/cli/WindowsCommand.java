@@ -29,15 +29,16 @@ import picocli.CommandLine.Option;
 @Command(
     name = "windows",
     mixinStandardHelpOptions = true,
+    header = "The best time for each control.",
     description = {
-      "The best time for each control: every start day against every control, with the days ruled"
-          + " out by supers, warmth or brood, how flat the best time is, and what a week's delay"
-          + " costs.",
-      "",
-      "Examples:",
+      "The best time for each control: every start day against every control, with the"
+          + " days ruled out by supers, warmth or brood, how flat the best time is, and what a"
+          + " week's delay costs."
+    },
+    footer = {
       "  broodtide windows washes.csv --climate temperate",
-      "  broodtide windows washes.csv --climate temperate --controls thymol,formic-slow --daily",
-      ""
+      "  broodtide windows washes.csv --climate temperate \\",
+      "      --controls thymol,formic-slow --daily"
     })
 final class WindowsCommand implements Callable<Integer> {
   private final Desk desk;
@@ -48,17 +49,19 @@ final class WindowsCommand implements Callable<Integer> {
       names = "--controls",
       paramLabel = "A,B",
       split = ",",
+      completionCandidates = KnownWords.Controls.class,
       description = "Controls of the library to try. Default: ${DEFAULT-VALUE}.",
       defaultValue = WindowSearch.USUAL)
   private List<String> controls = new ArrayList<>();
 
   @Option(
       names = "--outcome",
-      paramLabel = "WORD",
+      paramLabel = "OUTCOME",
       description =
           "What is judged: winter-brood (cells with a mite while winter bees are raised),"
               + " infestation (mites per 100 bees when they have been raised), lost (chance that"
               + " the colony is dead or too weak in spring). Default: ${DEFAULT-VALUE}.",
+      completionCandidates = KnownWords.Outcomes.class,
       defaultValue = "winter-brood")
   private String outcome = "winter-brood";
 

@@ -28,14 +28,14 @@ import picocli.CommandLine.Option;
 @Command(
     name = "worked",
     mixinStandardHelpOptions = true,
+    header = "Did the treatment work?",
     description = {
-      "Did the treatment work: from washes before and after, and against an untreated neighbour if"
-          + " there is one; corrected for what the season would have done anyway.",
-      "",
-      "Example:",
-      "  broodtide worked washes.csv --climate temperate --treated 2026-08-10 --with formic-strips"
-          + " --neighbour \"Hive 2\"",
-      ""
+      "Did the treatment work: from washes before and after, and against an untreated"
+          + " neighbour if there is one; corrected for what the season would have done anyway."
+    },
+    footer = {
+      "  broodtide worked washes.csv --climate temperate --treated 2026-08-10 \\",
+      "      --with formic-strips --neighbour \"Hive 2\""
     })
 final class WorkedCommand implements Callable<Integer> {
   /** Level of the intervals, as everywhere. */
@@ -58,13 +58,14 @@ final class WorkedCommand implements Callable<Integer> {
   @Option(
       names = "--with",
       paramLabel = "CONTROL",
+      completionCandidates = KnownWords.Controls.class,
       required = true,
       description = "The treatment, by its name in the library or the path of a file.")
   private String with = "";
 
   @Option(
       names = "--neighbour",
-      paramLabel = "NAME",
+      paramLabel = "COLONY",
       description = "An untreated colony of the same table, to hold the treated one against.")
   private @Nullable String neighbour;
 

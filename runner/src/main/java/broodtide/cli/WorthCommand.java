@@ -31,14 +31,14 @@ import picocli.CommandLine.Option;
 @Command(
     name = "worth",
     mixinStandardHelpOptions = true,
+    header = "What another wash is worth.",
     description = {
-      "What another wash is worth: the gain to be expected from washing again in some weeks and"
-          + " deciding by its count, against deciding today.",
-      "",
-      "Examples:",
+      "What another wash is worth: the gain to be expected from washing again in some"
+          + " weeks and deciding by its count, against deciding today."
+    },
+    footer = {
       "  broodtide worth washes.csv --climate temperate",
-      "  broodtide worth washes.csv --climate temperate --weeks 3 --with thymol",
-      ""
+      "  broodtide worth washes.csv --climate temperate --weeks 3 --with thymol"
     })
 final class WorthCommand implements Callable<Integer> {
   private final Desk desk;
@@ -62,8 +62,9 @@ final class WorthCommand implements Callable<Integer> {
 
   @Option(
       names = "--outcome",
-      paramLabel = "WORD",
+      paramLabel = "OUTCOME",
       description = "What is judged: winter-brood, infestation or lost. Default: ${DEFAULT-VALUE}.",
+      completionCandidates = KnownWords.Outcomes.class,
       defaultValue = "winter-brood")
   private String outcome = "winter-brood";
 
@@ -78,6 +79,7 @@ final class WorthCommand implements Callable<Integer> {
   @Option(
       names = "--with",
       paramLabel = "CONTROL",
+      completionCandidates = KnownWords.Controls.class,
       description = "The treatment that is weighed. Default: one that suits each date.")
   private @Nullable String with;
 
@@ -117,16 +119,30 @@ final class WorthCommand implements Callable<Integer> {
       Deciding out) {
     SeasonPosterior posterior = out.posterior(c, workers);
     List<Plan> today = UsualPlans.of(c, control);
-    List<WashWorth> worth = new ArrayList<>();
+    List<WashWorth> worth =
+        out.watched(
+            "weighing washes of " + c.colony(),
+            line -> {
+              List<WashWorth> weighed = new ArrayList<>();
+              for (int i = 0; i < weeks.size(); i++) {
+                LocalDate day = c.now().minusDays(1).plusWeeks(weeks.get(i));
+                if (day.isBefore(c.until())) {
+                  List<Plan> later =
+                      UsualPlans.of(c.decidingOn(day), control).stream()
+                          .map(p -> onThatDay(p, day))
+                          .toList();
+                  weighed.add(
+                      WashWorth.of(c, posterior, today, later, day, bees, judged, each, workers));
+                }
+                line.at(i + 1, weeks.size());
+              }
+              return weighed;
+            });
     for (int w : weeks) {
       LocalDate day = c.now().minusDays(1).plusWeeks(w);
       if (!day.isBefore(c.until())) {
         out.say("Left out: a wash in " + w + " weeks lies after the last day, " + c.until() + ".");
-        continue;
       }
-      List<Plan> later =
-          UsualPlans.of(c.decidingOn(day), control).stream().map(p -> onThatDay(p, day)).toList();
-      worth.add(WashWorth.of(c, posterior, today, later, day, bees, judged, each, workers));
     }
     file.addWorth(c, worth);
     worth.stream()

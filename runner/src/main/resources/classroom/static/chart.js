@@ -7,12 +7,14 @@ const NARROW = 34; // rem: below this the names stand above the chart
 
 export class Chart {
   /**
-   * host: element to draw in. height: in rem. spanNames: whether spans are named here.
+   * host: element to draw in. height: in rem. spanNames: whether spans are named here. letters:
+   * letters to leave room for at the ends of lines, so that charts below one another agree.
    */
-  constructor(host, { height = 10, spanNames = false } = {}) {
+  constructor(host, { height = 10, spanNames = false, letters = 0 } = {}) {
     this.host = host;
     this.height = height;
     this.spanNames = spanNames;
+    this.letters = letters;
     this.onDay = null;
     new ResizeObserver(() => this.redraw()).observe(host);
     window.addEventListener('resize', () => this.redraw());
@@ -63,7 +65,7 @@ export class Chart {
       end,
       top: steps[steps.length - 1],
       left: 3.4 * rem,
-      right: width - (narrow ? 0.7 : nameRoom(this.picture)) * rem,
+      right: width - (narrow ? 0.7 : nameRoom(this)) * rem,
       upper,
       lower: height - 1.5 * rem,
     });
@@ -82,8 +84,8 @@ export class Chart {
 }
 
 /** Room for the names at the ends of the lines, rem. */
-function nameRoom({ lines }) {
-  const longest = Math.max(...lines.map((line) => line.name.length));
+function nameRoom({ picture, letters }) {
+  const longest = Math.max(letters, ...picture.lines.map((line) => line.name.length));
   return longest > 0 ? 1.2 + 0.53 * longest : 0.7;
 }
 
@@ -158,7 +160,7 @@ function rows(label, width, rem) {
   return out.some(wide) ? [] : out;
 }
 
-function axes({ scale, rem, narrow }, svg, steps) {
+function axes({ scale, rem }, svg, steps) {
   steps.forEach((step) => {
     const y = scale.y(step);
     draw(svg, 'line',
@@ -172,7 +174,7 @@ function axes({ scale, rem, narrow }, svg, steps) {
   months.forEach(({ day, name }, i) => {
     const x = scale.x(day);
     draw(svg, 'line', { x1: x, x2: x, y1: scale.lower, y2: scale.lower + 4, class: 'foot-line' });
-    if (i % every === 0 && x < scale.right - (narrow ? 1 : 0) * rem) {
+    if (i % every === 0 && x < scale.right - 1.5 * rem) {
       draw(svg, 'text', { x: x + 2, y: scale.lower + 1.1 * rem }, name);
     }
   });
@@ -260,14 +262,12 @@ function names(chart, svg) {
 
 /** Where a colony is lost, the lines stop; this says so. */
 function lostMark({ scale, rem, picture }, svg, line) {
-  const x = scale.x(daysBetween(picture.start, line.start) + line.values.length - 1);
-  const y = scale.lower - 0.5 * rem;
-  const upright = scale.right - x < 5.5 * rem;
-  draw(svg, 'text',
-    upright
-      ? { x: x + 1.1 * rem, y, class: 'end', transform: `rotate(-90 ${x + 1.1 * rem} ${y})` }
-      : { x: x + 0.4 * rem, y, class: 'end' },
-    'colony lost');
+  const last = scale.x(daysBetween(picture.start, line.start) + line.values.length - 1);
+  const narrow = scale.right - last < 6 * rem;
+  const x = Math.min(last + 0.4 * rem, scale.right - 2.8 * rem);
+  (narrow ? ['lost', 'colony'] : ['colony lost']).forEach((row, i) => {
+    draw(svg, 'text', { x, y: scale.lower - (0.5 + i) * rem, class: 'end' }, row);
+  });
 }
 
 /** The names above a narrow chart. */

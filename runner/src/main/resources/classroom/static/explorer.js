@@ -10,10 +10,11 @@ const QUIET = 350; // ms without a turn before the sentences change, so that the
 const form = document.querySelector('.dials');
 const daySlider = document.getElementById('dial-day');
 const get = (id) => document.getElementById(id);
+const letters = 'capped brood'.length;
 const charts = {
-  mites: new Chart(get('plot-mites'), { height: 11.5, spanNames: true }),
-  bees: new Chart(get('plot-bees'), { height: 8.5 }),
-  wash: new Chart(get('plot-wash'), { height: 8.5 }),
+  mites: new Chart(get('plot-mites'), { height: 11.5, spanNames: true, letters }),
+  bees: new Chart(get('plot-bees'), { height: 8.5, letters }),
+  wash: new Chart(get('plot-wash'), { height: 8.5, letters }),
 };
 
 let season = null;

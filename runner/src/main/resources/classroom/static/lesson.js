@@ -20,13 +20,16 @@ function lastDay(lines) {
 
 function showCharts(answer) {
   get('charts').replaceChildren();
+  const names = answer.charts.filter(({ lines }) => lines.length > 1)
+    .flatMap(({ lines }) => lines.map((line) => line.name.length));
+  const letters = Math.max(0, ...names);
   answer.charts.forEach((chart, i) => {
     const figure = element('figure', '', 'chart');
     const plot = element('div', '', 'plot');
     figure.append(element('figcaption', chart.title), plot);
     get('charts').append(figure);
     const alone = chart.lines.length === 1;
-    new Chart(plot, { height: 11 }).show({
+    new Chart(plot, { height: 11, letters }).show({
       label: chart.title,
       start: chart.lines[0].start,
       end: lastDay(chart.lines),

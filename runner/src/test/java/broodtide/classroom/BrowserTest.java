@@ -103,7 +103,31 @@ class BrowserTest {
     }
     assertThat(order.toString())
         .containsSubsequence(
-            "dial-climate", "dial-mites", "dial-brood", "comb", "dial-treatment", "dial-arrivals");
+            "dial-climate",
+            "dial-mites",
+            "dial-brood",
+            "comb",
+            "dial-treatment",
+            "dial-arrivals",
+            "keep",
+            "reset",
+            "dial-day");
+  }
+
+  /** Months stand below one another in all charts, so that one can be read against the next. */
+  @ParameterizedTest
+  @ValueSource(ints = {390, 1280})
+  void chartsShareTheirDays(int width) throws Exception {
+    visit("/", width, 900);
+    browser.waitFor("document.querySelectorAll('.plot > svg .foot-line').length > 3");
+    assertThat(
+            browser
+                .eval(
+                    "new Set([...document.querySelectorAll('.plot > svg')].map(s => [...new"
+                        + " Set([...s.querySelectorAll('.foot-line')].map(l =>"
+                        + " l.getAttribute('x2')))].join())).size")
+                .asInt())
+        .isEqualTo(1);
   }
 
   @Test

@@ -146,7 +146,7 @@ class DecisionCommandsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "windows --outcome honey | allowed are infestation, winter-brood, lost",
+        "windows --outcome honey | allowed is one of infestation, winter-brood, lost",
         "windows --from 2026-01-01 | before the day of decision, 2026-09-06",
         "windows --controls thyme | did you mean \"thymol\"",
         "rules --rule sometimes | N with CONTROL",

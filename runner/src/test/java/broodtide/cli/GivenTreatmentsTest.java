@@ -72,7 +72,7 @@ class GivenTreatmentsTest {
   @Test
   void backtestTakesThem() throws IOException {
     assertThat(run("backtest", "date,colony,control\n2025-05-20,North,split\n")).isZero();
-    assertThat(out.toString()).contains("1 forecasts:");
+    assertThat(out.toString()).contains("1 forecast:");
   }
 
   @Test

@@ -3,6 +3,8 @@ package broodtide.compare;
 import static broodtide.compare.JsonFigures.band;
 import static broodtide.compare.JsonFigures.six;
 
+import broodtide.fit.Backtest;
+import broodtide.fit.CountDistribution;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -184,6 +186,41 @@ public final class DecisionFile {
     node.put("verdict", check.verdict().name());
     ArrayNode doubts = node.putArray("doubts");
     Shortfall.doubts(check).forEach(doubts::add);
+  }
+
+  /**
+   * Adds forecasts of washes that were held out, and their marks together.
+   *
+   * @param cases the colonies, by whose names the washes are told apart
+   */
+  public void add(List<ColonyCase> cases, Backtest.Report report) {
+    for (ColonyCase c : cases) {
+      ArrayNode held = colony(c).putArray("heldOut");
+      for (Backtest.Mark m : report.marks()) {
+        if (m.held().colony().equals(c.colony())) {
+          ObjectNode mark = held.addObject().put("date", m.held().date().toString());
+          mark.put("mites", m.held().mites());
+          count(mark.putObject("forecast"), m.forecast());
+          count(mark.putObject("noChange"), m.noChange());
+          count(mark.putObject("exponential"), m.exponential());
+        }
+      }
+    }
+    ObjectNode marks = root.putObject("marks");
+    marks.put("forecasts", report.marks().size());
+    marks.put("heldBy50", six(report.coverage(0.5)));
+    marks.put("heldBy90", six(report.coverage(0.9)));
+    marks.put("crpsOfLogCounts", six(report.crps()));
+    marks.put("crpsNoChange", six(report.crpsNoChange()));
+    marks.put("crpsExponential", six(report.crpsExponential()));
+  }
+
+  private static void count(ObjectNode node, CountDistribution count) {
+    node.put("q05", count.quantile(0.05));
+    node.put("q25", count.quantile(0.25));
+    node.put("median", count.quantile(0.5));
+    node.put("q75", count.quantile(0.75));
+    node.put("q95", count.quantile(0.95));
   }
 
   private static void efficacy(ObjectNode node, CountedEfficacy e) {

@@ -27,13 +27,13 @@ import java.util.Objects;
  * {q05,q25,median,q75,q95}}. Numbers carry six significant digits. Within a format fields are
  * added, never changed or taken away, so readers should pass over fields that they do not know.
  *
- * <p>The file holds {@code format}, {@code program}, {@code seed}, {@code simulatedColonies},
- * {@code notes}, {@code caution} and {@code colonies}. A colony holds its case ({@code climate},
- * {@code start}, {@code now}, {@code until}, {@code limits}), its {@code washes} with the place of
- * each in the forecast, its {@code unknowns} before and after the washes, the quality of the {@code
- * sample}, its {@code plans} with their figures and their {@code series} day by day, {@code
- * windows} with every control from every start day where they were tried, and {@code refusedPlans}
- * with the reasons. The same input, seed and version give the same bytes.
+ * <p>The file holds {@code format}, {@code tool}, {@code program}, {@code seed}, {@code
+ * simulatedColonies}, {@code notes}, {@code caution} and {@code colonies}. A colony holds its case
+ * ({@code climate}, {@code start}, {@code now}, {@code until}, {@code limits}), its {@code washes}
+ * with the place of each in the forecast, its {@code unknowns} before and after the washes, the
+ * quality of the {@code sample}, its {@code plans} with their figures and their {@code series} day
+ * by day, {@code windows} with every control from every start day where they were tried, and {@code
+ * refusedPlans} with the reasons. The same input, seed and version give the same bytes.
  */
 public final class ResultsFile {
   /** Name and version of the format. */
@@ -47,13 +47,15 @@ public final class ResultsFile {
   /**
    * An empty file.
    *
+   * @param tool the command
    * @param version version of the program
    * @param seed seed of the random numbers
    * @param members simulated colonies
    * @param notes what was assumed, in sentences
    */
-  public ResultsFile(String version, long seed, int members, List<String> notes) {
+  public ResultsFile(String tool, String version, long seed, int members, List<String> notes) {
     root.put("format", FORMAT);
+    root.put("tool", tool);
     root.put("program", "broodtide " + version);
     root.put("seed", seed);
     root.put("simulatedColonies", members);

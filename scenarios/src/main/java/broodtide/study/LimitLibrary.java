@@ -82,7 +82,9 @@ public final class LimitLibrary {
   public static LimitSet shipped(String name) {
     if (!NAMES.contains(name)) {
       String choice = String.join(", ", NAMES);
-      throw BadInput.of(new Fault("limits", 0, 0, "name", name, "choose one of " + choice));
+      throw BadInput.of(
+          new Fault(
+              "limits", 0, 0, "name", name, "choose one of " + choice + Nearest.hint(name, NAMES)));
     }
     String file = "/library/limits/" + name + ".json";
     try (InputStream in = LimitLibrary.class.getResourceAsStream(file)) {

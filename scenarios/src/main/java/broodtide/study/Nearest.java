@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word that somebody who misspelt one most likely meant. */
-final class Nearest {
+public final class Nearest {
   private Nearest() {}
 
   /** {@code "; did you mean \"x\"?"}, or nothing when no known word is near. */
-  static String hint(String word, Collection<String> known) {
+  public static String hint(String word, Collection<String> known) {
     return to(word, known).map(near -> "; did you mean \"" + near + "\"?").orElse("");
   }
 
@@ -17,7 +17,7 @@ final class Nearest {
    * The nearest known word by edit distance, if it is near enough: a third of its letters may be
    * wrong, and never fewer than two. The first wins a tie.
    */
-  static Optional<String> to(String word, Collection<String> known) {
+  public static Optional<String> to(String word, Collection<String> known) {
     if (word.length() > 60) {
       return Optional.empty();
     }

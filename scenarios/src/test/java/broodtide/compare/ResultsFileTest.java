@@ -48,7 +48,7 @@ class ResultsFileTest {
             study.limits().value(),
             Priors.defaults());
     List<Plan> plans = study.plans();
-    ResultsFile file = new ResultsFile("1.2.3", 7, 64, List.of("A note."));
+    ResultsFile file = new ResultsFile("compare", "1.2.3", 7, 64, List.of("A note."));
     try (Workers workers = new Workers(1)) {
       SeasonPosterior.Effort effort = new SeasonPosterior.Effort(64, 1, 7);
       SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
