@@ -1,4 +1,4 @@
-/* The season that every peer runs, read from the file that the project writes: see Season.java. */
+/* The season that every peer runs, read from the file that the project writes: see SeasonText.java. */
 #ifndef SEASON_H
 #define SEASON_H
 #include <math.h>
@@ -7,12 +7,12 @@
 #include <string.h>
 #include <time.h>
 
-enum { OPEN_WORKER = 9, OPEN_DRONE = 10, CAPPED_WORKER = 12, CAPPED_DRONE = 14, MAX_KNOTS = 64 };
+enum { OPEN_WORKER = 9, OPEN_DRONE = 10, CAPPED_WORKER = 12, CAPPED_DRONE = 14, MAX_KNOTS = 64, MAX_FLOWS = 8 };
 
 struct curve { int n; double at[MAX_KNOTS], value[MAX_KNOTS]; };
 
 struct season {
-  int days, members, vectors;
+  int days, members;
   double rate[64];
   char name[64][40];
   int rates;
@@ -24,6 +24,8 @@ struct season {
   double workerMothers[CAPPED_WORKER], droneMothers[CAPPED_DRONE];
   double *member;                /* members x (strength, start size, infestation, vigour) */
   double *expected;              /* members x (adults, mites) after the last day, daily engine */
+  int flows, stages[MAX_FLOWS];
+  double *flow[MAX_FLOWS];       /* (days + 1) x (adults, mites), flow engine, tight */
 };
 
 static void fail(const char *why, const char *what) {
@@ -87,7 +89,10 @@ static struct season *read_season(const char *path) {
     } else {
       if (fscanf(f, "%39s", name) != 1) fail("a name is missing from", path);
       int n = (int)number(f);
-      if (!strcmp(kind, "curve")) {
+      if (!strcmp(kind, "flow")) {
+        s->stages[s->flows] = atoi(name);
+        s->flow[s->flows++] = numbers(f, n, NULL);
+      } else if (!strcmp(kind, "curve")) {
         struct curve *c = curve_named(s, name);
         c->n = n;
         for (int i = 0; i < n; i++) {
@@ -101,6 +106,13 @@ static struct season *read_season(const char *path) {
   }
   fclose(f);
   return s;
+}
+
+/* A peer that makes something else of the season is not timed. */
+static void agree(double error, double limit) {
+  if (error <= limit) return;
+  fprintf(stderr, "differs from the project by %.2g, more than %.0e\n", error, limit);
+  exit(3);
 }
 
 static double cpu_seconds(void) {

@@ -3,6 +3,7 @@ package broodtide.bench;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
+import broodtide.engine.PlainFlow;
 import broodtide.engine.Scenario;
 import broodtide.engine.SeasonText;
 import broodtide.study.Library;
@@ -50,8 +51,17 @@ public final class BenchSeason {
     return members;
   }
 
-  /** Writes the season to the file of the first argument. */
+  /** Writes the season to the file of the first argument, with flows of the others' stages. */
   public static void main(String[] args) throws IOException {
-    Files.writeString(Path.of(args[0]), SeasonText.of(scenario(), AVERAGE, members(EXPORTED)));
+    StringBuilder text = new StringBuilder(SeasonText.of(scenario(), AVERAGE, members(EXPORTED)));
+    for (int i = 1; i < args.length; i++) {
+      PlainFlow.Run tight = FlowClock.tight(Integer.parseInt(args[i]));
+      text.append("flow ").append(args[i]).append(' ').append(2 * (DAYS + 1));
+      for (int day = 0; day <= DAYS; day++) {
+        text.append(' ').append(tight.adults()[day]).append(' ').append(tight.mites()[day]);
+      }
+      text.append('\n');
+    }
+    Files.writeString(Path.of(args[0]), text);
   }
 }

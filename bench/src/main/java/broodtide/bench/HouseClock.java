@@ -7,58 +7,95 @@ import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
 import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * Wall time of what a beekeeper waits for, best of several: the posterior of 4,096 colonies from
- * four washes, ensembles that grow in colonies and in days, and what a second thread is worth.
+ * What a beekeeper waits for: the posterior of 4,096 colonies from four washes and the search for
+ * the best day, wall time, and ensembles that grow in colonies, days and particles. The best of
+ * several. Rows are "group, key, what, time, unit, note", parted by tabs, for {@code side-by-side}.
  */
 public final class HouseClock {
-  private static final int ROUNDS = 12;
+  private static final int ROUNDS = 8;
+  private static final int CPU_ROUNDS = 4;
 
   /** Colony-days that show on the processor's clock, which ticks slowly. */
-  private static final long ENOUGH = 60_000_000;
+  private static final long ENOUGH = 20_000_000;
 
   private static final OperatingSystemMXBean PROCESS =
       (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
   private HouseClock() {}
 
-  /** Prints rows of a table in Markdown. */
+  /** Prints the rows. */
   public static void main(String[] none) {
     try (Workers one = new Workers(1);
         Workers two = new Workers(2)) {
-      double alone = best(() -> PosteriorBench.infer(4096, one));
-      double together = best(() -> PosteriorBench.infer(4096, two));
-      row("posterior, 4,096 colonies, four washes, one thread", alone, "");
-      row("the same, two threads", together, worth(alone, together));
-      for (int colonies : new int[] {1024, 4096, 16384}) {
-        ensemble(colonies, 365, one);
-      }
-      ensemble(4096, 730, one);
-      ensemble(4096, 1460, one);
-      double serial = best(ensemble(16384, 365), one);
-      double parallel = best(ensemble(16384, 365), two);
-      row("16,384 colonies, 365 days, two threads", parallel, worth(serial, parallel));
+      SeasonPosterior sample = BenchCase.sample(two);
+      BenchCase.windows(sample, one);
+      ensembles(one);
+      posteriors(one, two);
+      Took windows = best(() -> BenchCase.windows(sample, two));
+      row("windows", "windows: 30 days, 6 controls, 512 colonies, two threads", windows, "");
+      Took serial = best(ensemble(16384, 365), one);
+      Took parallel = best(ensemble(16384, 365), two);
+      row("ensemble1", "a year of 16,384 colonies, one thread", serial, "");
+      row("ensemble2", "the same, two threads", parallel, worth(serial, parallel));
     }
+  }
+
+  /** Processor time per colony-day of ensembles of many sizes, and per particle of posteriors. */
+  private static void ensembles(Workers one) {
+    for (int colonies : new int[] {1024, 4096, 16384}) {
+      ensemble(colonies, 365, one);
+    }
+    ensemble(4096, 730, one);
+    ensemble(4096, 1460, one);
+  }
+
+  private static void posteriors(Workers one, Workers two) {
+    for (int particles : new int[] {1024, 2048, 8192}) {
+      posterior(particles, one);
+    }
+    Took alone = posterior(4096, one);
+    Took together = best(() -> BenchCase.posterior(4096, two));
+    row("posterior1", "posterior: 4,096 colonies, four washes, one thread", alone, "");
+    row("posterior2", "the same, two threads", together, worth(alone, together));
+  }
+
+  private static Took posterior(int particles, Workers workers) {
+    Took took = best(() -> BenchCase.posterior(particles, workers));
+    row(
+        "particles",
+        "particles" + particles,
+        String.format(Locale.ROOT, "posterior of %,d colonies", particles),
+        1e3 * took.processor() / particles,
+        "us per colony",
+        String.format(Locale.ROOT, "%.0f ms", took.processor()));
+    return took;
   }
 
   private static void ensemble(int colonies, int days, Workers workers) {
     Shared work = ensemble(colonies, days);
-    double wall = best(work, workers);
     int times = (int) Math.max(1, ENOUGH / colonies / days);
-    long from = PROCESS.getProcessCpuTime();
-    for (int i = 0; i < times; i++) {
-      work.on(workers);
+    double least = Double.MAX_VALUE;
+    for (int round = 0; round < CPU_ROUNDS; round++) {
+      long from = PROCESS.getProcessCpuTime();
+      for (int i = 0; i < times; i++) {
+        work.on(workers);
+      }
+      least = Math.min(least, (double) (PROCESS.getProcessCpuTime() - from) / times);
     }
-    double cpu = (double) (PROCESS.getProcessCpuTime() - from) / times;
     row(
-        String.format(Locale.ROOT, "%,d colonies, %,d days, one thread", colonies, days),
-        wall,
-        String.format(Locale.ROOT, "%.1f ns of processor per colony-day", cpu / colonies / days));
+        "line",
+        "line" + colonies + "x" + days,
+        String.format(Locale.ROOT, "%,d colonies, %,d days", colonies, days),
+        least / colonies / days,
+        "ns per colony-day",
+        String.format(Locale.ROOT, "%.0f ms", least / 1e6));
   }
 
   /** Work that threads share. */
@@ -76,25 +113,38 @@ public final class HouseClock {
             scenario, start, members, (first, count) -> DayObserver.NONE, workers, Progress.NONE);
   }
 
-  private static double best(Shared work, Workers workers) {
+  private static Took best(Shared work, Workers workers) {
     return best(() -> work.on(workers));
   }
 
-  private static double best(Runnable work) {
-    double best = Double.MAX_VALUE;
+  /** The least of several, in ms: by the clock on the wall, and of all processors together. */
+  private record Took(double wall, double processor) {}
+
+  private static Took best(Runnable work) {
+    double wall = Double.MAX_VALUE;
+    double processor = Double.MAX_VALUE;
     for (int round = 0; round < ROUNDS; round++) {
       long from = System.nanoTime();
+      long before = PROCESS.getProcessCpuTime();
       work.run();
-      best = Math.min(best, (System.nanoTime() - from) / 1e6);
+      processor = Math.min(processor, (PROCESS.getProcessCpuTime() - before) / 1e6);
+      wall = Math.min(wall, (System.nanoTime() - from) / 1e6);
     }
-    return best;
+    return new Took(wall, processor);
   }
 
-  private static String worth(double one, double two) {
-    return String.format(Locale.ROOT, "%.2f times one thread", one / two);
+  private static String worth(Took one, Took two) {
+    return String.format(Locale.ROOT, "%.2f times as fast as one; ", one.wall() / two.wall());
   }
 
-  private static void row(String what, double ms, String note) {
-    System.out.printf(Locale.ROOT, "| %s | %.1f ms | %s |%n", what, ms, note);
+  private static void row(String key, String what, Took took, String note) {
+    String all = String.format(Locale.ROOT, "%s%.0f ms of processor", note, took.processor());
+    row("house", key, what, took.wall(), "ms", all);
+  }
+
+  private static void row(
+      String group, String key, String what, double time, String unit, String note) {
+    System.out.println(
+        String.join("\t", group, key, what, String.format(Locale.ROOT, "%.3f", time), unit, note));
   }
 }
