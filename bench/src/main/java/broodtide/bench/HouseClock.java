@@ -1,5 +1,6 @@
 package broodtide.bench;
 
+import broodtide.engine.DailyEngine;
 import broodtide.engine.DayObserver;
 import broodtide.engine.Ensemble;
 import broodtide.engine.Member;
@@ -9,6 +10,7 @@ import broodtide.engine.StartState;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import com.sun.management.OperatingSystemMXBean;
+import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
@@ -28,6 +30,8 @@ public final class HouseClock {
   private static final OperatingSystemMXBean PROCESS =
       (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+
   private HouseClock() {}
 
   /** Prints the rows. */
@@ -37,6 +41,7 @@ public final class HouseClock {
       SeasonPosterior sample = BenchCase.sample(two);
       BenchCase.windows(sample, one);
       ensembles(one);
+      allocation();
       posteriors(one, two);
       Took windows = best(() -> BenchCase.windows(sample, two));
       row("windows", "windows: 30 days, 6 controls, 512 colonies, two threads", windows, "");
@@ -45,6 +50,24 @@ public final class HouseClock {
       row("ensemble1", "a year of 16,384 colonies, one thread", serial, "");
       row("ensemble2", "the same, two threads", parallel, worth(serial, parallel));
     }
+  }
+
+  /** What the day loop takes from the heap; making the engine before it is not counted. */
+  private static void allocation() {
+    Scenario scenario = BenchSeason.scenario();
+    StartState start = StartState.on(scenario.model(), scenario.start());
+    List<Member> members = BenchSeason.members(Ensemble.BLOCK);
+    long least = Long.MAX_VALUE;
+    for (int round = 0; round < ROUNDS; round++) {
+      DailyEngine engine = DailyEngine.of(scenario, start, members);
+      long from = THREADS.getCurrentThreadAllocatedBytes();
+      engine.run(DayObserver.NONE);
+      least = Math.min(least, THREADS.getCurrentThreadAllocatedBytes() - from);
+    }
+    String what =
+        String.format(
+            Locale.ROOT, "memory taken by the day loop, a year of %d colonies", Ensemble.BLOCK);
+    row("house", "allocated", what, least, "bytes", "");
   }
 
   /** Processor time per colony-day of ensembles of many sizes, and per particle of posteriors. */

@@ -42,7 +42,8 @@ final class Disturbances {
     boolean before = acting;
     acting = false;
     boolean reachesCells = false;
-    for (Schedule.Course course : schedule.courses) {
+    for (int c = 0; c < schedule.courses.size(); c++) {
+      Schedule.Course course = schedule.courses.get(c);
       acting |= course.acts()[day];
       reachesCells |= course.acts()[day] && course.inCells() > 0;
     }

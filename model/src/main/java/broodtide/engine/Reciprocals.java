@@ -11,7 +11,7 @@ import java.util.List;
 final class Reciprocals {
   private static final int MOST = 5;
 
-  private final List<double[][]> batches = new ArrayList<>();
+  private final double[][][] batches;
 
   /**
    * Takes note of the arrays.
@@ -19,13 +19,15 @@ final class Reciprocals {
    * @param denominators arrays of equal length; their number is a sum of fives and fours
    */
   Reciprocals(List<double[]> denominators) {
+    List<double[][]> all = new ArrayList<>();
     int from = 0;
     while (from < denominators.size()) {
       int left = denominators.size() - from;
       int to = from + (left % MOST == 0 ? MOST : MOST - 1);
-      batches.add(denominators.subList(from, to).toArray(new double[0][]));
+      all.add(denominators.subList(from, to).toArray(new double[0][]));
       from = to;
     }
+    batches = all.toArray(new double[0][][]);
   }
 
   /** Replaces every element of every array by its reciprocal. */
