@@ -80,16 +80,16 @@ public final class HouseClock {
   }
 
   private static void posteriors(Workers one, Workers two) {
-    for (int particles : new int[] {1024, 2048, 8192}) {
+    for (int particles : new int[] {1024, 2048, 4096, 8192}) {
       posterior(particles, one);
     }
-    Took alone = posterior(4096, one);
+    Took alone = best(() -> BenchCase.posterior(4096, one));
     Took together = best(() -> BenchCase.posterior(4096, two));
     row("posterior1", "posterior: 4,096 colonies, four washes, one thread", alone, "");
     row("posterior2", "the same, two threads", together, worth(alone, together));
   }
 
-  private static Took posterior(int particles, Workers workers) {
+  private static void posterior(int particles, Workers workers) {
     Took took = best(() -> BenchCase.posterior(particles, workers));
     row(
         "particles",
@@ -98,7 +98,6 @@ public final class HouseClock {
         1e3 * took.processor() / particles,
         "us per colony",
         String.format(Locale.ROOT, "%.0f ms", took.processor()));
-    return took;
   }
 
   private static void ensemble(int colonies, int days, Workers workers) {

@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Large files: a table of 100,000 washes, and a study of 5,000 plans. */
+/** Large files: a table of 100,000 washes, and a study of fifty plans of twenty controls. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -31,7 +31,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class ReadingBench {
   private static final int WASHES = 100_000;
-  private static final int PLANS = 5_000;
+  private static final int PLANS = 49;
+  private static final int CONTROLS = 20;
   private static final LocalDate FIRST = LocalDate.of(2020, 4, 1);
   private static final LocalDate TODAY = LocalDate.of(2026, 8, 1);
 
@@ -67,14 +68,17 @@ public class ReadingBench {
             """
             {"title": "large", "climate": "temperate", "limits": "common-practice",
              "start": "2026-04-01", "until": "2027-03-31",
-             "colony": {"name": "A", "framesOfBees": 8, "mitesPer100Bees": 1},
+             "colony": {"name": "A", "framesOfBees": 8, "infestation": 1},
              "plans": [{"name": "wait"}\
             """);
     for (int i = 0; i < PLANS; i++) {
-      LocalDate day = LocalDate.of(2026, 7, 1).plusDays(i % 90);
       text.append(",\n  {\"name\": \"plan ").append(i).append("\", \"controls\": [");
-      text.append("{\"use\": \"thymol\", \"start\": \"").append(day).append("\"}, ");
-      text.append("{\"use\": \"oxalic-dribble\", \"start\": \"2026-12-20\"}]}");
+      for (int c = 0; c < CONTROLS; c++) {
+        LocalDate day = LocalDate.of(2026, 7, 1).plusDays(i + 10L * c);
+        text.append(c == 0 ? "" : ",\n    ");
+        text.append("{\"use\": \"oxalic-vapour\", \"start\": \"").append(day).append("\"}");
+      }
+      text.append("]}");
     }
     return text.append("]}\n").toString();
   }
@@ -85,7 +89,7 @@ public class ReadingBench {
     return WashFile.read(new StringReader(washes), "washes.csv", TODAY);
   }
 
-  /** Milliseconds to read and check a study of 5,000 plans. */
+  /** Milliseconds to read and check a study of fifty plans. */
   @Benchmark
   public Study plans() {
     return StudyFile.read(study);
