@@ -12,6 +12,11 @@ public enum Outcome {
     public double[] of(PlanRun run) {
       return run.infestation(day(run.colony()));
     }
+
+    @Override
+    LocalDate last(ColonyCase c) {
+      return day(c);
+    }
   },
   /** Share of capped worker cells with a mite, mean over the weeks in which winter bees grow up. */
   WINTER_BROOD(
@@ -19,6 +24,12 @@ public enum Outcome {
     @Override
     public double[] of(PlanRun run) {
       return run.winterBroodInfested();
+    }
+
+    @Override
+    LocalDate last(ColonyCase c) {
+      List<LocalDate[]> weeks = c.stages().winterBees(c.now(), c.until());
+      return weeks.isEmpty() ? c.until() : weeks.get(weeks.size() - 1)[1];
     }
 
     @Override
@@ -94,6 +105,15 @@ public enum Outcome {
    * @param run the plan as it was played
    */
   public abstract double[] of(PlanRun run);
+
+  /**
+   * {@return the last day that has a say in it; what is begun on it or later changes nothing}
+   *
+   * @param c the case
+   */
+  LocalDate last(ColonyCase c) {
+    return c.until();
+  }
 
   /**
    * {@return the one figure that stands for all members: the median, or the mean chance of loss}

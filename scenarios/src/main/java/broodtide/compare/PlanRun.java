@@ -42,6 +42,11 @@ public final class PlanRun {
   private final EnsembleRun run;
   private final List<String> objections;
   private final int[] lostOn;
+  private final Once<Optional<SpringLow>> springLow;
+  private final Once<double[]> peaks = new Once<>(this::findPeaks);
+  private final Once<LocalDate> peakDay = new Once<>(this::findPeakDay);
+  private final Once<int[]> daysToLimit = new Once<>(this::findDaysToLimit);
+  private final Once<double[]> winterBrood = new Once<>(this::findWinterBrood);
 
   /**
    * A finished run.
@@ -53,6 +58,7 @@ public final class PlanRun {
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
     this.colony = colony;
+    springLow = new Once<>(colony::springLow);
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
@@ -135,7 +141,7 @@ public final class PlanRun {
    * run ends before it}
    */
   public Optional<SpringLow> springLow() {
-    return colony.springLow();
+    return springLow.get();
   }
 
   /**
@@ -185,6 +191,10 @@ public final class PlanRun {
 
   /** {@return highest infestation from now on, by member} */
   public double[] peaks() {
+    return peaks.get().clone();
+  }
+
+  private double[] findPeaks() {
     double[] out = new double[run.members()];
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       for (int m = 0; m < out.length; m++) {
@@ -196,6 +206,10 @@ public final class PlanRun {
 
   /** {@return day of the median colony's highest infestation} */
   public LocalDate peakDay() {
+    return peakDay.get();
+  }
+
+  private LocalDate findPeakDay() {
     int best = nowIndex();
     double top = -1;
     for (int day = nowIndex(); day <= lastIndex(); day++) {
@@ -213,6 +227,10 @@ public final class PlanRun {
    * does}
    */
   public int[] daysToLimit() {
+    return daysToLimit.get().clone();
+  }
+
+  private int[] findDaysToLimit() {
     int[] out = new int[run.members()];
     Arrays.fill(out, -1);
     YearStages stages = colony.stages();
@@ -234,6 +252,10 @@ public final class PlanRun {
    * throughout}
    */
   public double[] winterBroodInfested() {
+    return winterBrood.get().clone();
+  }
+
+  private double[] findWinterBrood() {
     double[] out = new double[run.members()];
     int[] days = new int[out.length];
     boolean raised = false;

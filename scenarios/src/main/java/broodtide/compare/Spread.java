@@ -1,10 +1,11 @@
 package broodtide.compare;
 
-import broodtide.engine.EnsembleRun;
-import java.util.Arrays;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
 /**
- * The middle of an uncertain figure and its 50 and 90 % bands.
+ * The middle of an uncertain figure and its 50 and 90 % bands: straight between neighbouring values
+ * (type 7 of Hyndman & Fan 1996, Am. Stat. 50:361).
  *
  * @param q05 5 % lie below
  * @param q25 25 % lie below
@@ -19,13 +20,9 @@ public record Spread(double q05, double q25, double median, double q75, double q
    * @param values at least one, in any order
    */
   public static Spread of(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
+    Percentile p = new Percentile().withEstimationType(EstimationType.R_7);
+    p.setData(values);
     return new Spread(
-        EnsembleRun.quantile(sorted, 0.05),
-        EnsembleRun.quantile(sorted, 0.25),
-        EnsembleRun.quantile(sorted, 0.5),
-        EnsembleRun.quantile(sorted, 0.75),
-        EnsembleRun.quantile(sorted, 0.95));
+        p.evaluate(5), p.evaluate(25), p.evaluate(50), p.evaluate(75), p.evaluate(95));
   }
 }

@@ -27,14 +27,17 @@ public final class WindowSearch {
 
   private static final int WEEK = 7;
 
+  /** The case, looked at no further than the outcome asks for. */
   private final ColonyCase colony;
+
   private final SeasonPosterior posterior;
   private final Outcome outcome;
   private final Workers workers;
 
   private WindowSearch(
       ColonyCase colony, SeasonPosterior posterior, Outcome outcome, Workers workers) {
-    this.colony = colony;
+    LocalDate last = outcome.last(colony);
+    this.colony = last.isAfter(colony.now()) ? colony.until(last) : colony;
     this.posterior = posterior;
     this.outcome = outcome;
     this.workers = workers;
@@ -83,7 +86,11 @@ public final class WindowSearch {
     for (ControlTemplate control : controls) {
       List<Windows.Cell> cells = new ArrayList<>();
       for (LocalDate start : starts) {
-        cells.add(search.cell(control, start));
+        Optional<Obstacle> obstacle = Obstacle.of(control, start, colony);
+        cells.add(
+            obstacle.isPresent()
+                ? new Windows.Blocked(obstacle.get())
+                : search.cell(control, start, waiting));
         progress.at(++done, all);
       }
       rows.add(new Windows.Row(control, cells));
@@ -113,12 +120,10 @@ public final class WindowSearch {
         progress);
   }
 
-  private Windows.Cell cell(ControlTemplate control, LocalDate start) {
-    Optional<Obstacle> obstacle = Obstacle.of(control, start, colony);
-    if (obstacle.isPresent()) {
-      return new Windows.Blocked(obstacle.get());
-    }
-    double[] byMember = play(new Plan(control.name(), List.of(control.at(start))));
+  private Windows.Cell cell(ControlTemplate control, LocalDate start, double[] waiting) {
+    boolean tooLate = !start.isBefore(colony.until());
+    double[] byMember =
+        tooLate ? waiting : play(new Plan(control.name(), List.of(control.at(start))));
     return new Windows.Played(outcome.middle(byMember), byMember);
   }
 
