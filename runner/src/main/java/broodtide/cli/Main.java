@@ -100,7 +100,8 @@ public final class Main {
 
   private static Path path(String text) {
     if (text.isBlank()) {
-      throw new CommandLine.TypeConversionException("the name is blank; give that of a file or folder");
+      throw new CommandLine.TypeConversionException(
+          "the name is blank; give that of a file or folder");
     }
     try {
       return Path.of(text);
