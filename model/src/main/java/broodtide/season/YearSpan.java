@@ -5,12 +5,16 @@ import java.time.MonthDay;
 
 /**
  * A stretch of the year that comes back every year, both ends included; it may run over New Year.
+ * One that holds 28 February holds the 29th of a leap year too, so that a stretch to the end of
+ * February and one from 1 March leave no day between them.
  *
  * @param from first day
  * @param to last day
  */
 public record YearSpan(MonthDay from, MonthDay to) {
   private static final int LEAP_YEAR = 2000;
+  private static final MonthDay LEAP_DAY = MonthDay.of(2, 29);
+  private static final MonthDay EVE_OF_LEAP_DAY = MonthDay.of(2, 28);
 
   /**
    * {@return whether the day lies in the span}
@@ -19,6 +23,10 @@ public record YearSpan(MonthDay from, MonthDay to) {
    */
   public boolean holds(LocalDate day) {
     MonthDay d = MonthDay.from(day);
+    return holds(d) || (d.equals(LEAP_DAY) && holds(EVE_OF_LEAP_DAY));
+  }
+
+  private boolean holds(MonthDay d) {
     boolean wraps = to.isBefore(from);
     boolean started = !d.isBefore(from);
     boolean open = !d.isAfter(to);

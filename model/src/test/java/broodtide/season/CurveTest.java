@@ -71,6 +71,19 @@ class CurveTest {
   }
 
   @Test
+  void spansThatMeetLeaveOutNoDayOfALeapYear() {
+    YearSpan first = new YearSpan(MonthDay.of(9, 1), MonthDay.of(2, 28));
+    YearSpan second = new YearSpan(MonthDay.of(3, 1), MonthDay.of(8, 31));
+    LocalDate.of(2028, 1, 1)
+        .datesUntil(LocalDate.of(2029, 1, 1))
+        .forEach(d -> assertThat(first.holds(d)).as(d.toString()).isNotEqualTo(second.holds(d)));
+    assertThat(new YearSpan(MonthDay.of(2, 29), MonthDay.of(4, 1)).holds(LocalDate.of(2028, 2, 29)))
+        .isTrue();
+    assertThat(new YearSpan(MonthDay.of(2, 29), MonthDay.of(4, 1)).holds(LocalDate.of(2028, 2, 28)))
+        .isFalse();
+  }
+
+  @Test
   void spansHoldBothEndsAndRunOverNewYear() {
     YearSpan winter = new YearSpan(MonthDay.of(11, 15), MonthDay.of(2, 10));
     assertThat(winter.holds(LocalDate.of(2026, 11, 15))).isTrue();

@@ -10,8 +10,6 @@ import broodtide.measure.OutOfRange;
 import broodtide.mite.Immigration;
 import broodtide.season.Climate;
 import broodtide.study.Assumptions;
-import broodtide.study.BadInput;
-import broodtide.study.Fault;
 import broodtide.study.Library;
 import broodtide.study.LimitLibrary;
 import broodtide.study.Source;
@@ -23,10 +21,6 @@ import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -89,7 +83,7 @@ final class CaseReader {
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
-    LimitSet limits = limits(options.limits == null ? USUAL_LIMITS : options.limits);
+    LimitSet limits = LimitLibrary.find(options.limits == null ? USUAL_LIMITS : options.limits);
     List<ColonyCase> cases = new ArrayList<>();
     Map<String, List<Wash>> washes = washes(file);
     readGiven(washes.keySet());
@@ -177,7 +171,7 @@ final class CaseReader {
             checked(until, now),
             taken,
             given,
-            options.limits == null ? study.limits().value() : limits(options.limits),
+            options.limits == null ? study.limits().value() : LimitLibrary.find(options.limits),
             priors);
     return new Cases(List.of(c), Optional.of(study), notes);
   }
@@ -193,22 +187,20 @@ final class CaseReader {
     try (InputStream in = attached.value().open()) {
       return noted(WashFile.read(in, attached.written(), LocalDate.now(desk.clock())));
     } catch (IOException e) {
-      throw cannotRead(attached.written(), e);
+      throw UserFile.cannotRead(attached.written(), e);
     }
   }
 
   private Map<String, List<Wash>> washes(String name) {
     LocalDate today = LocalDate.now(desk.clock());
-    try {
-      if (name.equals("-")) {
+    if (name.equals("-")) {
+      try {
         return noted(WashFile.read(desk.in(), "standard input", today));
+      } catch (IOException e) {
+        throw UserFile.cannotRead("standard input", e);
       }
-      try (InputStream in = Files.newInputStream(Path.of(name))) {
-        return noted(WashFile.read(in, name, today));
-      }
-    } catch (IOException e) {
-      throw cannotRead(name, e);
     }
+    return noted(UserFile.read(name, "the table of washes", in -> WashFile.read(in, name, today)));
   }
 
   /** Reads the table of treatments, when there is one. */
@@ -217,14 +209,12 @@ final class CaseReader {
       return;
     }
     String name = options.given.toString();
-    try (InputStream in = Files.newInputStream(Path.of(name))) {
-      TreatmentFile file = TreatmentFile.read(in, name, LocalDate.now(desk.clock()));
-      notes.addAll(file.notes());
-      notes.addAll(file.unused(colonies));
-      treatments = Optional.of(file);
-    } catch (IOException e) {
-      throw cannotRead(name, e);
-    }
+    LocalDate today = LocalDate.now(desk.clock());
+    TreatmentFile file =
+        UserFile.read(name, "the table of treatments", in -> TreatmentFile.read(in, name, today));
+    notes.addAll(file.notes());
+    notes.addAll(file.unused(colonies));
+    treatments = Optional.of(file);
   }
 
   private List<Control> given(String colony) {
@@ -244,14 +234,6 @@ final class CaseReader {
         .max(Comparator.naturalOrder())
         .orElse(last)
         .plusDays(1);
-  }
-
-  private static BadInput cannotRead(String name, IOException e) {
-    String why =
-        e instanceof NoSuchFileException
-            ? "there is no such file"
-            : "cannot be read: " + e.getMessage();
-    return BadInput.of(Fault.of(name, why));
   }
 
   private Map<String, List<Wash>> noted(WashFile file) {
@@ -281,18 +263,6 @@ final class CaseReader {
       throw new OutOfRange("--until", until.toString(), "at most three years after " + now);
     }
     return until;
-  }
-
-  /** A set of limits by name, or by the path of a user's own file. */
-  static LimitSet limits(String nameOrPath) {
-    if (!nameOrPath.contains("/") && !nameOrPath.endsWith(".json")) {
-      return LimitLibrary.shipped(nameOrPath);
-    }
-    try (Reader in = Files.newBufferedReader(Path.of(nameOrPath))) {
-      return LimitLibrary.read(in, nameOrPath);
-    } catch (IOException e) {
-      throw cannotRead(nameOrPath, e);
-    }
   }
 
   private static Surroundings surroundings(String word) {

@@ -23,12 +23,13 @@ final class Deciding {
   private final String tool;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private final List<String> text = new ArrayList<>();
-  private boolean several;
+  private PictureFiles pictures;
 
   Deciding(Desk desk, RunOptions run, String tool) {
     this.desk = desk;
     this.run = run;
     this.tool = tool;
+    this.pictures = new PictureFiles(false);
   }
 
   /** What a tool does for one colony. */
@@ -47,7 +48,7 @@ final class Deciding {
 
   /** Does it for every colony. */
   int decide(CaseReader.Cases cases, Tool work) {
-    several = cases.cases().size() > 1;
+    pictures = new PictureFiles(cases.cases().size() > 1);
     Outputs outputs = run.outputs();
     DecisionFile file =
         new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
@@ -70,8 +71,10 @@ final class Deciding {
     if (failures == cases.cases().size()) {
       throw new Refusal(String.join("\n", refused));
     }
+    files.putAll(pictures.files());
     files.put(Belongings.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     outputs.write(files);
+    pictures.lacking().ifPresent(desk.err()::println);
     print(cases, file);
     return Main.OK;
   }
@@ -141,8 +144,6 @@ final class Deciding {
 
   /** Writes a picture. */
   void draw(ColonyCase c, Picture picture) {
-    String name = several ? tool + "-" + Outputs.name(c.colony()) : tool;
-    files.put(name + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
-    files.put(name + ".png", picture.png());
+    pictures.add(tool, c.colony(), picture);
   }
 }

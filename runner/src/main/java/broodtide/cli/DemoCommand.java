@@ -30,16 +30,10 @@ final class DemoCommand implements Callable<Integer> {
     ColonyOptions options = new ColonyOptions();
     options.study = Path.of(STUDY);
     CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::spring);
-    if (!run.json) {
-      desk.out()
-          .println(
-              desk.terminal()
-                  .wrap(
-                      "An invented hobby apiary. It is late July, the honey is nearly ripe, and the"
-                          + " last wash of one colony found 4 mites, fewer than the limit of the"
-                          + " season. What now?"));
-      desk.out().println();
-    }
-    return new Playing(desk, run, "demo").play(cases, c -> cases.study().orElseThrow().plans());
+    return new Playing(desk, run, "demo")
+        .opening(
+            "An invented hobby apiary. It is late July, the honey is nearly ripe, and the last wash"
+                + " of one colony found 4 mites, fewer than the limit of the season. What now?")
+        .play(cases, c -> cases.study().orElseThrow().plans());
   }
 }

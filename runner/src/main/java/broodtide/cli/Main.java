@@ -2,12 +2,16 @@ package broodtide.cli;
 
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
-import broodtide.report.FontsMissing;
 import broodtide.report.OutputRefused;
+import broodtide.report.Terminal;
 import broodtide.season.YearSpan;
 import broodtide.study.BadInput;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
@@ -36,10 +40,18 @@ public final class Main {
    */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
-    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    WatchedOutput written = new WatchedOutput(new FileOutputStream(FileDescriptor.out));
+    PrintWriter out = new PrintWriter(written, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = run(Desk.here(out, err), args);
     out.flush();
+    if (code == OK && written.lost().isPresent()) {
+      err.println(
+          "cannot write to standard output: "
+              + written.lost().get()
+              + "; free the disk, or send the output elsewhere");
+      code = BAD_INPUT;
+    }
     err.flush();
     System.exit(code);
   }
@@ -62,6 +74,7 @@ public final class Main {
     line.registerConverter(long.class, Main::seed);
     line.registerConverter(Double.class, Main::decimal);
     line.registerConverter(YearSpan.class, Main::span);
+    line.registerConverter(Path.class, Main::path);
     line.setUsageHelpAutoWidth(false);
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
@@ -83,6 +96,18 @@ public final class Main {
     }
     throw new CommandLine.TypeConversionException(
         "'" + text + "' is no stretch of the year; write it like 05-10..07-25");
+  }
+
+  private static Path path(String text) {
+    if (text.isBlank()) {
+      throw new CommandLine.TypeConversionException(
+          "the name is blank; give that of a file or folder");
+    }
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(UserFile.unusable(text));
+    }
   }
 
   private static LocalDate date(String text) {
@@ -119,9 +144,8 @@ public final class Main {
         || e instanceof OutOfRange
         || e instanceof Unworkable
         || e instanceof OutputRefused
-        || e instanceof FontsMissing
         || e instanceof Refusal) {
-      desk.err().println(e.getMessage());
+      String.valueOf(e.getMessage()).lines().map(Terminal::clean).forEach(desk.err()::println);
       return BAD_INPUT;
     }
     desk.err().println("broodtide: something went wrong inside the program: " + e);

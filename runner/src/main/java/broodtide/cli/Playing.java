@@ -27,11 +27,19 @@ final class Playing {
   private final Desk desk;
   private final RunOptions run;
   private final String what;
+  private final List<String> text = new ArrayList<>();
 
   Playing(Desk desk, RunOptions run, String what) {
     this.desk = desk;
     this.run = run;
     this.what = what;
+  }
+
+  /** Says something before the answer. */
+  Playing opening(String sentences) {
+    text.add(desk.terminal().wrap(sentences));
+    text.add("");
+    return this;
   }
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
@@ -40,7 +48,6 @@ final class Playing {
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     Findings findings = new Findings(what, run, effort, cases);
-    List<String> text = new ArrayList<>();
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         Comparison comparison = compare(c, plans.apply(c), effort, workers);
@@ -59,6 +66,7 @@ final class Playing {
     }
     Map<String, byte[]> files = findings.files();
     outputs.write(files);
+    findings.lacking().ifPresent(desk.err()::println);
     if (run.json) {
       desk.out().print(findings.json());
     } else {

@@ -5,6 +5,8 @@ import broodtide.measure.OutOfRange;
 import broodtide.report.Digits;
 import broodtide.season.Climate;
 import broodtide.study.Library;
+import broodtide.study.LimitLibrary;
+import broodtide.study.WashFile;
 import broodtide.wash.Frame;
 import broodtide.wash.SamplePlan;
 import broodtide.wash.Wash;
@@ -100,6 +102,9 @@ final class WashCommand implements Callable<Integer> {
     if (date.isAfter(LocalDate.now(desk.clock()))) {
       throw new OutOfRange("--date", date.toString(), "today or earlier");
     }
+    if (date.isBefore(WashFile.EARLIEST)) {
+      throw new OutOfRange("--date", date.toString(), WashFile.EARLIEST + " or later");
+    }
     Wash wash =
         new Wash(
             date,
@@ -110,9 +115,12 @@ final class WashCommand implements Callable<Integer> {
             KnownWords.read("--frame", frame, Frame.values(), Frame::id),
             "",
             OptionalDouble.empty());
+    if (hives != null) {
+      OutOfRange.check("--hives", hives, 1, 10_000, "hives");
+    }
     Climate place = Library.climate(climate);
     CountReading reading =
-        CountReading.of(wash, south ? place.inSouth() : place, CaseReader.limits(limits));
+        CountReading.of(wash, south ? place.inSouth() : place, LimitLibrary.find(limits));
     if (as.json) {
       desk.out().println(json(reading));
     } else {
@@ -148,7 +156,6 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private static int hivesToWash(CountReading reading, int hives) {
-    OutOfRange.check("--hives", hives, 1, 10_000, "hives");
     return SamplePlan.usual().hivesFor(rate(reading), scoop(reading), hives, 0.25);
   }
 

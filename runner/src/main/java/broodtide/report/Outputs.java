@@ -1,17 +1,11 @@
 package broodtide.report;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.text.Normalizer;
-import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 
@@ -27,22 +21,19 @@ public final class Outputs {
   }
 
   /**
-   * Opens a folder, making it if need be, and makes sure that files can be written there, so that a
-   * long run does not fail at its end.
+   * Chooses a folder and makes sure that files can be written there, so that a long run does not
+   * fail at its end. A folder that is not there yet is made when files are written.
    *
    * @param folder the folder, made if it is not there
    * @return the folder, ready to be written to
    * @throws OutputRefused when that is not so
    */
   public static Outputs into(Path folder) {
-    try {
-      if (Files.exists(folder) && !Files.isDirectory(folder)) {
-        throw new OutputRefused(folder, "a file of this name is in the way", null);
-      }
-      Files.createDirectories(folder);
-      Path trial = beside(folder.resolve("trial"));
-      Files.write(trial, new byte[0], StandardOpenOption.CREATE_NEW);
-      Files.delete(trial);
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new OutputRefused(folder, "a file of this name is in the way", null);
+    }
+    try (Parts trial = Parts.in(folder)) {
+      trial.fill(folder.resolve("trial"), new byte[] {'?'});
     } catch (IOException e) {
       throw new OutputRefused(folder, reason(e), e);
     }
@@ -79,30 +70,31 @@ public final class Outputs {
 
   /**
    * Writes files, in place of older ones of the same names. None is moved into place before all are
-   * written.
+   * written; when the program is stopped before that, none is there.
    *
    * @param files content by name; a name is that of a plain file, see {@link #name}
-   * @throws OutputRefused when one cannot be written; files not yet in place are taken away again
+   * @throws OutputRefused when one cannot be written; nothing is left then but what was there
+   *     before
    */
   public void write(Map<String, byte[]> files) {
-    Map<Path, Path> parts = new LinkedHashMap<>();
     Path current = folder;
-    try {
+    try (Parts parts = Parts.in(folder)) {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         current = place(file.getKey());
-        Path part = beside(current);
-        parts.put(part, current);
-        fill(part, file.getValue());
+        parts.fill(current, file.getValue());
       }
-      for (Map.Entry<Path, Path> part : parts.entrySet()) {
-        current = part.getValue();
-        move(part.getKey(), current);
-      }
+      current = folder;
+      parts.place();
     } catch (IOException e) {
-      throw new OutputRefused(current, reason(e), e);
-    } finally {
-      parts.keySet().forEach(Outputs::remove);
+      throw new OutputRefused(faulty(e, current), reason(e), e);
     }
+  }
+
+  /** What could not be written: the place that a part was to be moved to, or the file at hand. */
+  private static Path faulty(IOException e, Path current) {
+    return e instanceof FileSystemException f && f.getOtherFile() != null
+        ? current.getFileSystem().getPath(f.getOtherFile())
+        : current;
   }
 
   private Path place(String name) {
@@ -113,51 +105,6 @@ public final class Outputs {
           "file name is '" + name + "'; give a plain name without folders, for instance chart.svg");
     }
     return folder.resolve(name);
-  }
-
-  /** A name no other run uses at the same time. */
-  private static Path beside(Path place) {
-    String name =
-        "."
-            + place.getFileName()
-            + "."
-            + ProcessHandle.current().pid()
-            + "."
-            + Thread.currentThread().getId()
-            + ".part";
-    return place.resolveSibling(name);
-  }
-
-  private static void fill(Path part, byte[] content) throws IOException {
-    try (FileChannel channel =
-        FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer rest = ByteBuffer.wrap(content);
-      while (rest.hasRemaining()) {
-        channel.write(rest);
-      }
-      // Otherwise a power cut soon after could leave the name with nothing behind it.
-      channel.force(true);
-    }
-  }
-
-  private static void move(Path part, Path place) throws IOException {
-    if (Files.isDirectory(place)) {
-      throw new FileSystemException(place.toString(), null, "a folder of this name is in the way");
-    }
-    try {
-      Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(part, place, StandardCopyOption.REPLACE_EXISTING);
-    }
-  }
-
-  private static void remove(Path part) {
-    try {
-      Files.deleteIfExists(part);
-    } catch (IOException e) {
-      // A left-over part is hidden and harmless; what matters has been reported already.
-      part.toFile().deleteOnExit();
-    }
   }
 
   private static String reason(IOException e) {

@@ -80,12 +80,12 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   }
 
   /**
-   * {@return bold where colour is allowed}
+   * {@return one line, bold where colour is allowed}
    *
    * @param text the text, without colours of its own
    */
   public String strong(String text) {
-    return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
+    return colour ? "\u001b[1m" + clean(text) + "\u001b[0m" : clean(text);
   }
 
   /**
@@ -156,8 +156,11 @@ public record Terminal(int width, boolean colour, boolean unicode) {
     return text.codePointCount(0, text.length());
   }
 
-  /** Control letters, which names in files may hold, could command the terminal. */
-  static String clean(String text) {
-    return text.replaceAll("\\p{Cntrl}", " ");
+  /**
+   * One line with blanks for control letters, old and new, which names in files may hold and which
+   * could command the terminal.
+   */
+  public static String clean(String text) {
+    return text.replaceAll("\\p{Cc}", " ");
   }
 }

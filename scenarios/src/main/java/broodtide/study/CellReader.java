@@ -42,6 +42,14 @@ final class CellReader {
     return text;
   }
 
+  /** Reports a text that is longer than any needs to be. */
+  void limit(int line, String[] row, String column, TextForm form) {
+    String text = text(row, column);
+    if (text.codePointCount(0, text.length()) > form.longest()) {
+      fault(line, row, column, "allowed are up to " + form.longest() + " characters; shorten it");
+    }
+  }
+
   /** A whole number from 0; empty when the cell is blank or cannot be read. */
   OptionalInt count(int line, String[] row, String column) {
     String text = text(row, column);

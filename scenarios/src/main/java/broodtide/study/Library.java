@@ -1,8 +1,7 @@
 package broodtide.study;
 
 import broodtide.season.Climate;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
+import java.nio.file.Files;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -108,11 +107,7 @@ public final class Library {
    * @throws BadInput when there is none of that name
    */
   public static Source find(Shelf shelf, String nameOrPath) {
-    try {
-      return find(shelf, nameOrPath, Source.of(Path.of("")));
-    } catch (InvalidPathException e) {
-      throw noSuch(shelf, nameOrPath);
-    }
+    return find(shelf, nameOrPath, Source.here());
   }
 
   /** The same with paths that start beside a file. */
@@ -135,7 +130,11 @@ public final class Library {
   static Source own(String what, String path, Source from) {
     Source file = from.beside(path);
     if (!file.exists()) {
-      throw BadInput.of(new Fault(what, 0, 0, "", path, "there is no such file " + file.name()));
+      String why =
+          file instanceof Source.OnDisk disk && Files.isDirectory(disk.path())
+              ? "it is a folder; give the file itself"
+              : "there is no such file " + file.name();
+      throw BadInput.of(new Fault(what, 0, 0, "", path, why));
     }
     return file;
   }

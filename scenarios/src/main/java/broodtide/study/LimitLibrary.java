@@ -9,7 +9,7 @@ import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
@@ -26,10 +26,6 @@ import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -51,8 +47,7 @@ public final class LimitLibrary {
 
   private static final ObjectMapper JSON =
       JsonMapper.builder()
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
           .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
@@ -82,33 +77,46 @@ public final class LimitLibrary {
   public static LimitSet shipped(String name) {
     if (!NAMES.contains(name)) {
       String choice = String.join(", ", NAMES);
-      throw BadInput.of(
-          new Fault(
-              "limits", 0, 0, "name", name, "choose one of " + choice + Nearest.hint(name, NAMES)));
+      String message =
+          "choose one of "
+              + choice
+              + "; or give the path of a file of your own, ending in .json"
+              + Nearest.hint(name, NAMES);
+      throw BadInput.of(new Fault("limits", 0, 0, "name", name, message));
     }
-    String file = "/library/limits/" + name + ".json";
-    try (InputStream in = LimitLibrary.class.getResourceAsStream(file)) {
-      if (in == null) {
-        throw new IllegalStateException(file + " is missing from the jar");
-      }
-      return read(new InputStreamReader(in, StandardCharsets.UTF_8), name + ".json");
-    } catch (IOException e) {
-      throw new IllegalStateException("cannot read " + file, e);
-    }
+    return read(new Source.Shipped("limits", name + ".json"));
+  }
+
+  /**
+   * A set by name, or by the path of a user's own file; paths start at the working directory.
+   *
+   * @throws BadInput when there is none, or the file is faulty
+   */
+  public static LimitSet find(String nameOrPath) {
+    return find(nameOrPath, Source.here());
+  }
+
+  /** The same with paths that start beside a file. */
+  static LimitSet find(String nameOrPath, Source from) {
+    return Library.isPath(nameOrPath)
+        ? read(Library.own("limits", nameOrPath, from))
+        : shipped(nameOrPath);
   }
 
   /**
    * Reads a set from JSON with the fields of {@link LimitSet}.
    *
-   * @param json the text; not closed here
-   * @param file name to show in messages
    * @return the set of limits
    * @throws BadInput when the text is no such set
-   * @throws IOException when the text cannot be read at all
    */
-  public static LimitSet read(Reader json, String file) throws IOException {
+  public static LimitSet read(Source source) {
+    String file = source.name();
+    String text = source.text();
+    Faults faults = new Faults(file);
+    JsonTree.read(text, faults);
+    faults.throwIfAny();
     try {
-      LimitSet set = JSON.readValue(json, LimitSet.class);
+      LimitSet set = JSON.readValue(text, LimitSet.class);
       if (set == null) {
         throw BadInput.of(Fault.of(file, "holds no limit set"));
       }

@@ -5,8 +5,6 @@ import broodtide.wash.LimitSet;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.StringReader;
 import org.jspecify.annotations.Nullable;
 
 /** Limits by their name in the library or the path of a file. */
@@ -23,20 +21,8 @@ record LimitsForm() implements Form<Referred<LimitSet>> {
       in.fault(node, "allowed is the name of limits or a path ending in .json, in double quotes");
       return null;
     }
-    LimitSet set = in.lookUp(node, () -> find(text.value(), in.source()));
+    LimitSet set = in.lookUp(node, () -> LimitLibrary.find(text.value(), in.source()));
     return set == null ? null : new Referred<>(text.value(), set);
-  }
-
-  private static LimitSet find(String nameOrPath, Source from) {
-    if (!Library.isPath(nameOrPath)) {
-      return LimitLibrary.shipped(nameOrPath);
-    }
-    Source file = Library.own("limits", nameOrPath, from);
-    try {
-      return LimitLibrary.read(new StringReader(file.text()), file.name());
-    } catch (IOException e) {
-      throw new IllegalStateException("a text in memory cannot fail to be read", e);
-    }
   }
 
   @Override

@@ -6,8 +6,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The column {@code date} of a table of what has happened: days up to today. */
 final class PastDays {
-  private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
-
   private final CellReader cells;
   private final Faults faults;
   private final LocalDate today;
@@ -45,8 +43,9 @@ final class PastDays {
     }
     if (date.isAfter(today)) {
       cells.fault(line, row, "date", date + " is after today, " + today + "; correct the date");
-    } else if (date.isBefore(EARLIEST)) {
-      cells.fault(line, row, "date", date + " is before " + EARLIEST + "; correct the year");
+    } else if (date.isBefore(WashFile.EARLIEST)) {
+      cells.fault(
+          line, row, "date", date + " is before " + WashFile.EARLIEST + "; correct the year");
     }
     return date;
   }

@@ -47,6 +47,11 @@ public sealed interface Source {
     return new OnDisk(path);
   }
 
+  /** The working directory, beside which paths are looked for that stand in no file. */
+  static Source here() {
+    return of(Path.of(""));
+  }
+
   /**
    * {@return a text at hand, such as one that came through a pipe} What lies beside it is looked
    * for in the working directory.
@@ -108,8 +113,11 @@ public sealed interface Source {
       try {
         return from.resolveSibling(relative);
       } catch (InvalidPathException e) {
-        throw BadInput.of(
-            new Fault(from.toString(), 0, 0, "", relative, "no file can have this name"));
+        String file = from.toString().isEmpty() ? "file name" : from.toString();
+        String why =
+            "no file can have this name here; if it has accents or other letters, run with a locale"
+                + " of UTF-8, for instance LC_ALL=C.UTF-8";
+        throw BadInput.of(new Fault(file, 0, 0, "", relative, why));
       }
     }
   }

@@ -28,7 +28,7 @@ final class SyntaxWords {
    */
   static String of(JsonProcessingException e, String text, @Nullable Spot open) {
     String said = String.valueOf(e.getOriginalMessage());
-    if (e instanceof JsonEOFException) {
+    if (e instanceof JsonEOFException || said.contains("end-of-input")) {
       return open == null
           ? "the file ends too early; close the last quote"
           : "the file ends too early: the bracket opened on line "

@@ -61,6 +61,8 @@ final class TreatmentRows {
   void take(int line, String[] row) {
     int before = faults.total();
     LocalDate date = days.read(line, row);
+    cells.limit(line, row, "colony", TextForm.LINE);
+    cells.limit(line, row, "note", TextForm.NOTE);
     ControlTemplate template = template(line, row);
     OptionalInt applications = cells.count(line, row, "applications");
     OptionalInt every = cells.count(line, row, "every");

@@ -24,6 +24,9 @@ import java.util.TreeMap;
  * @param notes what was assumed, read in one of several ways, or not used, in sentences
  */
 public record WashFile(String name, List<Wash> washes, List<String> notes) {
+  /** No wash or treatment is from before this day: a year mistyped. */
+  public static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
+
   /** Copies the lists. */
   public WashFile {
     washes = List.copyOf(washes);

@@ -65,6 +65,8 @@ final class WashRows {
     int before = faults.total();
     LocalDate date = dates.read(line, row);
     String colony = cells.required(line, row, "colony", "give the colony a name");
+    cells.limit(line, row, "colony", TextForm.LINE);
+    cells.limit(line, row, "note", TextForm.NOTE);
     OptionalInt mites = cells.count(line, row, "mites");
     if (mites.isEmpty() && cells.text(row, "mites").isEmpty()) {
       cells.required(line, row, "mites", "write 0 when none were found, or remove the row");

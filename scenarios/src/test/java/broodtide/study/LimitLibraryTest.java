@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
 import java.io.IOException;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -27,7 +26,7 @@ class LimitLibraryTest {
       """;
 
   private static LimitSet read(String json) throws IOException {
-    return LimitLibrary.read(new StringReader(json), "mine.json");
+    return LimitLibrary.read(Source.of("mine.json", json));
   }
 
   @Test
@@ -96,13 +95,13 @@ class LimitLibraryTest {
         "\"mites\": 2     | \"mites\": null    | line 4  | limits[0].mites | a value",
         "\"mites\": 2     | \"note\": \"x\"    | line 4  | limits[0].mites | add it",
         "\"mites\": 2     | \"mites\": 2, \"mite\": 3 | line 4 | limits[0].mite | no such field",
-        "\"mites\": 2     | \"mites\": 2, \"mites\": 3 | line 4 |     | Duplicate field 'mites'",
+        "\"mites\": 2     | \"mites\": 2, \"mites\": 3 | line 4 |     | the field stands twice",
         "\"build-up\"     | \"spring\"         | line 4  | limits[0].stage | one of build-up, ho",
         "\"source\": \"s\", | \"source\": null, | line 2 | source          | give a value",
         "\"source\": \"s\", | ''               | line    | source          | add it",
         "\"perBees\": 100 | \"perBees\": 1.5   | line 3  | perBees         | a whole number",
         "\"mine\"         | \"Mine!\"          | line    |                 | lower-case letters",
-        "2}]              | 2}                | line    |                 | Unexpected",
+        "2}]              | 2}                | line    |                 | must be closed first",
       })
   void faultsNameLineAndPath(String from, String to, String line, String path, String words) {
     String json = GOOD.replace(from, to);
@@ -119,6 +118,11 @@ class LimitLibraryTest {
     assertThat(read(GOOD).signs()).isEmpty();
     assertThat(read(GOOD).limits().get(0).bands()).isEmpty();
     assertThatThrownBy(() -> read("null")).isInstanceOf(BadInput.class);
-    assertThatThrownBy(() -> read("")).isInstanceOf(BadInput.class);
+    assertThatThrownBy(() -> read(""))
+        .isInstanceOf(BadInput.class)
+        .hasMessageContaining("is empty");
+    assertThatThrownBy(() -> read(GOOD.substring(0, GOOD.indexOf("}]"))))
+        .isInstanceOf(BadInput.class)
+        .hasMessageContaining("the file ends too early");
   }
 }

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -62,7 +61,7 @@ class StudyMutationTest {
     for (int i = 0; i < 1000; i++) {
       byte[] bytes = texts.get(i % texts.size()).getBytes(StandardCharsets.UTF_8);
       for (int k = random.nextInt(4); k >= 0; k--) {
-        bytes = changed(bytes, random);
+        bytes = AnyFile.spoiled(bytes, random);
       }
       Files.write(file, bytes);
       study(Source.of(file), i);
@@ -85,24 +84,6 @@ class StudyMutationTest {
     } catch (RuntimeException | Error e) {
       return fail("mutation " + i + " of " + source, e);
     }
-  }
-
-  private static byte[] changed(byte[] bytes, SplittableRandom random) {
-    int at = random.nextInt(bytes.length);
-    int length = Math.min(bytes.length - at, 1 + random.nextInt(12));
-    byte[] put =
-        switch (random.nextInt(4)) {
-          case 0 -> new byte[0];
-          case 1 -> new byte[] {(byte) random.nextInt(256)};
-          case 2 ->
-              "{}[],:\"\\ 9-.eE/*\n".substring(random.nextInt(17)).getBytes(StandardCharsets.UTF_8);
-          default -> Arrays.copyOfRange(bytes, 0, at);
-        };
-    byte[] out = new byte[bytes.length - length + put.length];
-    System.arraycopy(bytes, 0, out, 0, at);
-    System.arraycopy(put, 0, out, at, put.length);
-    System.arraycopy(bytes, at + length, out, at + put.length, bytes.length - at - length);
-    return out.length == 0 ? new byte[] {' '} : out;
   }
 
   private static void change(JsonNode tree, SplittableRandom random) {

