@@ -123,6 +123,7 @@ public final class TemperedSampler {
    * @param likelihood log-likelihoods
    * @param progress is told after every round of moves how much of the likelihood has been let in,
    *     of {@value #WHOLE} parts; how many steps there will be is not known before
+   * @return the sample
    * @throws NothingFits when no particle can explain the data at all
    */
   public Sample sample(LogLikelihood likelihood, Progress progress) {

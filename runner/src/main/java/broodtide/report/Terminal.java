@@ -157,8 +157,10 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   }
 
   /**
-   * One line with blanks for control letters, old and new, which names in files may hold and which
-   * could command the terminal.
+   * {@return one line with blanks for control letters, old and new, which names in files may hold
+   * and which could command the terminal}
+   *
+   * @param text what was read
    */
   public static String clean(String text) {
     return text.replaceAll("\\p{Cc}", " ");

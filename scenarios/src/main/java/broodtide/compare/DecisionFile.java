@@ -192,6 +192,7 @@ public final class DecisionFile {
    * Adds forecasts of washes that were held out, and their marks together.
    *
    * @param cases the colonies, by whose names the washes are told apart
+   * @param report their backtest
    */
   public void add(List<ColonyCase> cases, Backtest.Report report) {
     for (ColonyCase c : cases) {

@@ -5,7 +5,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
 /**
  * The middle of an uncertain figure and its 50 and 90 % bands: straight between neighbouring values
- * (type 7 of Hyndman & Fan 1996, Am. Stat. 50:361).
+ * (type 7 of Hyndman &amp; Fan 1996, Am. Stat. 50:361).
  *
  * @param q05 5 % lie below
  * @param q25 25 % lie below

@@ -90,6 +90,8 @@ public final class LimitLibrary {
   /**
    * A set by name, or by the path of a user's own file; paths start at the working directory.
    *
+   * @param nameOrPath a shipped name, or a path with a slash or ending in .json
+   * @return the set of limits
    * @throws BadInput when there is none, or the file is faulty
    */
   public static LimitSet find(String nameOrPath) {
@@ -106,6 +108,7 @@ public final class LimitLibrary {
   /**
    * Reads a set from JSON with the fields of {@link LimitSet}.
    *
+   * @param source the text
    * @return the set of limits
    * @throws BadInput when the text is no such set
    */

@@ -8,14 +8,22 @@ import java.util.Optional;
 public final class Nearest {
   private Nearest() {}
 
-  /** {@code "; did you mean \"x\"?"}, or nothing when no known word is near. */
+  /**
+   * {@return the words {@code "; did you mean \"x\"?"}, or nothing when no known word is near}
+   *
+   * @param word what was written
+   * @param known what is known
+   */
   public static String hint(String word, Collection<String> known) {
     return to(word, known).map(near -> "; did you mean \"" + near + "\"?").orElse("");
   }
 
   /**
-   * The nearest known word by edit distance, if it is near enough: a third of its letters may be
-   * wrong, and never fewer than two. The first wins a tie.
+   * {@return the nearest known word by edit distance, if it is near enough} A third of its letters
+   * may be wrong, and never fewer than two. The first wins a tie.
+   *
+   * @param word what was written
+   * @param known what is known
    */
   public static Optional<String> to(String word, Collection<String> known) {
     if (word.length() > 60) {

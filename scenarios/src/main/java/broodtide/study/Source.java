@@ -47,7 +47,7 @@ public sealed interface Source {
     return new OnDisk(path);
   }
 
-  /** The working directory, beside which paths are looked for that stand in no file. */
+  /** {@return the working directory, beside which paths are looked for that stand in no file} */
   static Source here() {
     return of(Path.of(""));
   }
