@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.report.Terminal;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -114,7 +118,8 @@ class DecisionCommandsTest {
         "windows --controls thymol",
         "rules --rule never --from 2026-09-20",
         "worth --weeks 2",
-        "worked --treated 2026-08-10 --with formic-strips"
+        "worked --treated 2026-08-10 --with formic-strips",
+        "backtest"
       })
   void everyCommandSpeaksJsonAlone(String command) throws IOException {
     String[] words = command.split(" ");
@@ -126,6 +131,23 @@ class DecisionCommandsTest {
     assertThat(json.path("tool").asText()).isEqualTo(words[0]);
     assertThat(json.path("colonies").get(0).path("colony").asText()).isEqualTo("Left");
     assertThat(Files.readString(folder.resolve("out/results.json"))).isEqualTo(out.toString());
+  }
+
+  private static List<Error> errors(String schema, JsonNode value) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(schema)
+        .validate(value, context -> context.executionConfig(c -> c.formatAssertionsEnabled(true)));
+  }
+
+  /** The same schema, taking no field that it does not name. */
+  private static JsonNode closed(JsonNode node) {
+    if (node instanceof ObjectNode object
+        && object.path("properties").isObject()
+        && object.path("type").asText().equals("object")) {
+      object.put("unevaluatedProperties", false);
+    }
+    node.forEach(DecisionCommandsTest::closed);
+    return node;
   }
 
   /** A colony that cannot be judged is named; the others are judged all the same. */

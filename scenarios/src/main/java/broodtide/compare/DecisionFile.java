@@ -15,11 +15,14 @@ import java.util.Optional;
  * {@code colonies}. Dates are ISO, infestations are mites per 100 adult bees, shares and chances
  * run from 0 to 1, a band is {@code {q05,q25,median,q75,q95}}, what is not known is null. Colonies
  * that could not be judged stand under {@code leftOut} with the reason. Numbers carry six
- * significant digits. Within a format fields are added, never changed or taken away.
+ * significant digits. Within a format fields are added, never changed or taken away. {@link
+ * #schema()} describes every field.
  */
 public final class DecisionFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-decision-1";
+
+  private static final String SCHEMA = "/schema/decision-1.json";
 
   private final ObjectNode root = JsonFigures.object();
   private final ArrayNode colonies;
@@ -46,6 +49,17 @@ public final class DecisionFile {
         "Estimates, not instructions. The registered label, local law and the bee inspector or"
             + " veterinarian decide about treatments.");
     colonies = root.putArray("colonies");
+  }
+
+  /** {@return the JSON Schema (2020-12) of the format} */
+  public static String schema() {
+    ObjectNode own = JsonFigures.resource(SCHEMA);
+    ObjectNode parts = (ObjectNode) own.get("$defs");
+    ObjectNode shared = (ObjectNode) JsonFigures.resource(ResultsFile.SCHEMA).get("$defs");
+    for (String name : List.of("share", "day", "band", "windows", "windowsRow")) {
+      parts.set(name, shared.get(name));
+    }
+    return JsonFigures.text(own);
   }
 
   /**
@@ -75,7 +89,7 @@ public final class DecisionFile {
    * @param w a finished search of windows
    */
   public void add(Windows w) {
-    WindowsJson.write(colony(w.colony()), w);
+    WindowsJson.write(colony(w.colony()).putObject("windows"), w);
   }
 
   /**
@@ -85,7 +99,7 @@ public final class DecisionFile {
    */
   public void add(RuleTrial trial) {
     ObjectNode node = colony(trial.colony());
-    ObjectNode round = node.putObject("washes");
+    ObjectNode round = node.putObject("round");
     round.put("first", trial.round().first().toString());
     round.put("last", trial.round().last().toString());
     round.put("every", trial.round().every());
@@ -134,7 +148,7 @@ public final class DecisionFile {
    */
   public void addWorth(ColonyCase c, List<WashWorth> worth) {
     ObjectNode node = colony(c);
-    ArrayNode washes = node.putArray("washes");
+    ArrayNode washes = node.putArray("washAgain");
     for (WashWorth w : worth) {
       ObjectNode wash = washes.addObject();
       wash.put("day", w.washDay().toString());
@@ -171,8 +185,8 @@ public final class DecisionFile {
       TreatmentCheck check,
       Optional<CountedEfficacy> counted,
       Optional<CountedEfficacy> neighbour) {
-    ObjectNode node = colony(check.colony());
-    node.put("treatment", check.treatment().name());
+    ObjectNode node = colony(check.colony()).putObject("treatment");
+    node.put("name", check.treatment().name());
     node.put("from", check.treatment().from().toString());
     node.put("to", check.treatment().to().toString());
     node.put("washBefore", check.before().date().toString());

@@ -6,8 +6,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Objects;
 
 /** How figures stand in every JSON file: numbers with six significant digits, bands by quantile. */
 final class JsonFigures {
@@ -23,6 +27,15 @@ final class JsonFigures {
   /** An empty object. */
   static ObjectNode object() {
     return JSON.createObjectNode();
+  }
+
+  /** A shipped object. */
+  static ObjectNode resource(String name) {
+    try (InputStream in = JsonFigures.class.getResourceAsStream(name)) {
+      return (ObjectNode) JSON.readTree(Objects.requireNonNull(in, name));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** A file's text, with a line end. */

@@ -9,14 +9,9 @@ import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Results as JSON, format {@value #FORMAT}, described field by field by the JSON Schema that {@link
@@ -39,7 +34,7 @@ public final class ResultsFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-results-1";
 
-  private static final String SCHEMA = "/schema/results-1.json";
+  static final String SCHEMA = "/schema/results-1.json";
 
   private final ObjectNode root = JsonFigures.object();
   private final ArrayNode colonies;
@@ -70,11 +65,7 @@ public final class ResultsFile {
 
   /** {@return the JSON Schema (2020-12) of the format} */
   public static String schema() {
-    try (InputStream in = ResultsFile.class.getResourceAsStream(SCHEMA)) {
-      return new String(Objects.requireNonNull(in, SCHEMA).readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return JsonFigures.text(JsonFigures.resource(SCHEMA));
   }
 
   /**
