@@ -23,10 +23,12 @@ public final class Backtest {
    * One colony's record.
    *
    * @param colony name
+   * @param start first day that is followed, to which the priors belong; no later than the first
+   *     wash
    * @param washes washes of at least two days, else there is nothing to forecast
    * @param done what was done; what begins on the last day or later plays no part
    */
-  public record Colony(String colony, List<Wash> washes, List<Control> done) {
+  public record Colony(String colony, LocalDate start, List<Wash> washes, List<Control> done) {
     /** Sorts the washes by date. */
     public Colony {
       List<Wash> sorted = new ArrayList<>(washes);
@@ -135,12 +137,8 @@ public final class Backtest {
       return List.of();
     }
     List<Control> done = c.done().stream().filter(d -> d.from().isBefore(last)).toList();
-    LocalDate start = seen.get(0).date();
-    for (Control d : done) {
-      start = d.from().isBefore(start) ? d.from() : start;
-    }
     Plan plan = new Plan("done", done);
-    Scenario season = Scenario.until(model, plan, start, last);
+    Scenario season = Scenario.until(model, plan, c.start(), last);
     SeasonPosterior posterior =
         SeasonPosterior.of(season, seen, priors, effort, workers, Progress.NONE);
     List<CountDistribution> forecasts = ExpectedWashes.of(posterior, plan, held, workers);

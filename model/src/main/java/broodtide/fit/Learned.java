@@ -17,7 +17,7 @@ public final class Learned {
           "mites per 100 bees at the start",
           "how fast the mites breed",
           "how much the queen lays",
-          "the colony's size at the start",
+          "how many bees the colony had at the start for such a queen",
           "mites from outside",
           "how far washes scatter");
 
@@ -30,9 +30,8 @@ public final class Learned {
     }
 
     String band() {
-      double by = unit == Unit.FACTOR ? summary.prior().median() : 1;
-      String low = two(summary.low() / by);
-      String high = two(summary.high() / by);
+      String low = two(summary.low());
+      String high = two(summary.high());
       return switch (unit) {
         case PER_HUNDRED -> name + " (" + low + " to " + high + ")";
         case FACTOR -> name + " (" + low + " to " + high + " times the usual)";

@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Member;
@@ -204,8 +205,8 @@ public final class SeasonPosterior {
   }
 
   /**
-   * Runs the colonies through a season that begins like the past. What is done after the past keeps
-   * its place in the order of the plan, and each further miticide's success comes from the prior.
+   * Runs the colonies through a season that begins like the past. Each further miticide's success
+   * comes from the prior; the same treatment has the same luck in every plan.
    *
    * @param season same start; its plan begins with the past's controls
    * @param quantities what to keep
@@ -256,18 +257,15 @@ public final class SeasonPosterior {
     if (wanted <= known) {
       return members;
     }
-    // Sobol dimensions that the sample did not start on, so that luck to come is no shadow of what
-    // is known
-    int first = Priors.COMMON + known;
-    double[][] further =
-        new TemperedSampler(Priors.COMMON + wanted, Math.max(16, members.size()), 1, FUTURE_SEED)
-            .prior();
+    List<Control> toCome =
+        season.plan().controls().subList(given(), season.plan().controls().size());
+    List<double[]> luck = FutureLuck.of(toCome, members.size());
     List<Member> out = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
       Member m = members.get(i);
       List<Double> success = new ArrayList<>(m.success());
-      for (int d = first; d < further[i].length; d++) {
-        success.add(priors.success().at(further[i][d]));
+      for (double[] course : luck) {
+        success.add(priors.success().at(course[i]));
       }
       out.add(
           new Member(
@@ -276,6 +274,7 @@ public final class SeasonPosterior {
     return out;
   }
 
-  /** The same future luck for every plan, so that plans differ by what they do. */
-  private static final long FUTURE_SEED = 0x5EA50;
+  private int given() {
+    return past.plan().controls().size();
+  }
 }

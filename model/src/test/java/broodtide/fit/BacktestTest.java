@@ -21,7 +21,7 @@ class BacktestTest {
     try (Workers workers = new Workers(2)) {
       return Backtest.run(
           Invented.place(),
-          List.of(new Backtest.Colony("A", washes, List.of(done))),
+          List.of(new Backtest.Colony("A", washes.get(0).date(), washes, List.of(done))),
           Priors.defaults(),
           LITTLE,
           workers,

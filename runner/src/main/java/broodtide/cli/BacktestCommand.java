@@ -4,7 +4,6 @@ import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
 import broodtide.engine.Workers;
 import broodtide.fit.Backtest;
-import broodtide.fit.Priors;
 import broodtide.report.Digits;
 import broodtide.report.Outputs;
 import broodtide.report.Table;
@@ -40,7 +39,7 @@ final class BacktestCommand implements Callable<Integer> {
     Outputs outputs = run.outputs();
     List<Backtest.Colony> records = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
-      records.add(new Backtest.Colony(c.colony(), c.washes(), c.given()));
+      records.add(new Backtest.Colony(c.colony(), c.start(), c.washes(), c.given()));
     }
     Backtest.Report report;
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads);
@@ -49,7 +48,7 @@ final class BacktestCommand implements Callable<Integer> {
           Backtest.run(
               cases.cases().get(0).model(),
               records,
-              Priors.defaults(),
+              cases.cases().get(0).priors(),
               run.effort(),
               workers,
               line);

@@ -58,6 +58,7 @@ final class CaseReader {
   /** Reads everything the options name. */
   Cases read(Horizon horizon) {
     if (options.study != null) {
+      options.saidByStudy().ifPresent(CaseReader::refuse);
       return ofStudy(Library.study(options.study.toString()), horizon);
     }
     String file =
@@ -108,6 +109,13 @@ final class CaseReader {
     return new Cases(cases, Optional.empty(), notes);
   }
 
+  private static void refuse(String option) {
+    throw new Refusal(
+        option
+            + " cannot stand beside --study, which says it itself; change the study, or leave one"
+            + " of the two out");
+  }
+
   /** The usual last day to look at. */
   @FunctionalInterface
   interface Horizon {
@@ -115,17 +123,12 @@ final class CaseReader {
 
     /** When the winter bees of the next winter have been raised. */
     static LocalDate winterBees(YearStages stages, LocalDate now) {
-      return stages.endOfWinterBees(now.plusDays(28));
-    }
-
-    /** Ten weeks after that, so that late treatments show. */
-    static LocalDate afterwards(YearStages stages, LocalDate now) {
-      return winterBees(stages, now).plusDays(70);
+      return stages.raised(now);
     }
 
     /** The next spring, when a colony has the fewest bees and shows whether it came through. */
     static LocalDate spring(YearStages stages, LocalDate now) {
-      LocalDate from = stages.closedUp(now) ? now : winterBees(stages, now);
+      LocalDate from = stages.raisedAlready(now) ? now : winterBees(stages, now);
       return SpringLow.after(ColonyModel.in(stages.climate()), from).day();
     }
   }
@@ -144,6 +147,14 @@ final class CaseReader {
               + (byColony.isEmpty()
                   ? ""
                   : "; the table of washes has " + String.join(", ", byColony.keySet())));
+    }
+    if (!taken.isEmpty() && taken.get(0).date().isBefore(study.start())) {
+      throw new OutOfRange(
+          "date of the first wash of colony \"" + study.colony().name() + "\"",
+          taken.get(0).date().toString(),
+          "the study's start, "
+              + study.start()
+              + ", or later; set \"start\" of the study to an earlier day or take the wash out");
     }
     List<Control> further = given(study.colony().name());
     List<Control> given = new ArrayList<>(study.given());

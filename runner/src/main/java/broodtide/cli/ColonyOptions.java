@@ -89,6 +89,17 @@ final class ColonyOptions {
               + " after where the winter is judged too.")
   @Nullable LocalDate until;
 
+  /** The first option given that a study says itself, by its name. */
+  Optional<String> saidByStudy() {
+    return climate != null
+        ? Optional.of("--climate")
+        : south
+            ? Optional.of("--south")
+            : neighbours != null
+                ? Optional.of("--neighbours")
+                : colony != null ? Optional.of("--colony") : Optional.empty();
+  }
+
   /** A model with the beekeeper's own dates in place of the climate's, where they are given. */
   ColonyModel dated(ColonyModel model) {
     Climate usual = model.climate();

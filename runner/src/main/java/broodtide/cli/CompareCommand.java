@@ -58,6 +58,9 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (with != null && !own.isEmpty()) {
+      throw new Refusal("--with and --plan cannot stand together: a plan names its own controls");
+    }
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();

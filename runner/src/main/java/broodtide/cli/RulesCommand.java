@@ -122,7 +122,7 @@ final class RulesCommand implements Callable<Integer> {
   private void play(
       ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, Deciding out) {
     LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
-    LocalDate last = to == null ? latest(first, c.stages().endOfWinterBees(first)) : to;
+    LocalDate last = to == null ? usualLast(c, first) : to;
     WashRound round = WashRound.usual(first, last, every, bees);
     SeasonPosterior posterior = out.posterior(c, workers);
     RuleTrial trial =
@@ -133,14 +133,15 @@ final class RulesCommand implements Callable<Integer> {
     say(trial, out);
   }
 
-  private static LocalDate latest(LocalDate a, LocalDate b) {
-    return a.isAfter(b) ? a : b;
+  private static LocalDate usualLast(ColonyCase c, LocalDate first) {
+    LocalDate last = c.raised().isBefore(c.until()) ? c.raised() : c.until().minusDays(1);
+    return last.isBefore(first) ? first : last;
   }
 
   private static void say(RuleTrial trial, Deciding out) {
     trial.results().stream()
         .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
-        .ifPresent(best -> out.say(sentence(best)));
+        .ifPresent(best -> out.say(sentence(best, trial.results())));
     out.show(table(trial));
     ColonyCase c = trial.colony();
     List<LocalDate> days = trial.round().days();
@@ -171,11 +172,18 @@ final class RulesCommand implements Callable<Integer> {
     trial.refused().forEach(r -> out.say("Left out: " + r.reason() + "."));
   }
 
-  private static String sentence(RuleResult best) {
+  private static String sentence(RuleResult best, List<RuleResult> all) {
+    String loss = Digits.chance(RuleResult.mean(best.lost()));
+    if (all.size() > 1
+        && all.stream().allMatch(r -> Digits.chance(RuleResult.mean(r.lost())).equals(loss))) {
+      return "No rule stands out: with each of them the chance that the colony is lost is "
+          + loss
+          + ".";
+    }
     return "Of these rules, \""
         + best.rule().name()
         + "\" loses the fewest colonies: "
-        + Digits.chance(RuleResult.mean(best.lost()))
+        + loss
         + ", with "
         + one(RuleResult.mean(best.treatments()))
         + " treatments a season. It leaves a colony over the limit untreated at a wash "

@@ -74,7 +74,7 @@ final class WindowsCommand implements Callable<Integer> {
   @Option(
       names = "--to",
       paramLabel = "DATE",
-      description = "Last start day. Default: ten weeks after the winter bees have been raised.")
+      description = "Last start day. Default: the day before the last day looked at.")
   private @Nullable LocalDate to;
 
   WindowsCommand(Desk desk) {

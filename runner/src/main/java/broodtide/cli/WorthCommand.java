@@ -172,7 +172,8 @@ final class WorthCommand implements Callable<Integer> {
                     + OutcomeWords.amount(o, best.gain())
                     + " on average, of at most "
                     + OutcomeWords.amount(o, best.today() - best.knowing())
-                    + " if you knew all about the colony that day."));
+                    + " if you knew all about the colony that day, and how well each treatment will"
+                    + " work."));
     for (WashWorth.Decision d : best.decisions()) {
       out.say(
           "  "
@@ -206,8 +207,8 @@ final class WorthCommand implements Callable<Integer> {
         "Gain over deciding today, in "
             + o.title()
             + "; what putting off the decision does by itself; what knowing all about the colony on"
-            + " that day would gain, the delay included. Each"
-            + " treatment counts as costing "
+            + " that day, and how well each treatment will work, would gain, the delay included."
+            + " Each treatment counts as costing "
             + Digits.plain(best.cost() * o.shownTimes())
             + " of the same: trouble, money and stress on bees; --cost changes that.");
   }

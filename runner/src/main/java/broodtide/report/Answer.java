@@ -25,17 +25,13 @@ public record Answer(Comparison comparison) {
    */
   private static final double WORTH_SAYING = 0.005;
 
-  /** From this many days before the end of the winter-bee weeks on, the next year's count. */
-  private static final int TOO_LATE = 28;
-
   /**
    * {@return the day that the answer speaks of: when the winter bees have been raised, or the last
    * day looked at when that comes first or when there is one plan only}
    */
   public LocalDate day() {
     ColonyCase c = comparison.colony();
-    LocalDate day = c.stages().endOfWinterBees(c.now().plusDays(TOO_LATE));
-    return comparison.runs().size() == 1 || day.isAfter(c.until()) ? c.until() : day;
+    return comparison.runs().size() == 1 ? c.until() : c.raised();
   }
 
   /** {@return the plan that the others are held against} */

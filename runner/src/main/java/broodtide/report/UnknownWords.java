@@ -38,7 +38,7 @@ record UnknownWords(String name, String unit, String less, String more) {
     }
     if (p.equals(priors.startSize())) {
       return new UnknownWords(
-          "Size of the colony at the start",
+          "Bees at the start for such a queen",
           "bees and brood; 1 is usual for the day",
           "that began smallest",
           "that began largest");

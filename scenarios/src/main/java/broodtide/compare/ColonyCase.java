@@ -68,11 +68,25 @@ public record ColonyCase(
   }
 
   /**
+   * {@return the day on which the winter bees have been raised of the winter that is judged, or the
+   * last day of the look ahead when that comes first}
+   */
+  public LocalDate raised() {
+    LocalDate day = stages().raised(now);
+    return day.isAfter(until) ? until : day;
+  }
+
+  /** {@return whether winter bees of the winter that is judged grow up within the look ahead} */
+  public boolean raisesWinterBees() {
+    return !stages().winterBees(stages().decidesFrom(now), raised()).isEmpty();
+  }
+
+  /**
    * {@return the day in spring on which a colony of the place has the fewest bees; empty when the
    * look ahead ends before it}
    */
   public Optional<SpringLow> springLow() {
-    LocalDate from = stages().closedUp(now) ? now : Outcome.day(this);
+    LocalDate from = stages().raisedAlready(now) ? now : raised();
     SpringLow low = SpringLow.after(model, from);
     return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
   }

@@ -2,7 +2,6 @@ package broodtide.compare;
 
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.List;
 
 /** What plans are judged by. Less is better in each. */
 public enum Outcome {
@@ -28,14 +27,12 @@ public enum Outcome {
 
     @Override
     LocalDate last(ColonyCase c) {
-      List<LocalDate[]> weeks = c.stages().winterBees(c.now(), c.until());
-      return weeks.isEmpty() ? c.until() : weeks.get(weeks.size() - 1)[1];
+      return day(c);
     }
 
     @Override
     public void check(ColonyCase c) {
-      List<LocalDate[]> weeks = c.stages().winterBees(c.now(), c.until());
-      if (weeks.isEmpty()) {
+      if (!c.raisesWinterBees()) {
         throw new IllegalArgumentException(
             "colony \""
                 + c.colony()
@@ -138,7 +135,6 @@ public enum Outcome {
    * @param c the case
    */
   public static LocalDate day(ColonyCase c) {
-    LocalDate day = c.stages().endOfWinterBees(c.now());
-    return day.isAfter(c.until()) ? c.until() : day;
+    return c.raised();
   }
 }

@@ -1,5 +1,6 @@
 package broodtide.compare;
 
+import broodtide.colony.BroodTimes;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
@@ -46,7 +47,24 @@ public final class PlanCheck {
       }
     }
     out.addAll(of(plan, c.model().climate()));
+    Plan whole = c.withGiven(plan);
+    for (Control control : plan.controls()) {
+      if (control instanceof MiticideCourse course && sparesBrood(course, whole, c)) {
+        out.add(
+            course.name()
+                + " on "
+                + course.from()
+                + ": there is usually capped brood then, and the mites in it are not reached");
+      }
+    }
     return out;
+  }
+
+  /** Whether a course is over before the brood that hides mites from it has emerged. */
+  private static boolean sparesBrood(MiticideCourse course, Plan whole, ColonyCase c) {
+    return course.substance().inCells() == 0
+        && course.to().isBefore(course.from().plusDays(BroodTimes.WORKER.capped()))
+        && Obstacle.cappedBrood(course.from(), whole, c.model().climate());
   }
 
   /**

@@ -259,8 +259,12 @@ public final class PlanRun {
     double[] out = new double[run.members()];
     int[] days = new int[out.length];
     boolean raised = false;
-    for (int day = nowIndex(); day <= lastIndex(); day++) {
-      if (colony.model().climate().winterBees().holds(colony.start().plusDays(day))) {
+    LocalDate end = colony.raised();
+    for (LocalDate d = colony.stages().decidesFrom(colony.now());
+        !d.isAfter(end);
+        d = d.plusDays(1)) {
+      if (colony.model().climate().winterBees().holds(d)) {
+        int day = run.index(d);
         raised = true;
         for (int m = 0; m < out.length; m++) {
           double share = day >= lostOn[m] ? 1 : run.value(Quantity.INFESTED_WORKER_SHARE, day, m);

@@ -196,10 +196,13 @@ final class RulePlay {
     List<Rule.Placed> before =
         ((Rule.Calendar) rule)
             .treatments().stream().filter(o -> o.day().isBefore(p.day())).toList();
-    double[] truth = run(before, all, p.day().plusDays(1), FOR_WASHES).infestation(p.day());
+    PlanRun run = run(before, all, p.day().plusDays(1), FOR_WASHES);
+    double[] truth = run.infestation(p.day());
+    double[] gone = run.lost(p.day());
     for (int m = 0; m < members; m++) {
-      treatments[m]++;
-      needless[m] += over(truth[m], p.day()) ? 0 : 1;
+      boolean alive = gone[m] == 0;
+      treatments[m] += alive ? 1 : 0;
+      needless[m] += alive && !over(truth[m], p.day()) ? 1 : 0;
     }
   }
 

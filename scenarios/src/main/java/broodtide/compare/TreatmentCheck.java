@@ -43,7 +43,7 @@ public record TreatmentCheck(
     double chanceWorked) {
   /**
    * Spread of a treatment's strength before the washes are looked at, standard deviation of the
-   * logarithm: from a tenth of the usual strength to its tenfold, so that a failure is not ruled
+   * logarithm: from a tenth of the usual strength to its fivefold, so that a failure is not ruled
    * out beforehand. Choice.
    */
   private static final double OPEN = 1.2;

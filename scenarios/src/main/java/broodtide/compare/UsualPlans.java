@@ -46,13 +46,16 @@ public final class UsualPlans {
     if (harvest.isAfter(c.now().plusDays(2))) {
       treat("after harvest", harvest, c, treatment).ifPresent(plans::add);
     }
-    late(c, stages, harvest).flatMap(day -> treat("late", day, c, treatment)).ifPresent(plans::add);
+    late(c, stages, harvest)
+        .filter(day -> day.isAfter(c.now()) && !day.equals(harvest))
+        .flatMap(day -> treat("late", day, c, treatment))
+        .ifPresent(plans::add);
     return List.copyOf(plans);
   }
 
   private static Optional<LocalDate> late(ColonyCase c, YearStages stages, LocalDate harvest) {
     LocalDate from =
-        stages.closedUp(c.now()) ? c.now() : stages.endOfWinterBees(harvest).plusDays(1);
+        stages.raisedAlready(c.now()) ? c.now() : stages.endOfWinterBees(harvest).plusDays(1);
     LocalDate late = stages.broodless(from).filter(d -> d.isBefore(c.until())).orElse(from);
     return late.isBefore(c.until()) ? Optional.of(late) : Optional.empty();
   }

@@ -29,8 +29,8 @@ import java.util.stream.Stream;
  *     wash
  * @param later its expected loss
  * @param withWash expected loss when the wash is taken and the best plan for its count chosen
- * @param knowing expected loss if the colony's true state were known on the wash day: no wash can
- *     do better
+ * @param knowing expected loss if the colony's true state were known on the wash day, and how well
+ *     each treatment will work in it: no wash can do better
  * @param decisions what to do at which count
  */
 public record WashWorth(

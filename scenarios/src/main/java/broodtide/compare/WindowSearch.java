@@ -109,13 +109,12 @@ public final class WindowSearch {
    */
   public static Windows usual(
       ColonyCase colony, SeasonPosterior posterior, Workers workers, Progress progress) {
-    boolean raised = !colony.stages().winterBees(colony.now(), colony.until()).isEmpty();
     return of(
         colony,
         posterior.thinned(ENOUGH),
         Arrays.stream(USUAL.split(",")).map(Library::control).toList(),
         colony.now().datesUntil(colony.until(), Period.ofDays(WEEK)).toList(),
-        raised ? Outcome.WINTER_BROOD : Outcome.INFESTATION,
+        colony.raisesWinterBees() ? Outcome.WINTER_BROOD : Outcome.INFESTATION,
         workers,
         progress);
   }

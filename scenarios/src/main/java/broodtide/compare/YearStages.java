@@ -17,6 +17,11 @@ public record YearStages(Climate climate) {
   private static final int YEAR = 366;
 
   /**
+   * With fewer days to go the winter bees count as raised: nothing done now reaches them. Choice.
+   */
+  private static final int NEARLY = 14;
+
+  /**
    * {@return the stage of a day}
    *
    * @param day the day
@@ -69,11 +74,37 @@ public record YearStages(Climate climate) {
    * @param from the first day that counts
    */
   public LocalDate endOfWinterBees(LocalDate from) {
-    LocalDate d = nextWinterBees(from);
-    while (climate.winterBees().holds(d.plusDays(1))) {
-      d = d.plusDays(1);
-    }
-    return d;
+    LocalDate first = nextWinterBees(from);
+    return first.plusDays(daysTo(first, d -> !climate.winterBees().holds(d.plusDays(1))));
+  }
+
+  /**
+   * {@return the day by which the winter bees have been raised of the winter that a decision is
+   * judged by: the coming one, or the next when its bees are as good as raised}
+   *
+   * @param now the day of the decision
+   */
+  public LocalDate raised(LocalDate now) {
+    return endOfWinterBees(decidesFrom(now));
+  }
+
+  /**
+   * {@return the first day from which the {@link #raised} winter bees are counted}
+   *
+   * @param now the day of the decision
+   */
+  LocalDate decidesFrom(LocalDate now) {
+    return endOfWinterBees(now).isBefore(now.plusDays(NEARLY)) ? now.plusDays(NEARLY) : now;
+  }
+
+  /**
+   * {@return whether the bees of the coming winter are raised, or as good as raised, so that this
+   * winter is judged though nothing done now reaches its bees}
+   *
+   * @param now the day of the decision
+   */
+  public boolean raisedAlready(LocalDate now) {
+    return closedUp(now) || !decidesFrom(now).equals(now);
   }
 
   /**
@@ -99,10 +130,7 @@ public record YearStages(Climate climate) {
     if (on(from) == Stage.BUILD_UP) {
       d = from.plusDays(daysTo(from, x -> climate.supers().holds(x)));
     }
-    while (climate.supers().holds(d)) {
-      d = d.plusDays(1);
-    }
-    return d;
+    return d.plusDays(daysTo(d, x -> !climate.supers().holds(x)));
   }
 
   /**

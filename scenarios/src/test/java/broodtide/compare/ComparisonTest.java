@@ -49,6 +49,34 @@ class ComparisonTest {
     }
   }
 
+  /**
+   * A treatment has the same luck alone, beside another, and in whatever order they are written.
+   */
+  @Test
+  void theOrderInWhichAPlanIsWrittenMakesNoDifference() {
+    Control formic = Library.control("formic-strips").at(AUGUST);
+    Control dribble = Library.control("oxalic-dribble").at(AUGUST.plusDays(60));
+    Comparison played =
+        play(
+            new Plan("formic", List.of(formic)),
+            new Plan("dribble", List.of(dribble)),
+            new Plan("formic first", List.of(formic, dribble)),
+            new Plan("dribble first", List.of(dribble, formic)));
+    LocalDate before = AUGUST.plusDays(59);
+    assertThat(played.runs().get(2).infestation(before))
+        .containsExactly(played.runs().get(0).infestation(before));
+    LocalDate after = AUGUST.plusDays(70);
+    assertThat(played.runs().get(3).infestation(after))
+        .containsExactly(played.runs().get(2).infestation(after));
+    double[] both = played.runs().get(2).infestation(after);
+    for (int one = 0; one <= 1; one++) {
+      double[] alone = played.runs().get(one).infestation(after);
+      for (int m = 0; m < both.length; m++) {
+        assertThat(both[m]).isLessThanOrEqualTo(alone[m] + 1e-4);
+      }
+    }
+  }
+
   @Test
   void aPlanThatCannotRunIsNamedAndTheRestGoesOn() {
     Control early = Library.control("thymol").at(Invented.START.minusDays(3));

@@ -2,11 +2,15 @@ package broodtide.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.season.Climate;
+import broodtide.season.YearSpan;
 import broodtide.study.Library;
 import broodtide.study.LimitLibrary;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
 import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +34,36 @@ class YearStagesTest {
   })
   void stagesFollowThePlace(String climate, LocalDate day, Stage stage) {
     assertThat(new YearStages(Library.climate(climate)).on(day)).isEqualTo(stage);
+  }
+
+  /** Winter bees are raised to 5 October in the temperate climate. */
+  @ParameterizedTest
+  @CsvSource({
+    "2026-07-01, 2026-10-05, false",
+    "2026-09-14, 2026-10-05, false",
+    "2026-09-21, 2026-10-05, false",
+    "2026-09-22, 2027-10-05, true",
+    "2026-10-20, 2027-10-05, true",
+    "2026-12-15, 2027-10-05, true",
+    "2027-04-01, 2027-10-05, false"
+  })
+  void oneWinterIsJudged(LocalDate now, LocalDate raised, boolean already) {
+    YearStages stages = new YearStages(Library.climate("temperate"));
+    assertThat(stages.raised(now)).isEqualTo(raised);
+    assertThat(stages.raisedAlready(now)).isEqualTo(already);
+  }
+
+  @Test
+  void seasonsMayLastAllYear() {
+    Climate usual = Library.climate("subtropical");
+    YearSpan always = new YearSpan(MonthDay.of(1, 1), MonthDay.of(12, 31));
+    YearSpan alwaysToo = new YearSpan(MonthDay.of(6, 26), MonthDay.of(6, 25));
+    LocalDate day = LocalDate.of(2026, 5, 1);
+    for (YearSpan span : List.of(always, alwaysToo)) {
+      YearStages stages = new YearStages(usual.with(span, span));
+      assertThat(stages.afterHarvest(day)).isAfter(day.plusDays(360));
+      assertThat(stages.endOfWinterBees(day)).isAfter(day.plusDays(360));
+    }
   }
 
   @Test
