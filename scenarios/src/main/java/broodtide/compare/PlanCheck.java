@@ -1,6 +1,7 @@
 package broodtide.compare;
 
 import broodtide.control.Control;
+import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.season.Climate;
@@ -22,6 +23,15 @@ public final class PlanCheck {
     List<String> out = new ArrayList<>();
     for (Control control : plan.controls()) {
       Obstacle.of(control, climate).forEach(o -> out.add(o.words()));
+      if (labelDecides(control, climate)) {
+        out.add(
+            control.name()
+                + " from "
+                + control.from()
+                + ": honey supers usually stand on "
+                + daysWithSupers((MiticideCourse) control, climate)
+                + " of its days; the label decides whether it may be used then");
+      }
     }
     return out;
   }
@@ -47,6 +57,19 @@ public final class PlanCheck {
     }
     out.addAll(of(plan, c.model().climate()));
     return out;
+  }
+
+  /**
+   * {@return whether honey supers usually stand while a treatment acts that some labels allow under
+   * them and others do not}
+   *
+   * @param control the control on its days
+   * @param climate the year of the place
+   */
+  static boolean labelDecides(Control control, Climate climate) {
+    return control instanceof MiticideCourse course
+        && course.substance().supers() == Miticide.SupersRule.LABEL_DECIDES
+        && daysWithSupers(course, climate) > 0;
   }
 
   /**
