@@ -37,7 +37,7 @@ final class Cautions {
     h.close();
     Map<String, List<String>> controls = controls(parts);
     if (!controls.isEmpty()) {
-      h.element("h3", "What is done in these plans").open("ul");
+      h.element("h3", "Controls in these plans").open("ul");
       controls.forEach(
           (name, lines) -> {
             h.open("li").open("strong").given(name).close();
