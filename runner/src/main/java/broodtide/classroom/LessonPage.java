@@ -48,18 +48,26 @@ final class LessonPage {
     Html main =
         Template.named("lesson.html")
             .fill(
-                Map.of(
-                    "name", Html.text(lesson.name()),
-                    "number", Html.text(lesson.number() + " of " + all.size()),
-                    "title", Html.text(lesson.title()),
-                    "story", Html.text(lesson.story()),
-                    "question", Html.text(lesson.question()),
-                    "task", task(lesson, play),
-                    "discussion", Html.list(lesson.discussion()),
-                    "teacher", Html.text(lesson.teacher()),
-                    "sources", Html.list(lesson.sources()),
-                    "next", next));
+                Map.ofEntries(
+                    Map.entry("name", Html.text(lesson.name())),
+                    Map.entry("number", Html.text(lesson.number() + " of " + all.size())),
+                    Map.entry("title", Html.text(lesson.title())),
+                    Map.entry("story", Html.text(lesson.story())),
+                    Map.entry("caution", caution(lesson, " class=\"mind\"")),
+                    Map.entry("question", Html.text(lesson.question())),
+                    Map.entry("task", task(lesson, play)),
+                    Map.entry("discussion", Html.list(lesson.discussion())),
+                    Map.entry("teacher", Html.text(lesson.teacher())),
+                    Map.entry("sources", Html.list(lesson.sources())),
+                    Map.entry("next", next)));
     return Frame.page(lesson.title(), "/lessons", STYLES, List.of("lesson.js"), main);
+  }
+
+  /** The lesson's caution, nothing where it has none. */
+  static Html caution(Lesson lesson, String attributes) {
+    return Html.each(
+        lesson.caution().stream().toList(),
+        c -> new Html("<p" + attributes + "><strong>Mind:</strong> " + Html.text(c) + "</p>"));
   }
 
   private static Html link(String address, String text) {

@@ -1,9 +1,13 @@
 package broodtide.classroom;
 
+import broodtide.compare.ControlCautions;
 import broodtide.compare.PlanCheck;
+import broodtide.control.Control;
+import broodtide.control.Plan;
 import broodtide.engine.Quantity;
 import broodtide.report.Digits;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -78,9 +82,17 @@ final class Sentences {
         + " bees are left.";
   }
 
-  /** What stands against the days chosen. */
+  /** What stands against the days chosen, and what to beware of with what is done. */
   List<String> notes() {
-    return PlanCheck.of(colony.scenario().plan(), colony.place().climate());
+    Plan plan = colony.scenario().plan();
+    List<String> out = new ArrayList<>(PlanCheck.of(plan, colony.place().climate()));
+    for (Control control : plan.controls()) {
+      String cautions = String.join(" ", ControlCautions.of(control));
+      if (!cautions.isEmpty()) {
+        out.add(control.name() + ": " + cautions);
+      }
+    }
+    return out;
   }
 
   /** A day as people say it, {@code 15 August}. */

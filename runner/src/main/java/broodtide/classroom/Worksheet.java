@@ -32,6 +32,7 @@ final class Worksheet {
                     Map.entry("title", Html.text(lesson.title())),
                     Map.entry("story", Html.text(lesson.story())),
                     Map.entry("question", Html.text(lesson.question())),
+                    Map.entry("caution", LessonPage.caution(lesson, "")),
                     Map.entry("space", space(lesson, play)),
                     Map.entry("discussion", Html.list(lesson.discussion())),
                     Map.entry("answer", answer(lesson, play)),

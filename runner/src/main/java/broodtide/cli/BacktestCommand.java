@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.compare.Caution;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
 import broodtide.engine.Workers;
@@ -78,6 +79,7 @@ final class BacktestCommand implements Callable<Integer> {
     desk.out().println(desk.terminal().table(table(report)).stripTrailing());
     desk.out().println();
     wrapped(scores(report));
+    wrapped(Caution.ANSWER);
     notes.forEach(this::wrapped);
     if (!run.quiet) {
       wrapped("Written to " + run.folder() + ": " + Belongings.RESULTS + ".");

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.compare.Caution;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
 import broodtide.engine.Progress;
@@ -84,12 +85,7 @@ final class Deciding {
       desk.out().print(file.text());
     } else {
       text.forEach(desk.out()::println);
-      desk.out()
-          .println(
-              desk.terminal()
-                  .wrap(
-                      "Estimates, not instructions: the label, local law and your bee inspector or"
-                          + " veterinarian decide about treatments."));
+      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
       if (!run.quiet) {
         desk.out()

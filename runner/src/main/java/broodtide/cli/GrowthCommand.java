@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.compare.Caution;
 import broodtide.compare.ColonyCase;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
@@ -69,6 +70,7 @@ final class GrowthCommand implements Callable<Integer> {
             (name, fit) ->
                 desk.out().println(desk.terminal().wrap(ahead(name, fit, colony.until))));
       }
+      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.out().flush();
@@ -122,6 +124,7 @@ final class GrowthCommand implements Callable<Integer> {
   private String json(Map<String, GrowthFit> fits, List<String> notes) {
     ObjectNode root = new ObjectMapper().createObjectNode();
     notes.forEach(root.putArray("notes")::add);
+    root.put("caution", Caution.ANSWER);
     ArrayNode colonies = root.putArray("colonies");
     fits.forEach(
         (name, fit) -> {

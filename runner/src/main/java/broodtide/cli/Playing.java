@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.compare.Caution;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
@@ -71,6 +72,7 @@ final class Playing {
       desk.out().print(findings.json());
     } else {
       text.forEach(desk.out()::println);
+      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
       if (!run.quiet) {
         Path folder = run.folder();

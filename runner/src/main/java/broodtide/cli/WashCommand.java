@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.compare.Caution;
 import broodtide.compare.CountReading;
 import broodtide.measure.OutOfRange;
 import broodtide.report.Digits;
@@ -129,6 +130,7 @@ final class WashCommand implements Callable<Integer> {
       if (hives != null) {
         desk.out().println(desk.terminal().wrap(apiary(reading, hives)));
       }
+      desk.out().println(desk.terminal().wrap(caution(reading)));
     }
     desk.out().flush();
     return Main.OK;
@@ -144,6 +146,7 @@ final class WashCommand implements Callable<Integer> {
     if (hives != null) {
       node.put("hivesToWash", hivesToWash(reading, hives));
     }
+    node.put("caution", caution(reading));
     return node.toPrettyString();
   }
 
@@ -157,6 +160,11 @@ final class WashCommand implements Callable<Integer> {
 
   private static int hivesToWash(CountReading reading, int hives) {
     return SamplePlan.usual().hivesFor(rate(reading), scoop(reading), hives, 0.25);
+  }
+
+  private static String caution(CountReading reading) {
+    boolean alcohol = reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
+    return Caution.ANSWER + (alcohol ? " " + Caution.ALCOHOL : "");
   }
 
   /** What another wash, or a larger one, would bring. */

@@ -29,11 +29,11 @@ import picocli.CommandLine.Option;
 @Command(
     name = "windows",
     mixinStandardHelpOptions = true,
-    header = "The best time for each control.",
+    header = "How each control does by its first day.",
     description = {
-      "The best time for each control: every start day against every control, with the"
-          + " days ruled out by supers, warmth or brood, how flat the best time is, and what a"
-          + " week's delay costs."
+      "How each control does by its first day: every start day against every control, with the"
+          + " days ruled out by supers, warmth or brood, how flat the lowest outcome is, and what"
+          + " a week's delay costs."
     },
     footer = {
       "  broodtide windows washes.csv --climate temperate",
@@ -150,7 +150,7 @@ final class WindowsCommand implements Callable<Integer> {
     }
     out.show(table(w));
     out.mention(
-        "Best: "
+        "Best: lowest in the model, "
             + o.title()
             + "; about as good: at least nine tenths of what the best day gains over waiting ("
             + OutcomeWords.brief(o, w.ifYouWait())
@@ -158,6 +158,16 @@ final class WindowsCommand implements Callable<Integer> {
     for (Windows.Row row : w.rows()) {
       WindowPicture.ruledOut(w, row)
           .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ": " + words));
+      WindowPicture.labelDecides(w, row)
+          .ifPresent(
+              days ->
+                  out.say(
+                      "Mind: "
+                          + row.control().name()
+                          + " begun "
+                          + days
+                          + ": honey supers stand as is usual; the label decides whether it may be"
+                          + " used then."));
     }
   }
 

@@ -1,6 +1,8 @@
 package broodtide.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a beekeeper should mind before acting; common practice, no source. */
 final class Cautions {
@@ -26,9 +28,39 @@ final class Cautions {
 
   private Cautions() {}
 
-  static void write(Html h) {
+  /** What every miticide's cautions begin with; the first of {@link #LINES} says it for all. */
+  private static final String LABEL = "The registered label and local law decide";
+
+  static void write(Html h, List<PagePart> parts) {
     h.open("section", "class", "cautions").element("h2", "Cautions").open("ul");
     LINES.forEach(line -> h.element("li", line));
-    h.close().close();
+    h.close();
+    Map<String, List<String>> controls = controls(parts);
+    if (!controls.isEmpty()) {
+      h.element("h3", "Controls in these plans").open("ul");
+      controls.forEach(
+          (name, lines) -> {
+            h.open("li").open("strong").given(name).close();
+            h.text(": ").given(String.join(" ", lines)).close();
+          });
+      h.close();
+    }
+    h.close();
+  }
+
+  /** The controls of all plans with what is to be said of each beside what holds for all. */
+  private static Map<String, List<String>> controls(List<PagePart> parts) {
+    Map<String, List<String>> out = new LinkedHashMap<>();
+    for (PagePart part : parts) {
+      part.cautions()
+          .forEach(
+              (name, lines) -> {
+                List<String> own = lines.stream().filter(l -> !l.startsWith(LABEL)).toList();
+                if (!own.isEmpty()) {
+                  out.putIfAbsent(name, own);
+                }
+              });
+    }
+    return out;
   }
 }

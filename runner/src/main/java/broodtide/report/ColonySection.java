@@ -54,7 +54,11 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.element(
         "figcaption",
         "Each cell is a first day, one a week: the darker, the worse. Hatched days are ruled out by"
-            + " honey supers, warmth or brood as is usual; the label decides.");
+            + " honey supers, warmth or brood as is usual; the label decides."
+            + (map.labelDecides()
+                ? " A line along the top: honey supers stand then, and some labels allow the"
+                    + " control under them."
+                : ""));
     h.close();
   }
 

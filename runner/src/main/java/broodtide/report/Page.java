@@ -35,7 +35,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     parts.forEach(part -> h.append(part.section()));
     new AssumedSection(parts, notes).write(h);
     Turns.write(h, parts);
-    Cautions.write(h);
+    Cautions.write(h, parts);
     h.close();
     closing(h);
     return h.finish();

@@ -2,7 +2,10 @@ package broodtide.report;
 
 import broodtide.compare.ColonyCase;
 import broodtide.compare.ColonyResult;
+import broodtide.compare.ControlCautions;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,6 +20,7 @@ import java.util.Optional;
  * @param contradiction a warning about the washes, if there is one
  * @param section chart, plans, washes and what was learned
  * @param turns what would change the answer
+ * @param cautions what to beware of with each control of the plans, by its name
  * @param treats whether a plan gives a miticide
  * @param winters whether the look ahead reaches the next spring
  */
@@ -29,6 +33,7 @@ public record PagePart(
     Optional<String> contradiction,
     Html section,
     List<String> turns,
+    Map<String, List<String>> cautions,
     boolean treats,
     boolean winters) {
   /**
@@ -52,7 +57,16 @@ public record PagePart(
         Answer.contradiction(result.agreement()),
         new ColonySection(result, chart, several).write(id),
         Turns.of(result),
+        cautions(result),
         result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0),
         answer.first().springLow().isPresent());
+  }
+
+  private static Map<String, List<String>> cautions(ColonyResult result) {
+    Map<String, List<String>> out = new LinkedHashMap<>();
+    result.comparison().runs().stream()
+        .flatMap(run -> run.plan().controls().stream())
+        .forEach(c -> out.computeIfAbsent(c.name(), name -> ControlCautions.of(c)));
+    return out;
   }
 }

@@ -1,9 +1,11 @@
 package broodtide.report;
 
+import broodtide.compare.Caution;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Lays out and paints panels above one another that share their days. */
 final class PanelStack {
@@ -36,11 +38,12 @@ final class PanelStack {
     this.heading = heading;
     this.panels = panels;
     this.reaches = panels.stream().map(Panel::reach).toList();
+    String cut = reaches.stream().map(Reach::notes).collect(Collectors.joining(" "));
+    double line = wish.width() - 2 * Heading.MARGIN;
     this.notes =
-        Lettering.wrap(
-            reaches.stream().map(Reach::notes).collect(Collectors.joining(" ")),
-            Type.LABEL,
-            wish.width() - 2 * Heading.MARGIN);
+        Stream.of(cut, Caution.PICTURE)
+            .flatMap(text -> Lettering.wrap(text, Type.LABEL, line).stream())
+            .toList();
     double right = wish.width() - Heading.MARGIN - names(wish);
     this.days = days(Heading.MARGIN + numbers(), right);
     this.strip = SpanStrip.of(almanac.spans(), days);

@@ -30,13 +30,24 @@ public record WindowMap(
    * A control begun on that day can be judged.
    *
    * @param value the outcome, finite
+   * @param labelDecides whether honey supers stand and the label decides; drawn as a line along the
+   *     upper edge
    */
-  public record Outcome(double value) implements Cell {
+  public record Outcome(double value, boolean labelDecides) implements Cell {
     public Outcome {
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException(
             "outcome is " + value + "; give a number, or mask the cell with the reason");
       }
+    }
+
+    /**
+     * A cell that nothing stands against.
+     *
+     * @param value the outcome, finite
+     */
+    public Outcome(double value) {
+      this(value, false);
     }
   }
 
@@ -113,7 +124,17 @@ public record WindowMap(
 
   @Override
   public String description() {
-    return outcome + ". " + new WindowMapPainter(this).bestInWords();
+    return outcome
+        + ". "
+        + new WindowMapPainter(this).bestInWords()
+        + (labelDecides() ? " Lined cells: " + WindowMapKey.LABEL_DECIDES + "." : "");
+  }
+
+  /** Whether any open cell depends on the label. */
+  boolean labelDecides() {
+    return rows.stream()
+        .flatMap(row -> row.cells().stream())
+        .anyMatch(cell -> cell instanceof Outcome o && o.labelDecides());
   }
 
   @Override

@@ -32,7 +32,14 @@ final class WindowMapPainter {
     }
     String name = map.rows().get(best.row()).name();
     String start = day(map.starts().get(best.column()));
-    return "Best: " + name + " from " + start + " (" + Digits.two(best.value()) + ").";
+    return (map.lowerIsBetter() ? "Lowest" : "Highest")
+        + " in the model: "
+        + name
+        + " from "
+        + start
+        + " ("
+        + Digits.two(best.value())
+        + ").";
   }
 
   /** As high as asked for, or as the rows need. */
@@ -64,7 +71,7 @@ final class WindowMapPainter {
 
   private WindowMapKey key() {
     List<Mask> masks = Mask.all(map, columnWidth());
-    return new WindowMapKey(map.outcome(), outcomes, masks, words(), map.size());
+    return new WindowMapKey(map, outcomes, masks, words());
   }
 
   private double left() {
@@ -102,8 +109,13 @@ final class WindowMapPainter {
       if (row.cells().get(c) instanceof WindowMap.Outcome o) {
         double x = first.x() + c * first.width();
         String start = day(map.starts().get(c));
-        canvas.open("cell", row.name() + " from " + start + ": " + Digits.two(o.value()));
-        cell(canvas, new Box(x, first.y(), first.width() - GAP, first.height() - GAP), o.value());
+        String label = o.labelDecides() ? "; " + WindowMapKey.LABEL_DECIDES : "";
+        canvas.open("cell", row.name() + " from " + start + ": " + Digits.two(o.value()) + label);
+        Box box = new Box(x, first.y(), first.width() - GAP, first.height() - GAP);
+        cell(canvas, box, o.value());
+        if (o.labelDecides()) {
+          WindowMapKey.line(canvas, box, Palette.over(Palette.scale(outcomes.share(o.value()))));
+        }
         canvas.close();
       }
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Windows as a map and as the short words of a table. */
 public final class WindowPicture {
@@ -26,16 +27,19 @@ public final class WindowPicture {
     for (Windows.Row row : w.rows()) {
       rows.add(
           new WindowMap.Row(
-              row.control().name(), row.cells().stream().map(c -> cell(o, c)).toList()));
+              row.control().name(),
+              IntStream.range(0, w.starts().size()).mapToObj(i -> cell(w, row, i)).toList()));
     }
     double near = w.best().map(w::tolerance).orElse(0.0) * o.shownTimes();
     double shown = new BigDecimal(near).round(new MathContext(2)).doubleValue();
     return WindowMap.of(heading(w), o.title(), true, shown, w.starts(), rows);
   }
 
-  private static WindowMap.Cell cell(broodtide.compare.Outcome o, Windows.Cell cell) {
+  private static WindowMap.Cell cell(Windows w, Windows.Row row, int column) {
+    Windows.Cell cell = row.cells().get(column);
     if (cell instanceof Windows.Played played) {
-      return new WindowMap.Outcome(played.middle() * o.shownTimes());
+      return new WindowMap.Outcome(
+          played.middle() * w.outcome().shownTimes(), w.labelDecides(row, column));
     }
     Obstacle.Kind kind = ((Windows.Blocked) cell).obstacle().kind();
     return new WindowMap.Masked(kind.code(), kind.reason());
@@ -47,7 +51,7 @@ public final class WindowPicture {
         w.best()
             .map(
                 row ->
-                    "Best of these: "
+                    "Lowest in the model: "
                         + row.control().name()
                         + " from "
                         + Plain.day(w.starts().get(row.best().orElseThrow())))
@@ -101,6 +105,27 @@ public final class WindowPicture {
     List<String> out = new ArrayList<>();
     stretches.forEach((kind, days) -> out.add(kind.reason() + " " + String.join(", ", days)));
     return out.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", out) + ".");
+  }
+
+  /**
+   * {@return when a control is open only where its label allows it under honey supers: {@code 1 Jul
+   * to 29 Jul}}
+   *
+   * @param w a finished search
+   * @param row a row of it
+   */
+  public static Optional<String> labelDecides(Windows w, Windows.Row row) {
+    List<String> out = new ArrayList<>();
+    for (int i = 0; i < w.starts().size(); ) {
+      int first = i++;
+      if (w.labelDecides(row, first)) {
+        while (i < w.starts().size() && w.labelDecides(row, i)) {
+          i++;
+        }
+        out.add(stretch(w, new Windows.Stretch(first, i - 1)));
+      }
+    }
+    return out.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", out));
   }
 
   private static boolean sameKind(Windows.Cell cell, Windows.Blocked other) {

@@ -27,7 +27,7 @@ public final class WindowWords {
 
   private static String sentence(Windows w, Windows.Row row, int column) {
     broodtide.compare.Outcome o = w.outcome();
-    return "Best of these: "
+    return "Lowest of these in the model: "
         + row.control().name()
         + " from "
         + Plain.day(w.starts().get(column))
@@ -35,7 +35,10 @@ public final class WindowWords {
         + OutcomeWords.value(o, row.middle(column).orElseThrow())
         + ", against "
         + OutcomeWords.brief(o, w.ifYouWait())
-        + " if you wait.";
+        + " if you wait."
+        + (w.labelDecides(row, column)
+            ? " Honey supers usually stand then; the label decides whether it may be used."
+            : "");
   }
 
   private static String flatness(Windows w, Windows.Row row) {

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -186,6 +187,28 @@ class ClassServerTest {
   void objectionsAreSaid() throws Exception {
     JsonNode notes = page.json("/api/season?treatment=thymol&treaton=2026-06-01").path("notes");
     assertThat(notes.toString()).contains("honey supers", "label decides");
+  }
+
+  @Test
+  void cautionsOfWhatIsDoneAreSaid() throws Exception {
+    JsonNode notes = page.json("/api/season?treatment=formic-strips&treaton=2026-07-10&comb=all");
+    assertThat(notes.path("notes").toString())
+        .contains("respirator for acid vapour", "cut away from your hand")
+        .contains("the label decides whether it may be used then");
+    assertThat(page.json("/api/season").path("notes")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void learnersAreCautionedOnPageAndSheet(String name) throws Exception {
+    String sheet = page.get("/lessons/" + name + "/worksheet").body();
+    String pupils = sheet.substring(0, sheet.indexOf("class=\"leaf answers\""));
+    assertThat(pupils).contains("never instructions to treat");
+    Optional<String> caution = Library.lesson(name).caution().map(c -> Html.text(c).markup());
+    assertThat(pupils.contains("Mind:")).isEqualTo(caution.isPresent());
+    String lesson = page.get("/lessons/" + name).body();
+    assertThat(caution.stream()).allSatisfy(words -> assertThat(pupils).contains(words));
+    assertThat(caution.stream()).allSatisfy(words -> assertThat(lesson).contains(words));
   }
 
   /** A dial is turned and the charts follow: the engine's part takes well under 100 ms. */

@@ -2,6 +2,8 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.study.ControlTemplate;
+import broodtide.study.Library;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -122,6 +124,31 @@ class ReportPageTest {
             "When to begin",
             "What the washes say",
             "What was learned of the colony");
+  }
+
+  /** What the library warns of in the controls of the plans reaches whoever reads the page. */
+  @Test
+  void cautionsOfEveryControlInThePlansAreThere() {
+    Element section =
+        all("section").stream()
+            .filter(s -> s.getAttribute("class").equals("cautions"))
+            .findFirst()
+            .orElseThrow();
+    List<String> names = new ArrayList<>();
+    NodeList strong = section.getElementsByTagName("strong");
+    for (int i = 0; i < strong.getLength(); i++) {
+      names.add(strong.item(i).getTextContent());
+    }
+    assertThat(names).isNotEmpty().doesNotHaveDuplicates();
+    for (String name : Library.names(Library.Shelf.CONTROLS)) {
+      ControlTemplate control = Library.control(name);
+      if (names.contains(control.title())) {
+        control.cautions().stream()
+            .filter(c -> !c.startsWith("The registered label"))
+            .forEach(c -> assertThat(section.getTextContent()).contains(c));
+      }
+    }
+    assertThat(section.getTextContent()).contains("acid-proof gloves, a respirator");
   }
 
   @Test

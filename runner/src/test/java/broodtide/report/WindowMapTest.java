@@ -80,6 +80,34 @@ class WindowMapTest {
   }
 
   @Test
+  void cellsThatHangOnTheLabelAreLinedAndExplained() {
+    Drawn open = Drawn.of(map(true, is(3), is(1), is(2)));
+    WindowMap some = map(true, new WindowMap.Outcome(3, true), is(1), is(2));
+    Drawn lined = Drawn.of(some);
+    assertThat(open.groups("lined")).isEmpty();
+    assertThat(lined.groups("lined").get(0).getTextContent()).contains("the label decides");
+    List<Element> cells = lined.groups("cell");
+    assertThat(Drawn.paths(cells.get(0))).hasSize(2);
+    assertThat(Drawn.paths(cells.get(1))).hasSize(1);
+    assertThat(Drawn.paths(cells.get(0)).get(0).getAttribute("fill"))
+        .isEqualTo(Drawn.paths(open.groups("cell").get(0)).get(0).getAttribute("fill"));
+    assertThat(some.description()).contains("honey supers on: the label decides");
+  }
+
+  @Test
+  void everyPictureSaysThatItIsNoInstruction() {
+    List<Picture> pictures =
+        List.of(
+            map(true, is(3), is(1), is(2)),
+            map(true, SUPERS, SUPERS, SUPERS),
+            InventedSeason.forecast(),
+            InventedSeason.forecast().sized(Size.PHONE));
+    for (Picture picture : pictures) {
+      assertThat(picture.svg()).contains("Estimate, not an instruction; the label decides.");
+    }
+  }
+
+  @Test
   void equalOutcomesAreDrawnToo() {
     Drawn drawn = Drawn.of(map(true, is(2), is(2), is(2)));
     assertThat(drawn.groups("cell")).hasSize(3);

@@ -2,6 +2,7 @@ package broodtide.compare;
 
 import broodtide.colony.BroodTimes;
 import broodtide.control.Control;
+import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.season.Climate;
@@ -23,6 +24,15 @@ public final class PlanCheck {
     List<String> out = new ArrayList<>();
     for (Control control : plan.controls()) {
       Obstacle.of(control, climate).forEach(o -> out.add(o.words()));
+      if (labelDecides(control, climate)) {
+        out.add(
+            control.name()
+                + " from "
+                + control.from()
+                + ": honey supers usually stand on "
+                + daysWithSupers((MiticideCourse) control, climate)
+                + " of its days; the label decides whether it may be used then");
+      }
     }
     return out;
   }
@@ -65,6 +75,19 @@ public final class PlanCheck {
     return course.substance().inCells() == 0
         && course.to().isBefore(course.from().plusDays(BroodTimes.WORKER.capped()))
         && Obstacle.cappedBrood(course.from(), whole, c.model().climate());
+  }
+
+  /**
+   * {@return whether honey supers usually stand while a treatment acts that some labels allow under
+   * them and others do not}
+   *
+   * @param control the control on its days
+   * @param climate the year of the place
+   */
+  static boolean labelDecides(Control control, Climate climate) {
+    return control instanceof MiticideCourse course
+        && course.substance().supers() == Miticide.SupersRule.LABEL_DECIDES
+        && daysWithSupers(course, climate) > 0;
   }
 
   /**

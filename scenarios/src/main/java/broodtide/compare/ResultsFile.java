@@ -56,10 +56,7 @@ public final class ResultsFile {
     root.put("simulatedColonies", members);
     ArrayNode said = root.putArray("notes");
     notes.forEach(said::add);
-    root.put(
-        "caution",
-        "Estimates, not instructions. The registered label, local law and the bee inspector or"
-            + " veterinarian decide about treatments.");
+    root.put("caution", Caution.ANSWER);
     colonies = root.putArray("colonies");
   }
 

@@ -146,6 +146,18 @@ public record Windows(
   }
 
   /**
+   * {@return whether a cell is open only where the label allows the control under honey supers,
+   * which usually stand while it acts}
+   *
+   * @param row a row of these
+   * @param column number of a start day, from 0
+   */
+  public boolean labelDecides(Row row, int column) {
+    return row.cells().get(column) instanceof Played
+        && PlanCheck.labelDecides(row.control().at(starts.get(column)), colony.model().climate());
+  }
+
+  /**
    * What it costs to begin later than on a day, colony by colony.
    *
    * @param row the control

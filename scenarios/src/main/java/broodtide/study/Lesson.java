@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param title one line
  * @param story what is going on in the hive, in a few sentences
  * @param question what learners are asked
+ * @param caution what to beware of in the work that the lesson speaks of, if it speaks of any
  * @param settings the colonies that the engine plays, at least one, none with washes
  * @param task what learners do before the reveal
  * @param charts what is drawn at the reveal, one to three
@@ -31,6 +32,7 @@ public record Lesson(
     String title,
     String story,
     String question,
+    Optional<String> caution,
     List<Study> settings,
     Task task,
     List<Chart> charts,

@@ -23,6 +23,11 @@ final class LessonForm {
       Field.required("story", TextForm.NOTE, "what is going on in the hive");
   private static final Field<String> QUESTION =
       Field.required("question", TextForm.NOTE, "what learners are asked");
+  private static final Field<String> CAUTION =
+      Field.optional(
+          "caution",
+          TextForm.NOTE,
+          "what to beware of in the work that the lesson speaks of; shown to learners");
   static final Field<List<Study>> SETTINGS =
       Field.required(
           "settings",
@@ -107,6 +112,7 @@ final class LessonForm {
               TITLE,
               STORY,
               QUESTION,
+              CAUTION,
               SETTINGS,
               TASK,
               CHARTS,
@@ -138,6 +144,7 @@ final class LessonForm {
             in.need(TITLE),
             in.need(STORY),
             in.need(QUESTION),
+            in.given(CAUTION) ? Optional.of(in.need(CAUTION)) : Optional.empty(),
             in.need(SETTINGS),
             in.need(TASK),
             in.need(CHARTS),
@@ -156,6 +163,7 @@ final class LessonForm {
     out.put(TITLE, l.title());
     out.put(STORY, l.story());
     out.put(QUESTION, l.question());
+    l.caution().ifPresent(c -> out.put(CAUTION, c));
     out.put(SETTINGS, l.settings());
     out.put(TASK, l.task());
     out.put(CHARTS, l.charts());

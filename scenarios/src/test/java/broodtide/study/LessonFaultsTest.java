@@ -43,6 +43,15 @@ class LessonFaultsTest {
     assertThat(faults(LESSON)).isEmpty();
   }
 
+  @Test
+  void aCautionMayStandAndIsWrittenBack() {
+    String with = LESSON.replace("\"question\"", "\"caution\": \"Mind the bees.\", \"question\"");
+    Lesson lesson = LessonFile.read(Source.of("lesson.json", with));
+    assertThat(lesson.caution()).contains("Mind the bees.");
+    assertThat(LessonFile.write(lesson)).contains("\"caution\": \"Mind the bees.\"");
+    assertThat(LessonFile.read(Source.of("lesson.json", LESSON)).caution()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

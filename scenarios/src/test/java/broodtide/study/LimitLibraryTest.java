@@ -61,14 +61,14 @@ class LimitLibraryTest {
   @Tag("outside")
   @ParameterizedTest
   @CsvSource({
-    "BUILD_UP, 1, nothing to do",
+    "BUILD_UP, 1, no all-clear",
     "BUILD_UP, 2, worth treating before the flow",
     "HONEY_FLOW, 6, still tolerable",
     "HONEY_FLOW, 7, drone comb",
-    "HONEY_FLOW, 12, even with honey on",
-    "AFTER_HARVEST, 1, nothing to do",
+    "HONEY_FLOW, 12, the label decides",
+    "AFTER_HARVEST, 1, no all-clear",
     "AFTER_HARVEST, 3, worth treating",
-    "WINTER_BEES, 1, nothing to do",
+    "WINTER_BEES, 1, no all-clear",
     "WINTER_BEES, 2, closing up for winter"
   })
   void commonPractice(Stage stage, int perHalfCup, String words) {

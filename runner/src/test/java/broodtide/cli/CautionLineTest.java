@@ -1,0 +1,100 @@
+package broodtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.compare.Caution;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every answer about mites ends by saying who decides, in words and in JSON. */
+class CautionLineTest {
+  private static final String WASHES =
+      """
+      date,colony,mites,bees
+      2025-06-10,Left,3,310
+      2025-07-08,Left,6,295
+      2025-08-09,Left,14,300
+      """;
+
+  @TempDir private Path folder;
+
+  private Trial run(String call) {
+    return Trial.run(WASHES, call.replace("OUT", folder.toString()).split(" "));
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "wash 7 --date 2025-08-20 --climate temperate",
+        "growth - --climate temperate",
+        "forecast - --climate temperate --colonies 64 --quiet --out OUT",
+        "compare - --climate temperate --colonies 64 --quiet --out OUT",
+        "backtest - --climate temperate --colonies 64 --quiet --out OUT",
+        "demo --colonies 64 --quiet --out OUT"
+      })
+  void answersAndJsonSayWhoDecides(String call) throws IOException {
+    Trial words = run(call);
+    assertThat(words.code()).as(words.err()).isEqualTo(Main.OK);
+    assertThat(oneLine(words.out())).containsOnlyOnce(Caution.ANSWER);
+    Trial json = run(call + " --json");
+    assertThat(json.code()).as(json.err()).isEqualTo(Main.OK);
+    assertThat(new ObjectMapper().readTree(json.out()).path("caution").asText())
+        .contains("Estimates, not instructions", "veterinarian decide");
+  }
+
+  @Test
+  void alcoholIsCautionedWhereItIsUsed() {
+    String wash = "wash 7 --date 2025-08-20 --climate temperate";
+    assertThat(oneLine(run(wash).out())).contains(Caution.ALCOHOL);
+    assertThat(oneLine(run(wash + " --method alcohol-three-rinses").out()))
+        .contains(Caution.ALCOHOL);
+    assertThat(oneLine(run(wash + " --method powdered-sugar").out()))
+        .doesNotContain(Caution.ALCOHOL);
+  }
+
+  /** Formic acid strips may be on with supers only where their label says so. */
+  @Test
+  void windowsAndPlansSayWhereTheLabelDecides() {
+    String early = WASHES.substring(0, WASHES.indexOf("2025-07-08"));
+    Trial windows =
+        Trial.run(
+            early,
+            ("windows - --climate temperate --colonies 64 --quiet --to 2025-09-30"
+                    + " --controls formic-strips,thymol --out "
+                    + folder)
+                .split(" "));
+    assertThat(windows.code()).as(windows.err()).isEqualTo(Main.OK);
+    assertThat(oneLine(windows.out()))
+        .contains("Mind: formic-strips begun 11 Jun to ")
+        .doesNotContain("Mind: thymol");
+    Trial plan =
+        Trial.run(
+            early,
+            "compare",
+            "-",
+            "--climate",
+            "temperate",
+            "--colonies",
+            "64",
+            "--quiet",
+            "--out",
+            folder.resolve("plans").toString(),
+            "--plan",
+            "on 2025-06-20 with formic-strips",
+            "--plan",
+            "on 2025-08-20 with formic-strips");
+    assertThat(plan.code()).as(plan.err()).isEqualTo(Main.OK);
+    assertThat(oneLine(plan.out()))
+        .containsPattern("Mind: Formic acid strips, one week from 2025-06-20: honey supers usually")
+        .doesNotContain("from 2025-08-20: honey supers");
+  }
+}
