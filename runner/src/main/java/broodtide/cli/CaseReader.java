@@ -8,6 +8,7 @@ import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.Immigration;
+import broodtide.report.Plain;
 import broodtide.season.Climate;
 import broodtide.study.Assumptions;
 import broodtide.study.Library;
@@ -106,7 +107,17 @@ final class CaseReader {
               limits,
               Priors.defaults()));
     }
+    notes.add(decided(cases));
     return new Cases(cases, Optional.empty(), notes);
+  }
+
+  /** Plans begin after the last wash, which may be long ago. */
+  private static String decided(List<ColonyCase> cases) {
+    return cases.size() == 1
+        ? "Plans begin on the day after the last wash or treatment: "
+            + Plain.day(cases.get(0).now())
+            + "."
+        : "Plans begin on the day after each colony's last wash or treatment.";
   }
 
   private static void refuse(String option) {

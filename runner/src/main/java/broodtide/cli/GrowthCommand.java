@@ -71,6 +71,14 @@ final class GrowthCommand implements Callable<Integer> {
                 desk.out().println(desk.terminal().wrap(ahead(name, fit, colony.until))));
       }
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
+      desk.out()
+          .println(
+              desk.terminal()
+                  .wrap(
+                      "Mites per bee, as if growth were steady. In autumn they rise faster, for"
+                          + " bees dwindle and mites leave the brood: 'broodtide forecast' reckons"
+                          + " with that. Treatments between the washes are to be named with"
+                          + " --treated."));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.out().flush();

@@ -180,9 +180,11 @@ final class RulesCommand implements Callable<Integer> {
           + loss
           + ".";
     }
-    return "Of these rules, \""
+    return (all.size() == 1 ? "With \"" : "Of these rules, \"")
         + best.rule().name()
-        + "\" loses the fewest colonies: "
+        + (all.size() == 1
+            ? "\" the chance that the colony is lost is "
+            : "\" loses the fewest colonies: ")
         + loss
         + ", with "
         + one(RuleResult.mean(best.treatments()))

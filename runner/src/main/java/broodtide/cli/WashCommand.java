@@ -1,7 +1,9 @@
 package broodtide.cli;
 
 import broodtide.compare.Caution;
+import broodtide.compare.CountOutlook;
 import broodtide.compare.CountReading;
+import broodtide.engine.Workers;
 import broodtide.measure.OutOfRange;
 import broodtide.report.Digits;
 import broodtide.season.Climate;
@@ -9,11 +11,13 @@ import broodtide.study.Library;
 import broodtide.study.LimitLibrary;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
+import broodtide.wash.LimitSet;
 import broodtide.wash.SamplePlan;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -120,12 +124,18 @@ final class WashCommand implements Callable<Integer> {
       OutOfRange.check("--hives", hives, 1, 10_000, "hives");
     }
     Climate place = Library.climate(climate);
-    CountReading reading =
-        CountReading.of(wash, south ? place.inSouth() : place, LimitLibrary.find(limits));
+    Climate year = south ? place.inSouth() : place;
+    LimitSet held = LimitLibrary.find(limits);
+    CountReading reading = CountReading.of(wash, year, held);
+    Optional<CountOutlook> outlook;
+    try (Workers workers = Workers.all()) {
+      outlook = CountOutlook.of(wash, year, held, workers);
+    }
     if (as.json) {
-      desk.out().println(json(reading));
+      desk.out().println(json(reading, outlook));
     } else {
       WashWords.sentences(reading).forEach(s -> desk.out().println(desk.terminal().wrap(s)));
+      outlook.ifPresent(o -> desk.out().println(desk.terminal().wrap(WashWords.ahead(o))));
       desk.out().println(desk.terminal().wrap(next(reading)));
       if (hives != null) {
         desk.out().println(desk.terminal().wrap(apiary(reading, hives)));
@@ -136,8 +146,9 @@ final class WashCommand implements Callable<Integer> {
     return Main.OK;
   }
 
-  private String json(CountReading reading) {
+  private String json(CountReading reading, Optional<CountOutlook> outlook) {
     ObjectNode node = WashWords.json(reading);
+    outlook.ifPresent(o -> WashWords.ahead(node.putObject("leftAlone"), o));
     SamplePlan plan = SamplePlan.usual();
     double rate = rate(reading);
     int scoop = scoop(reading);

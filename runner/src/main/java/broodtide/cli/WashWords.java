@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.compare.CountOutlook;
 import broodtide.compare.CountReading;
 import broodtide.report.Digits;
 import broodtide.report.Odds;
@@ -57,11 +58,11 @@ final class WashWords {
     return out;
   }
 
-  private static String above(double chance) {
+  static String above(double chance) {
     String odds = Odds.words(chance);
     return odds.startsWith("almost")
-        ? "the colony " + odds + " stands above it"
-        : "the odds that the colony stands above it are " + odds;
+        ? "the colony " + odds + " stands above the limit"
+        : "the odds that the colony stands above the limit are " + odds;
   }
 
   /** The result as JSON, to which a caller may add. */
@@ -86,6 +87,26 @@ final class WashWords {
     interval(n.putObject("mitesInAll90"), r.mitesInAll().interval(0.9));
     r.words().ifPresent(words -> n.put("atSuchACount", words));
     return n;
+  }
+
+  /** Where such a colony would stand in autumn, for people. */
+  static String ahead(CountOutlook o) {
+    return "What it leads to: left alone, a colony of which this one count is known would stand at"
+        + " about "
+        + Plain.level(o.infestation().median())
+        + " mites per 100 bees on "
+        + Plain.day(o.day())
+        + ", when the winter bees have been raised (nine in ten: "
+        + Plain.levels(o.infestation().q05(), o.infestation().q95())
+        + "). Several washes say it better: 'broodtide compare'.";
+  }
+
+  /** The same as JSON. */
+  static void ahead(ObjectNode n, CountOutlook o) {
+    n.put("day", o.day().toString());
+    n.put("q05", o.infestation().q05());
+    n.put("median", o.infestation().median());
+    n.put("q95", o.infestation().q95());
   }
 
   private static void interval(ObjectNode n, Interval i) {

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
+import broodtide.compare.CountReading;
 import broodtide.compare.CountedEfficacy;
 import broodtide.compare.CountedEfficacy.Count;
 import broodtide.compare.DecisionFile;
@@ -15,6 +16,7 @@ import broodtide.study.ControlTemplate;
 import broodtide.study.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -96,7 +98,15 @@ final class WorkedCommand implements Callable<Integer> {
               + "; the table has "
               + names(all));
     }
-    CaseReader.Cases cases = new CaseReader.Cases(judged, all.study(), all.notes());
+    List<String> notes = new ArrayList<>(all.notes());
+    if (judged.size() > 1) {
+      notes.add(
+          0,
+          "Taken as given to every colony of the table: "
+              + String.join(", ", judged.stream().map(ColonyCase::colony).toList())
+              + "; --colony names the one that was treated.");
+    }
+    CaseReader.Cases cases = new CaseReader.Cases(judged, all.study(), notes);
     return new Deciding(desk, run, "worked")
         .decide(
             cases,
@@ -140,6 +150,7 @@ final class WorkedCommand implements Callable<Integer> {
     out.say(counts(check, counted));
     beside.ifPresent(n -> out.say(besides(n, against)));
     out.say(season(check));
+    standing(c, check.after()).ifPresent(out::say);
     List<String> doubts = Shortfall.doubts(check);
     if (!doubts.isEmpty()) {
       out.say("Mind: " + String.join("; ", doubts) + ".");
@@ -148,6 +159,21 @@ final class WorkedCommand implements Callable<Integer> {
       out.say("To check, in this order:");
       Shortfall.reasons(check, template).forEach(r -> out.say("- " + r + "."));
     }
+  }
+
+  /** Whether the later wash stands over the limit, whatever the treatment did. */
+  private static Optional<String> standing(ColonyCase c, Wash after) {
+    CountReading r = CountReading.of(after, c.model().climate(), c.limits());
+    return r.limit().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Enough? By the wash of "
+                + Plain.day(after.date())
+                + " "
+                + WashWords.above(r.chanceAbove())
+                + " ("
+                + Digits.plain(Double.parseDouble(Digits.two(r.limit().getAsDouble())))
+                + " per 100).");
   }
 
   private static Count count(Wash w) {

@@ -176,7 +176,6 @@ class DecisionCommandsTest {
         "rules --from 2026-09-01 --colony Left | must lie after 2026-09-06",
         "worth --weeks 0 | 1 to 52",
         "windows --study larkmeadow | --climate cannot stand beside --study",
-        "compare --with thymol --plan 'on 2026-10-01 with thymol' | cannot stand together",
         "worth --cost -1 | 0 or more",
         "worked --treated 2026-08-10 --with drone-comb | not a miticide",
         "worked --treated 2026-08-10 --with thymol --neighbour Middle | Left, Right"

@@ -43,7 +43,7 @@ class PlansThatCannotBeTest {
       value = {
         "on 2025-04-01 with thymol | Left out: thymol 1 Apr | 2025-04-01",
         "on 2027-04-01 with thymol | Left out: thymol 1 Apr | 2027-04-01",
-        "on 2025-07-01 with thymol | Mind: Thymol | before the day of decision",
+        "on 2025-07-01 with thymol | Left out: thymol 1 Jul | before the day of decision",
         "on 2025-11-20 with thymol | Mind: Thymol | daily highs are usually near",
         "on 2025-08-01 with thymol | Mind: Thymol | honey supers usually stand"
       })
@@ -53,6 +53,24 @@ class PlansThatCannotBeTest {
     assertThat(r.code()).isZero();
     assertThat(r.out().replaceAll("\\s+", " ")).contains(flag, reason);
     assertThat(folder.resolve("out")).isNotEmptyDirectory();
+  }
+
+  @Test
+  void aPlanNamesItsOwnControls() throws IOException {
+    Path washes = folder.resolve("washes.csv");
+    Files.writeString(washes, WASHES);
+    Bench.Outcome r =
+        Bench.run(
+            "compare",
+            washes.toString(),
+            "--climate",
+            "temperate",
+            "--with",
+            "thymol",
+            "--plan",
+            "on 2025-08-25 with thymol");
+    assertThat(r.code()).isEqualTo(Main.BAD_INPUT);
+    assertThat(r.err()).contains("--with and --plan cannot stand together");
   }
 
   @Test

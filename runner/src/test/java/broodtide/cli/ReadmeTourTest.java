@@ -29,9 +29,9 @@ class ReadmeTourTest {
   private static final Pattern PART = Pattern.compile("<!-- written: (broodtide [^>]*) -->");
 
   /** The default folder of results, and one as long, so that lines break alike. */
-  private static final String FOLDER = "broodtide-out";
+  private static final String FOLDER = "broodtide-out/compare";
 
-  private static final String OWN_FOLDER = "target/readme";
+  private static final String OWN_FOLDER = "target/readme/compare";
 
   static List<String> commands() throws IOException {
     return PART.matcher(Files.readString(README)).results().map(m -> m.group(1)).toList();

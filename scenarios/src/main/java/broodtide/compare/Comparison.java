@@ -1,9 +1,11 @@
 package broodtide.compare;
 
+import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,6 +56,7 @@ public record Comparison(
     int done = 0;
     for (Plan plan : plans) {
       try {
+        decidedIn(plan, colony);
         runs.add(
             new PlanRun(
                 colony,
@@ -66,6 +69,22 @@ public record Comparison(
       progress.at(++done, plans.size());
     }
     return new Comparison(colony, posterior, runs, refused);
+  }
+
+  /** What lies before the decision cannot be decided on, and the washes were read without it. */
+  private static void decidedIn(Plan plan, ColonyCase c) {
+    for (Control control : plan.controls()) {
+      if (control.from().isBefore(c.now())) {
+        throw new Unworkable(
+            "\""
+                + control.name()
+                + "\" on "
+                + control.from()
+                + " lies before the day of decision, "
+                + c.now()
+                + "; if it was done, give it as done, so that the washes are read with it");
+      }
+    }
   }
 
   /** {@return the plan that others are held against: the one that waits, or else the first} */

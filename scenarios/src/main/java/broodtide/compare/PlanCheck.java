@@ -38,25 +38,13 @@ public final class PlanCheck {
   }
 
   /**
-   * {@return the same for a colony, where what lies before the day of decision is said too}
+   * {@return the same for a colony, where brood that hides mites is said too}
    *
    * @param plan the plan
    * @param c the colony, with what was done already
    */
   public static List<String> of(Plan plan, ColonyCase c) {
-    List<String> out = new ArrayList<>();
-    for (Control control : plan.controls()) {
-      if (control.from().isBefore(c.now())) {
-        out.add(
-            control.name()
-                + " on "
-                + control.from()
-                + ": lies before the day of decision, "
-                + c.now()
-                + "; if it was done, give it as done so that the washes are read with it");
-      }
-    }
-    out.addAll(of(plan, c.model().climate()));
+    List<String> out = new ArrayList<>(of(plan, c.model().climate()));
     Plan whole = c.withGiven(plan);
     for (Control control : plan.controls()) {
       if (control instanceof MiticideCourse course && sparesBrood(course, whole, c)) {

@@ -15,16 +15,16 @@ import java.util.Optional;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
- * harvest, treat late. For beekeepers who name no treatment, the first one of a short list that
- * suits the warmth and the supers of the day is taken; in the broodless time that is a dribble of
- * oxalic acid.
+ * harvest, treat late. For beekeepers who name no treatment, the first one of a short list, in the
+ * order of their published efficacy and miticides that stay in wax last, that suits the warmth and
+ * the supers of the day is taken; in the broodless time that is a dribble of oxalic acid.
  */
 public final class UsualPlans {
   /** The plan that does nothing. */
   public static final String WAIT = "wait";
 
   private static final List<String> WITH_BROOD =
-      List.of("formic-slow", "thymol", "formic-strips", "amitraz-strips");
+      List.of("thymol", "formic-slow", "formic-strips", "amitraz-strips");
   private static final String BROODLESS = "oxalic-dribble";
   private static final String DRONE_COMB = "drone-comb-part";
 

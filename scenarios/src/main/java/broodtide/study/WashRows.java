@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
 final class WashRows {
@@ -27,6 +28,10 @@ final class WashRows {
   private final Faults faults;
   private final CellReader cells;
   private final PastDays dates;
+
+  /** With fewer bees a wash says little, and is more often a slip. */
+  private static final int FEW_BEES = 100;
+
   private final List<Wash> washes = new ArrayList<>();
   private final Map<Wash, Integer> lines = new HashMap<>();
   private final Map<String, String> colonies = new HashMap<>();
@@ -146,6 +151,7 @@ final class WashRows {
       notes.add("There is no column frame; bees of mixed frames are assumed.");
     }
     notes.addAll(lookalikes());
+    notes.addAll(smallOnes());
     Map<String, Set<LocalDate>> days = new HashMap<>();
     long again =
         washes.stream()
@@ -155,6 +161,18 @@ final class WashRows {
       notes.add("Some colonies were washed more than once on a day; all counts are used.");
     }
     return notes;
+  }
+
+  /** A lost digit is easily typed, and turns a wash of 310 bees into one of 31. */
+  private List<String> smallOnes() {
+    String few =
+        washes.stream()
+            .filter(w -> w.bees().isPresent() && w.bees().getAsInt() < FEW_BEES)
+            .map(w -> w.bees().getAsInt() + " on line " + lines.get(w))
+            .collect(Collectors.joining(", "));
+    return few.isEmpty()
+        ? List.of()
+        : List.of("Few bees for a wash: " + few + "; look whether a digit is missing.");
   }
 
   private List<String> lookalikes() {
