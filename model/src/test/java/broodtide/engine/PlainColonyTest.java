@@ -29,6 +29,7 @@ class PlainColonyTest {
     DailyEngine.from(season.block, season.scenario, season.members)
         .run(
             (day, view) -> {
+              assertThat(view.lanes()).isEqualTo(season.members.size());
               for (int l = 0; l < view.lanes(); l++) {
                 PlainColony p = season.plain.get(l);
                 if (day > 0) {
