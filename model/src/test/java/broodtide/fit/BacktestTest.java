@@ -9,8 +9,11 @@ import broodtide.control.Control;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Forecasts of held-out washes. */
@@ -18,10 +21,14 @@ class BacktestTest {
   private static final SeasonPosterior.Effort LITTLE = new SeasonPosterior.Effort(256, 2, 3);
 
   private static Backtest.Report run(List<Wash> washes, Control... done) {
+    LocalDate start =
+        Stream.concat(washes.stream().map(Wash::date), Stream.of(done).map(Control::from))
+            .min(Comparator.naturalOrder())
+            .orElse(LocalDate.EPOCH);
     try (Workers workers = new Workers(2)) {
       return Backtest.run(
           Invented.place(),
-          List.of(new Backtest.Colony("A", washes.get(0).date(), washes, List.of(done))),
+          List.of(new Backtest.Colony("A", start, washes, List.of(done))),
           Priors.defaults(),
           LITTLE,
           workers,

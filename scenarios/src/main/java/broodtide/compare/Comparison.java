@@ -76,7 +76,9 @@ public record Comparison(
     for (Control control : plan.controls()) {
       if (control.from().isBefore(c.now())) {
         throw new Unworkable(
-            "\""
+            "plan \""
+                + plan.name()
+                + "\": \""
                 + control.name()
                 + "\" on "
                 + control.from()
