@@ -72,7 +72,7 @@ class CommandLineTest {
     assertThat(r.code()).isZero();
     assertThat(r.out().replaceAll("\\s+", " "))
         .contains("7 mites in 300 bees is 2.3 per 100", "the limit of \"common-practice\" is 0.67")
-        .contains("the colony almost certainly stands above it");
+        .contains("the colony almost certainly stands above the limit");
   }
 
   @ParameterizedTest
