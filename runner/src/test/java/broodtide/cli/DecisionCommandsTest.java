@@ -108,7 +108,7 @@ class DecisionCommandsTest {
     assertThat(code).as("%s", err).isEqualTo(Main.OK);
     assertThat(out.toString())
         .contains("Colony Left", "Counts alone: 27 mites in 300 bees on 9 Aug")
-        .contains("untreated neighbour Right")
+        .contains("untreated neighbour Right", "Enough? By the wash of 5 September 2026")
         .doesNotContain("Colony Right");
   }
 
@@ -158,7 +158,8 @@ class DecisionCommandsTest {
         .isEqualTo(Main.OK);
     assertThat(out.toString().replaceAll("\\s+", " "))
         .contains("Colony Left", "27 mites in 300 bees")
-        .contains("Colony Right Left out: colony \"Right\"", "began before the record");
+        .contains("Colony Right Left out: colony \"Right\"", "began before the record")
+        .contains("Taken as given to every colony of the table: Left, Right; --colony names");
     JsonNode json = new ObjectMapper().readTree(folder.resolve("out/results.json").toFile());
     assertThat(json.path("colonies")).hasSize(1);
     assertThat(json.path("leftOut").get(0).path("colony").asText()).isEqualTo("Right");

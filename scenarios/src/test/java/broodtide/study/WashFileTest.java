@@ -226,6 +226,13 @@ class WashFileTest {
   }
 
   @Test
+  void aWashOfFewBeesIsPointedOut() {
+    assertThat(read(HEAD + "2025-06-15,A,7,31\n2025-07-15,A,7,300\n2025-08-15,A,7,\n").notes())
+        .contains("Few bees for a wash: 31 on line 2; look whether a digit is missing.");
+    assertThat(read(HEAD + "2025-06-15,A,7,100\n").notes()).noneMatch(n -> n.contains("Few"));
+  }
+
+  @Test
   void repeatedRowsAreRefusedAndSecondWashesKept() {
     assertThatThrownBy(() -> read(HEAD + "2025-06-15,A,7,300\n\n2025-06-15,A,7,300\n"))
         .hasMessageContaining("line 4: the row is the same as line 2");
