@@ -33,33 +33,37 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private void chart(Html h) {
     h.element(level(), "The season");
-    h.open("figure");
-    h.open("div", "class", "wide").picture(chart).close();
-    h.open("div", "class", "narrow").picture(chart.sized(UPRIGHT)).close();
-    h.element(
-        "figcaption",
+    figure(
+        h,
+        chart,
+        UPRIGHT,
         "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
             + " frame. The dashed step is the limit of the season. The scale is logarithmic: equal"
             + " steps up are equal factors.");
-    h.close();
+  }
+
+  /** A picture as it suits a wide screen and a phone, with its caption. */
+  private static void figure(Html h, Picture picture, Size phone, String caption) {
+    h.open("figure");
+    h.open("div", "class", "wide").picture(picture).close();
+    h.open("div", "class", "narrow").picture(picture.sized(phone)).close();
+    h.element("figcaption", caption).close();
   }
 
   private void windows(Html h, Windows w) {
     WindowMap map = WindowPicture.of(w);
     h.element(level(), "When to begin");
     WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
-    h.open("figure");
-    h.open("div", "class", "wide").picture(map).close();
-    h.open("div", "class", "narrow").picture(map.sized(MAP)).close();
-    h.element(
-        "figcaption",
+    figure(
+        h,
+        map,
+        MAP,
         "Each cell is a first day, one a week: the darker, the worse. Hatched days are ruled out by"
             + " honey supers, warmth or brood as is usual; the label decides."
             + (map.labelDecides()
                 ? " A line along the top: honey supers stand then, and some labels allow the"
                     + " control under them."
                 : ""));
-    h.close();
   }
 
   private void plans(Html h) {
