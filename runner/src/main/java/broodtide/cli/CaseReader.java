@@ -1,7 +1,6 @@
 package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
-import broodtide.compare.SpringLow;
 import broodtide.compare.YearStages;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
@@ -139,8 +138,7 @@ final class CaseReader {
 
     /** The next spring, when a colony has the fewest bees and shows whether it came through. */
     static LocalDate spring(YearStages stages, LocalDate now) {
-      LocalDate from = stages.raisedAlready(now) ? now : winterBees(stages, now);
-      return SpringLow.after(ColonyModel.in(stages.climate()), from).day();
+      return stages.springLow(ColonyModel.in(stages.climate()), now).day();
     }
   }
 

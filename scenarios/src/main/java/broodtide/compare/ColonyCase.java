@@ -86,8 +86,7 @@ public record ColonyCase(
    * look ahead ends before it}
    */
   public Optional<SpringLow> springLow() {
-    LocalDate from = stages().raisedAlready(now) ? now : raised();
-    SpringLow low = SpringLow.after(model, from);
+    SpringLow low = stages().springLow(model, now);
     return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
   }
 

@@ -24,7 +24,7 @@ public final class DecisionFile {
 
   private static final String SCHEMA = "/schema/decision-1.json";
 
-  private final ObjectNode root = JsonFigures.object();
+  private final ObjectNode root;
   private final ArrayNode colonies;
 
   /**
@@ -37,17 +37,7 @@ public final class DecisionFile {
    * @param notes what was assumed, in sentences
    */
   public DecisionFile(String tool, String version, long seed, int members, List<String> notes) {
-    root.put("format", FORMAT);
-    root.put("tool", tool);
-    root.put("program", "broodtide " + version);
-    root.put("seed", seed);
-    root.put("simulatedColonies", members);
-    ArrayNode said = root.putArray("notes");
-    notes.forEach(said::add);
-    root.put(
-        "caution",
-        "Estimates, not instructions. The registered label, local law and the bee inspector or"
-            + " veterinarian decide about treatments.");
+    root = JsonFigures.head(FORMAT, tool, version, seed, members, notes);
     colonies = root.putArray("colonies");
   }
 

@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Objects;
 
 /** How figures stand in every JSON file: numbers with six significant digits, bands by quantile. */
@@ -24,9 +25,27 @@ final class JsonFigures {
 
   private JsonFigures() {}
 
-  /** An empty object. */
-  static ObjectNode object() {
-    return JSON.createObjectNode();
+  /**
+   * The head that every file of results begins with.
+   *
+   * @param format name and version of the format
+   * @param tool the command
+   * @param version version of the program
+   * @param seed seed of the random numbers
+   * @param members simulated colonies
+   * @param notes what was assumed, in sentences
+   */
+  static ObjectNode head(
+      String format, String tool, String version, long seed, int members, List<String> notes) {
+    ObjectNode root = JSON.createObjectNode();
+    root.put("format", format);
+    root.put("tool", tool);
+    root.put("program", "broodtide " + version);
+    root.put("seed", seed);
+    root.put("simulatedColonies", members);
+    notes.forEach(root.putArray("notes")::add);
+    root.put("caution", Caution.ANSWER);
+    return root;
   }
 
   /** A shipped object. */

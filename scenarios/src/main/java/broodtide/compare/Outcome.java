@@ -9,12 +9,12 @@ public enum Outcome {
   INFESTATION("infestation", "mites per 100 bees when winter bees have been raised", 1, 1) {
     @Override
     public double[] of(PlanRun run) {
-      return run.infestation(day(run.colony()));
+      return run.infestation(run.colony().raised());
     }
 
     @Override
     LocalDate last(ColonyCase c) {
-      return day(c);
+      return c.raised();
     }
   },
   /** Share of capped worker cells with a mite, mean over the weeks in which winter bees grow up. */
@@ -27,7 +27,7 @@ public enum Outcome {
 
     @Override
     LocalDate last(ColonyCase c) {
-      return day(c);
+      return c.raised();
     }
 
     @Override
@@ -128,13 +128,4 @@ public enum Outcome {
    * @throws IllegalArgumentException when it does not
    */
   public void check(ColonyCase c) {}
-
-  /**
-   * {@return the day on which infestation is judged: winter bees have been raised, or the last day}
-   *
-   * @param c the case
-   */
-  public static LocalDate day(ColonyCase c) {
-    return c.raised();
-  }
 }

@@ -180,7 +180,7 @@ public final class PlanRun {
    * up}
    */
   public Spread mitesAtClosing() {
-    return on(Quantity.MITES, Outcome.day(colony));
+    return on(Quantity.MITES, colony.raised());
   }
 
   private double infestation(int day, int member) {

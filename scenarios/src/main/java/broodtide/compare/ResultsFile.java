@@ -36,7 +36,7 @@ public final class ResultsFile {
 
   static final String SCHEMA = "/schema/results-1.json";
 
-  private final ObjectNode root = JsonFigures.object();
+  private final ObjectNode root;
   private final ArrayNode colonies;
 
   /**
@@ -49,14 +49,7 @@ public final class ResultsFile {
    * @param notes what was assumed, in sentences
    */
   public ResultsFile(String tool, String version, long seed, int members, List<String> notes) {
-    root.put("format", FORMAT);
-    root.put("tool", tool);
-    root.put("program", "broodtide " + version);
-    root.put("seed", seed);
-    root.put("simulatedColonies", members);
-    ArrayNode said = root.putArray("notes");
-    notes.forEach(said::add);
-    root.put("caution", Caution.ANSWER);
+    root = JsonFigures.head(FORMAT, tool, version, seed, members, notes);
     colonies = root.putArray("colonies");
   }
 
@@ -136,7 +129,7 @@ public final class ResultsFile {
     }
     ArrayNode objections = node.putArray("objections");
     run.objections().forEach(objections::add);
-    LocalDate raised = Outcome.day(c);
+    LocalDate raised = c.raised();
     ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
     band(then.putObject("infestation"), Spread.of(run.infestation(raised)));
     band(then.putObject("mites"), run.mitesAtClosing());

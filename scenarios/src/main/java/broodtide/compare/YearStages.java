@@ -1,5 +1,6 @@
 package broodtide.compare;
 
+import broodtide.engine.ColonyModel;
 import broodtide.season.Climate;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
@@ -95,6 +96,16 @@ public record YearStages(Climate climate) {
    */
   LocalDate decidesFrom(LocalDate now) {
     return endOfWinterBees(now).isBefore(now.plusDays(NEARLY)) ? now.plusDays(NEARLY) : now;
+  }
+
+  /**
+   * {@return the low by which the winter is judged that a decision of a day looks to}
+   *
+   * @param model the place and the bees; its climate is this one
+   * @param now the day of the decision
+   */
+  public SpringLow springLow(ColonyModel model, LocalDate now) {
+    return SpringLow.after(model, raisedAlready(now) ? now : raised(now));
   }
 
   /**
