@@ -1,16 +1,11 @@
 package broodtide.engine;
 
 import broodtide.mite.MiteRates;
-import java.util.List;
 
 /** Any clumping K, by powers: slow, and as reproducible as the rest. */
 final class AnyClumping implements CellShares {
   private final MiteRates rates;
   private final double deathPerMite;
-  private double[] cells = {};
-  private double[] mothers = {};
-  private double[] droneCells = {};
-  private double[] droneMothers = {};
 
   AnyClumping(MiteRates rates, double deathPerMite) {
     this.rates = rates;
@@ -18,21 +13,13 @@ final class AnyClumping implements CellShares {
   }
 
   @Override
-  public List<double[]> denominators() {
-    return List.of();
-  }
-
-  @Override
-  public void prepare(
-      double[] cells, double[] mothers, double[] droneCells, double[] droneMothers) {
-    this.cells = cells;
-    this.mothers = mothers;
-    this.droneCells = droneCells;
-    this.droneMothers = droneMothers;
-  }
-
-  @Override
-  public void bees(double[] sound, double[] harmed) {
+  public void workers(
+      double[] cells,
+      double[] mothers,
+      double[] vigour,
+      double[] sound,
+      double[] harmed,
+      double[] daughters) {
     double k = rates.clumping();
     for (int l = 0; l < sound.length; l++) {
       double load = mothers[l] / (cells[l] + Kernel.FEW);
@@ -41,15 +28,15 @@ final class AnyClumping implements CellShares {
       sound[l] = cells[l] * empty;
       harmed[l] = cells[l] * Math.max(0, alive - empty);
     }
+    daughters(daughters, mothers, cells, vigour, rates.workerCrowding());
   }
 
   @Override
-  public void daughters(double[] inWorker, double[] inDrone, double[] vigour) {
-    fecund(inWorker, mothers, cells, vigour, rates.workerCrowding());
-    fecund(inDrone, droneMothers, droneCells, vigour, rates.droneCrowding());
+  public void drones(double[] cells, double[] mothers, double[] vigour, double[] daughters) {
+    daughters(daughters, mothers, cells, vigour, rates.droneCrowding());
   }
 
-  private void fecund(double[] out, double[] m, double[] c, double[] vigour, double crowding) {
+  private void daughters(double[] out, double[] m, double[] c, double[] vigour, double crowding) {
     double k = rates.clumping();
     for (int l = 0; l < out.length; l++) {
       double load = crowding * m[l] / (c[l] + Kernel.FEW);

@@ -1,8 +1,6 @@
 package broodtide.engine;
 
 import broodtide.colony.BeeRates;
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * One day of the adult bees. A rate r leaves a share 1 / (1 + r) of a group behind each day, so
@@ -15,139 +13,129 @@ final class BeeStep {
    */
   private static final double NOBODY = 1e-44;
 
+  private final ColonyBlock b;
+  private final BeeRates rates;
   private final Kind sound;
   private final Kind harmed;
 
-  BeeStep(ColonyBlock b, BeeRates rates) {
-    sound = new Kind(b, b.hiveSound, b.foragerSound, b.winterSound, 1, rates);
-    harmed = new Kind(b, b.hiveHarmed, b.foragerHarmed, b.winterHarmed, rates.harm(), rates);
+  /** Shares of hive bees, foragers and winter bees that today leaves in their group. */
+  private final double[] hiveLeft;
+
+  private final double[] foragersLeft;
+  private final double[] winterLeft;
+
+  BeeStep(ColonyBlock block, BeeRates rates) {
+    b = block;
+    this.rates = rates;
+    sound = new Kind(b.hiveSound, b.foragerSound, b.winterSound, 1);
+    harmed = new Kind(b.hiveHarmed, b.foragerHarmed, b.winterHarmed, rates.harm());
+    hiveLeft = b.rows.row();
+    foragersLeft = b.rows.row();
+    winterLeft = b.rows.row();
   }
 
-  List<double[]> denominators() {
-    return Stream.concat(sound.denominators().stream(), harmed.denominators().stream()).toList();
-  }
-
-  /**
-   * Sets the day's rates before any bee or mite has moved.
-   *
-   * @param someAdults adult bees this morning, at least 1
-   * @param release rate at which winter bees go to work, 1/day
-   * @param cost extra death from a miticide, 1/day
-   */
-  void prepare(double[] someAdults, double release, double cost) {
-    sound.prepare(someAdults, release, cost);
-    harmed.prepare(someAdults, release, cost);
-  }
+  /** The bees of one upbringing, and what their death rates are multiplied by for it. */
+  private record Kind(double[] hive, double[] forager, double[] winter, double harm) {}
 
   /**
    * Runs the day.
    *
-   * @param someAdults as before
+   * @param someAdults adult bees this morning, at least 1
    * @param soundBees workers that emerge from clean cells
    * @param harmedBees workers that emerge from infested cells
-   * @param winterShare share of them that become winter bees
+   * @param release rate at which winter bees go to work, 1/day
+   * @param cost extra death from a miticide, 1/day
+   * @param winterShare share of the emerging that become winter bees
    */
-  void run(double[] someAdults, double[] soundBees, double[] harmedBees, double winterShare) {
-    sound.run(someAdults, soundBees, winterShare);
-    harmed.run(someAdults, harmedBees, winterShare);
+  void run(
+      double[] someAdults,
+      double[] soundBees,
+      double[] harmedBees,
+      double release,
+      double cost,
+      double winterShare) {
+    run(sound, someAdults, soundBees, release, cost, winterShare);
+    run(harmed, someAdults, harmedBees, release, cost, winterShare);
+  }
+
+  private void run(
+      Kind kind,
+      double[] someAdults,
+      double[] emerged,
+      double release,
+      double cost,
+      double winterShare) {
+    age(kind, someAdults, release, cost);
+    emerge(kind, emerged, 1 - winterShare, winterShare);
+    forage(kind, release * rates.releasedToForage());
   }
 
   /**
-   * The bees of one upbringing. With n bees that carry m mites, a group dies at d (1 + a m / n) and
-   * leaves at f; so 1 + r = stay + d a m / n with stay = 1 + d + f, and the share left behind is n
-   * / stay / (n + (d a / stay) m).
+   * With n bees that carry m mites, a group dies at d (1 + a m / n) and leaves at f; so 1 + r =
+   * stay + d a m / n with stay = 1 + d + f, and the share left behind is n / stay / (n + (d a /
+   * stay) m).
    */
-  private static final class Kind {
-    private final double[] mites;
-    private final double[] hive;
-    private final double[] forager;
-    private final double[] winter;
-    private final double hiveDeath;
-    private final double foragerDeath;
-    private final double winterDeath;
-    private final BeeRates rates;
-    private final double[] underHive;
-    private final double[] underForager;
-    private final double[] underWinter;
-    private double hiveStay;
-    private double foragerStay;
-    private double winterStay;
-    private double called;
+  private void age(Kind kind, double[] someAdults, double release, double cost) {
+    double hiveDeath = kind.harm * rates.hiveDeath();
+    double foragerDeath = kind.harm * rates.foragerDeath();
+    double winterDeath = kind.harm * rates.winterDeath();
+    double hive = 1 + (hiveDeath + rates.foraging() + cost);
+    double forager = 1 + (foragerDeath + cost);
+    double winter = 1 + (winterDeath + release + cost);
+    left(
+        someAdults,
+        hiveDeath * rates.mitesOnSummerBees() / hive,
+        foragerDeath * rates.mitesOnSummerBees() / forager,
+        winterDeath * rates.mitesOnWinterBees() / winter,
+        1 / hive,
+        1 / forager,
+        1 / winter);
+  }
 
-    Kind(
-        ColonyBlock b,
-        double[] hive,
-        double[] forager,
-        double[] winter,
-        double harm,
-        BeeRates rates) {
-      mites = b.phoretic;
-      this.hive = hive;
-      this.forager = forager;
-      this.winter = winter;
-      this.rates = rates;
-      hiveDeath = harm * rates.hiveDeath();
-      foragerDeath = harm * rates.foragerDeath();
-      winterDeath = harm * rates.winterDeath();
-      underHive = b.rows.row();
-      underForager = b.rows.row();
-      underWinter = b.rows.row();
+  private void left(
+      double[] n,
+      double onHive,
+      double onForager,
+      double onWinter,
+      double ofHive,
+      double ofForagers,
+      double ofWinter) {
+    double[] m = b.phoretic;
+    double[] hive = hiveLeft;
+    double[] foragers = foragersLeft;
+    double[] winter = winterLeft;
+    for (int l = 0; l < hive.length; l++) {
+      double h = n[l] + onHive * m[l];
+      double f = n[l] + onForager * m[l];
+      double w = n[l] + onWinter * m[l];
+      double hf = h * f;
+      double overHfw = n[l] / (hf * w);
+      double overHf = overHfw * w;
+      hive[l] = overHf * f * ofHive;
+      foragers[l] = overHf * h * ofForagers;
+      winter[l] = overHfw * hf * ofWinter;
     }
+  }
 
-    List<double[]> denominators() {
-      return List.of(underHive, underForager, underWinter);
+  private void emerge(Kind kind, double[] emerged, double toHive, double toWinter) {
+    double[] hive = kind.hive;
+    double[] winter = kind.winter;
+    double[] ofHive = hiveLeft;
+    double[] ofWinter = winterLeft;
+    for (int l = 0; l < hive.length; l++) {
+      hive[l] = (hive[l] + toHive * emerged[l]) * ofHive[l] + NOBODY - NOBODY;
+      winter[l] = (winter[l] + toWinter * emerged[l]) * ofWinter[l] + NOBODY - NOBODY;
     }
+  }
 
-    void prepare(double[] someAdults, double release, double cost) {
-      hiveStay = 1 + (hiveDeath + rates.foraging() + cost);
-      foragerStay = 1 + (foragerDeath + cost);
-      winterStay = 1 + (winterDeath + release + cost);
-      called = release * rates.releasedToForage();
-      burden(
-          someAdults,
-          hiveDeath * rates.mitesOnSummerBees() / hiveStay,
-          foragerDeath * rates.mitesOnSummerBees() / foragerStay,
-          winterDeath * rates.mitesOnWinterBees() / winterStay);
-    }
-
-    private void burden(double[] n, double onHive, double onForager, double onWinter) {
-      double[] m = mites;
-      double[] h = underHive;
-      double[] f = underForager;
-      double[] w = underWinter;
-      for (int l = 0; l < h.length; l++) {
-        h[l] = n[l] + onHive * m[l];
-        f[l] = n[l] + onForager * m[l];
-        w[l] = n[l] + onWinter * m[l];
-      }
-    }
-
-    void run(double[] someAdults, double[] emerged, double winterShare) {
-      stay(hive, someAdults, emerged, 1 - winterShare, underHive, 1 / hiveStay);
-      stay(winter, someAdults, emerged, winterShare, underWinter, 1 / winterStay);
-      forage(someAdults, 1 / foragerStay);
-    }
-
-    private static void stay(
-        double[] group, double[] n, double[] emerged, double share, double[] over, double kept) {
-      for (int l = 0; l < group.length; l++) {
-        double stayed = (group[l] + share * emerged[l]) * (kept * over[l] * n[l]);
-        group[l] = stayed + NOBODY - NOBODY;
-      }
-    }
-
-    private void forage(double[] n, double kept) {
-      double[] group = forager;
-      double[] fromHive = hive;
-      double[] fromWinter = winter;
-      double[] over = underForager;
-      double flying = rates.foraging();
-      double back = called;
-      for (int l = 0; l < group.length; l++) {
-        double stayed =
-            (group[l] + flying * fromHive[l] + back * fromWinter[l]) * (kept * over[l] * n[l]);
-        group[l] = stayed + NOBODY - NOBODY;
-      }
+  private void forage(Kind kind, double called) {
+    double[] forager = kind.forager;
+    double[] hive = kind.hive;
+    double[] winter = kind.winter;
+    double[] left = foragersLeft;
+    double flying = rates.foraging();
+    for (int l = 0; l < forager.length; l++) {
+      forager[l] = (forager[l] + flying * hive[l] + called * winter[l]) * left[l] + NOBODY - NOBODY;
     }
   }
 }

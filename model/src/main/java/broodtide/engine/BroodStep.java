@@ -1,54 +1,31 @@
 package broodtide.engine;
 
 import broodtide.colony.BeeRates;
-import java.util.List;
 
-/** One day of laying, rearing and capping. Losses of brood before capping fall on the egg. */
+/** One day's adults counted and eggs laid. Losses of brood before capping fall on the egg. */
 final class BroodStep {
   private final ColonyBlock b;
   private final Lanes lanes;
   private final BeeRates rates;
-  private final double[] underEggs;
+  private final double[] adults;
 
-  /** Adult bees this morning. */
-  final double[] adults;
+  /** Eggs laid of what the queen could lay, for want of bees. */
+  private final double[] tended;
 
-  /** The same, or 1 where there are fewer: for what is counted per bee. */
+  /** Adult bees this morning, or 1 where there are fewer: for what is counted per bee. */
   final double[] someAdults;
-
-  /** Cells capped today. */
-  final double[] workerCapped;
-
-  final double[] droneCapped;
 
   BroodStep(ColonyBlock block, Lanes lanes, BeeRates rates) {
     b = block;
     this.lanes = lanes;
     this.rates = rates;
-    underEggs = block.rows.row();
     adults = block.rows.row();
+    tended = block.rows.row();
     someAdults = block.rows.row();
-    workerCapped = block.rows.row();
-    droneCapped = block.rows.row();
   }
 
-  List<double[]> denominators() {
-    return List.of(underEggs);
-  }
-
-  /**
-   * Counts the adults before any changes, and caps the brood that is due.
-   *
-   * @param day day of the run, picks the rows
-   * @param lost share of the brood due today that is lost
-   */
-  void prepare(int day, double lost) {
-    count();
-    compare();
-    cap(b.openWorker[day % b.openWorker.length], b.openDrone[day % b.openDrone.length], 1 - lost);
-  }
-
-  private void count() {
+  /** Counts the adults before any changes. */
+  void count() {
     double[] hive = b.hiveSound;
     double[] hiveHarmed = b.hiveHarmed;
     double[] forager = b.foragerSound;
@@ -60,25 +37,17 @@ final class BroodStep {
       n[l] =
           hive[l] + hiveHarmed[l] + forager[l] + (foragerHarmed[l] + winter[l] + winterHarmed[l]);
     }
+    compare();
   }
 
   private void compare() {
     double[] n = adults;
     double[] some = someAdults;
-    double[] under = underEggs;
+    double[] share = tended;
     double half = rates.halfLayingAdults() + Kernel.FEW;
     for (int l = 0; l < n.length; l++) {
       some[l] = Math.max(1, n[l]);
-      under[l] = n[l] + half;
-    }
-  }
-
-  private void cap(double[] worker, double[] drone, double kept) {
-    double[] workers = workerCapped;
-    double[] drones = droneCapped;
-    for (int l = 0; l < workers.length; l++) {
-      workers[l] = worker[l] * kept;
-      drones[l] = drone[l] * kept;
+      share[l] = n[l] / (n[l] + half);
     }
   }
 
@@ -89,7 +58,7 @@ final class BroodStep {
    * @param laying laying potential, eggs/day
    * @param droneShare share of eggs in drone cells
    */
-  void run(int day, double laying, double droneShare) {
+  void lay(int day, double laying, double droneShare) {
     lay(
         b.openWorker[day % b.openWorker.length],
         b.openDrone[day % b.openDrone.length],
@@ -98,13 +67,12 @@ final class BroodStep {
   }
 
   private void lay(double[] worker, double[] drone, double workers, double drones) {
-    double[] n = adults;
-    double[] over = underEggs;
+    double[] share = tended;
     double[] strength = lanes.strength;
-    for (int l = 0; l < n.length; l++) {
-      double share = strength[l] * n[l] * over[l];
-      worker[l] = share * workers;
-      drone[l] = share * drones;
+    for (int l = 0; l < share.length; l++) {
+      double laid = strength[l] * share[l];
+      worker[l] = laid * workers;
+      drone[l] = laid * drones;
     }
   }
 }

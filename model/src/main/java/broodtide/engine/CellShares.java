@@ -1,7 +1,6 @@
 package broodtide.engine;
 
 import broodtide.mite.MiteRates;
-import java.util.List;
 
 /**
  * What mothers sharing cells do to each other and to the bees, over lanes: the closed forms of
@@ -11,29 +10,33 @@ sealed interface CellShares permits PairedClumping, AnyClumping {
   /**
    * The form for these rates.
    *
-   * @param rows makes the arrays
    * @param rates crowding and clumping
    * @param deathPerMite chance that a mother kills the bee in her cell
    */
-  static CellShares of(Rows rows, MiteRates rates, double deathPerMite) {
+  static CellShares of(MiteRates rates, double deathPerMite) {
     return rates.clumping() == 2
-        ? new PairedClumping(rows, rates, deathPerMite)
+        ? new PairedClumping(rates, deathPerMite)
         : new AnyClumping(rates, deathPerMite);
   }
 
-  /** Arrays that want to be turned into their reciprocals between preparing and reading. */
-  List<double[]> denominators();
-
-  /** Takes the cells and mothers of one day; reads them again until the day is over. */
-  void prepare(double[] cells, double[] mothers, double[] droneCells, double[] droneMothers);
-
-  /** Workers that emerge alive, from cells without a mite and from the rest. */
-  void bees(double[] sound, double[] harmed);
-
   /**
-   * Daughters made, per daughter of a mother alone in her cell.
+   * Opens worker cells.
    *
+   * @param cells cells that are due
+   * @param mothers mothers in them
    * @param vigour factor on daughters, lane by lane
+   * @param sound takes the workers that emerge alive from cells without a mite
+   * @param harmed takes those that emerge alive from the rest
+   * @param daughters takes daughters made, per daughter of a mother alone in her cell
    */
-  void daughters(double[] inWorker, double[] inDrone, double[] vigour);
+  void workers(
+      double[] cells,
+      double[] mothers,
+      double[] vigour,
+      double[] sound,
+      double[] harmed,
+      double[] daughters);
+
+  /** Opens drone cells; parameters as for {@link #workers}. */
+  void drones(double[] cells, double[] mothers, double[] vigour, double[] daughters);
 }

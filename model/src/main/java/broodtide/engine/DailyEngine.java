@@ -1,7 +1,6 @@
 package broodtide.engine;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The daily cohort engine: a block of colonies in lockstep, one day at a time, every brood delay
@@ -20,7 +19,6 @@ public final class DailyEngine {
   private final Emergence emergence;
   private final MiteStep mites;
   private final BeeStep bees;
-  private final Reciprocals reciprocals;
 
   private DailyEngine(
       ColonyBlock block, ColonyModel model, Schedule schedule, List<Member> members) {
@@ -32,15 +30,6 @@ public final class DailyEngine {
     mites = new MiteStep(block, lanes, model.mites(), model.bees());
     bees = new BeeStep(block, model.bees());
     emergence = new Emergence(block, lanes, model.mites(), model.bees());
-    reciprocals =
-        new Reciprocals(
-            Stream.of(
-                    brood.denominators(),
-                    emergence.denominators(),
-                    bees.denominators(),
-                    mites.denominators())
-                .flatMap(List::stream)
-                .toList());
   }
 
   /**
@@ -97,20 +86,23 @@ public final class DailyEngine {
   private void step(int day) {
     disturbances.morning(day);
     boolean treated = disturbances.miticides(day, mites.kill);
-    prepare(day);
-    reciprocals.invert();
-    brood.run(day, schedule.laying[day], schedule.droneShare[day]);
+    brood.count();
     emergence.run(day, schedule.fertility[day]);
-    bees.run(brood.someAdults, emergence.sound, emergence.harmed, schedule.winterShare[day]);
-    mites.run(day, emergence.mites, brood, treated, schedule.immigration[day]);
+    bees.run(
+        brood.someAdults,
+        emergence.sound,
+        emergence.harmed,
+        schedule.springRelease[day],
+        schedule.beeCost[day],
+        schedule.winterShare[day]);
+    mites.run(
+        day,
+        emergence.mites,
+        brood.someAdults,
+        1 - schedule.broodCost[day],
+        treated,
+        schedule.immigration[day]);
+    brood.lay(day, schedule.laying[day], schedule.droneShare[day]);
     block.dayDone(day);
-  }
-
-  /** Every step sets its rates by the bees, brood and mites of the morning. */
-  private void prepare(int day) {
-    brood.prepare(day, schedule.broodCost[day]);
-    emergence.prepare(day);
-    bees.prepare(brood.someAdults, schedule.springRelease[day], schedule.beeCost[day]);
-    mites.prepare(brood);
   }
 }

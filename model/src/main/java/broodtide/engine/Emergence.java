@@ -2,7 +2,6 @@ package broodtide.engine;
 
 import broodtide.colony.BeeRates;
 import broodtide.mite.MiteRates;
-import java.util.List;
 
 /** Cells due today open: which bees come out, and how many mothers and daughters. */
 final class Emergence {
@@ -25,7 +24,7 @@ final class Emergence {
     b = block;
     this.lanes = lanes;
     this.rates = rates;
-    shares = CellShares.of(block.rows, rates, bees.cappedDeathPerMite());
+    shares = CellShares.of(rates, bees.cappedDeathPerMite());
     fromWorker = block.rows.row();
     fromDrone = block.rows.row();
     sound = block.rows.row();
@@ -33,31 +32,21 @@ final class Emergence {
     mites = block.rows.row();
   }
 
-  List<double[]> denominators() {
-    return shares.denominators();
-  }
-
-  /** Finds the cells that are due on a day of the run. */
-  void prepare(int day) {
-    shares.prepare(
-        b.cappedWorker[day % b.cappedWorker.length],
-        b.workerMothers[day % b.workerMothers.length],
-        b.cappedDrone[day % b.cappedDrone.length],
-        b.droneMothers[day % b.droneMothers.length]);
-  }
-
   /**
    * Opens them.
    *
+   * @param day day of the run, picks the rows
    * @param fertility factor on daughters from the stock
    */
   void run(int day, double fertility) {
+    double[] workers = b.cappedWorker[day % b.cappedWorker.length];
+    double[] drones = b.cappedDrone[day % b.cappedDrone.length];
     double[] inWorker = b.workerMothers[day % b.workerMothers.length];
     double[] inDrone = b.droneMothers[day % b.droneMothers.length];
+    shares.workers(workers, inWorker, lanes.vigour, sound, harmed, fromWorker);
+    shares.drones(drones, inDrone, lanes.vigour, fromDrone);
     double perWorker = fertility * rates.workerDaughters();
     double perDrone = fertility * rates.droneDaughters();
-    shares.bees(sound, harmed);
-    shares.daughters(fromWorker, fromDrone, lanes.vigour);
     out(inWorker, inDrone, perWorker, perDrone);
     book(inWorker, inDrone, perWorker, perDrone);
   }

@@ -39,14 +39,21 @@ public final class Ensemble {
       Workers workers,
       Progress progress) {
     Schedule schedule = Schedule.of(scenario);
-    int blocks = (members.size() + BLOCK - 1) / BLOCK;
+    int width = width(members.size());
+    int blocks = (members.size() + width - 1) / width;
     workers.run(
         blocks,
         block -> {
-          int first = block * BLOCK;
-          List<Member> part = members.subList(first, Math.min(members.size(), first + BLOCK));
+          int first = block * width;
+          List<Member> part = members.subList(first, Math.min(members.size(), first + width));
           DailyEngine.of(scenario, schedule, start, part).run(observers.of(first, part.size()));
         },
         progress);
+  }
+
+  /** Near {@link #BLOCK} and alike: a block of few costs as much as one of many. */
+  private static int width(int members) {
+    int blocks = Math.max(1, (members + BLOCK / 2) / BLOCK);
+    return Math.max(1, (members + blocks - 1) / blocks);
   }
 }

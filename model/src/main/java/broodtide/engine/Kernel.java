@@ -5,12 +5,14 @@ package broodtide.engine;
  * instructions only when it is written for that, and the steps keep to what was found to work:
  *
  * <ul>
- *   <li>one array per variable, a bare index, no branch, no call but {@code Math.max} and {@code
- *       min}, and those sparingly;
- *   <li>at most about thirty operations, few of them alike: with (a x + b y)(c x + d y) the
- *       compiler mixes up the twins and gives the loop up, so such loops are cut in two;
- *   <li>divisions cost as much as thirty other operations, so they are shared ({@link
- *       Reciprocals}).
+ *   <li>one array per variable, a bare index, no branch, no call but {@code Math.max} and such as
+ *       the compiler writes out in place;
+ *   <li>six times the arrays and once the operations come to no more than about fifty: so many
+ *       nodes a loop has in the compiler, which leaves alone what has over sixty (its {@code
+ *       LoopUnrollLimit});
+ *   <li>a division lasts as long as thirty other operations, but those of the same loop run in its
+ *       shade: so what is divided shares one division ({@code 1 / a = b / (a b)}), and a loop that
+ *       divides does much else.
  * </ul>
  *
  * Plus, minus, times and division are the same bit for bit on every machine, and so are results.
@@ -53,22 +55,24 @@ final class Kernel {
     }
   }
 
-  /** The same for x from 0 to 1, to a relative error of 1e-13: x/16, squared four times. */
-  static void expOfMinusUpToOne(double[] out, double[] x) {
-    for (int l = 0; l < out.length; l++) {
-      double y = x[l] * (-1.0 / 16);
-      double p = SEVENTH * y + SIXTH;
-      p = p * y + FIFTH;
-      p = p * y + FOURTH;
-      p = p * y + THIRD;
-      p = p * y + 0.5;
-      p = p * y + 1;
-      p = p * y + 1;
-      p = p * p;
-      p = p * p;
-      p = p * p;
-      out[l] = p * p;
-    }
+  /**
+   * {@return exp(-x) to a relative error of 1e-13: x/16, squared four times}
+   *
+   * @param x 0 to 1
+   */
+  static double expOfMinusUpToOne(double x) {
+    double y = x * (-1.0 / 16);
+    double p = SEVENTH * y + SIXTH;
+    p = p * y + FIFTH;
+    p = p * y + FOURTH;
+    p = p * y + THIRD;
+    p = p * y + 0.5;
+    p = p * y + 1;
+    p = p * y + 1;
+    p = p * p;
+    p = p * p;
+    p = p * p;
+    return p * p;
   }
 
   /** sum += x. */

@@ -2,7 +2,6 @@ package broodtide.engine;
 
 import broodtide.colony.BeeRates;
 import broodtide.mite.MiteRates;
-import java.util.List;
 
 /**
  * One day of the mites on bees: they enter cells, die or are killed, immigrants arrive, and today's
@@ -22,65 +21,110 @@ final class MiteStep {
   /** Whether the hazard of mites on bees stays below 1 while nothing is done to them. */
   private final boolean mild;
 
-  /** What cells capped today draw, and cells under capping. */
+  /** What cells capped today draw. */
   private final double[] draw;
 
-  private final double[] underDraw;
-  private final double[] underBrood;
-  private final double[] underLeaving;
+  /** Hazards of entry and of death are draw / bees and deaths / brood. */
+  private final double[] bees;
 
-  /** Without the bees and the brood that they are per. */
-  private final double[] dying;
+  private final double[] deaths;
+
+  /** All hazards together are all / both with both = bees * brood. */
+  private final double[] all;
 
   private final double[] both;
-  private final double[] leaving;
-  private final double[] stay;
-  private final double[] perHazard;
 
-  /** Hazard of mites on bees from miticides, set before each step. */
+  /** Share of mites that stay on bees. */
+  private final double[] stay;
+
+  /** Mites that leave, over {@link #all}; then, until cells are closed, times the brood. */
+  private final double[] leaving;
+
+  /** Hazard of mites on bees from miticides, set before each step; the step spoils it. */
   final double[] kill;
 
-  MiteStep(ColonyBlock block, Lanes lanes, MiteRates rates, BeeRates bees) {
+  MiteStep(ColonyBlock block, Lanes lanes, MiteRates rates, BeeRates beeRates) {
     b = block;
     this.lanes = lanes;
-    perWorkerCell = rates.workerInvasion() * bees.beesPerGram();
-    perDroneCell = rates.droneInvasion() * bees.beesPerGram();
+    perWorkerCell = rates.workerInvasion() * beeRates.beesPerGram();
+    perDroneCell = rates.droneInvasion() * beeRates.beesPerGram();
     shortest = rates.shortestStay();
     broodless = rates.deathBroodless();
     withBrood = rates.deathWithBrood() - broodless;
     half = rates.broodForSummerDeath();
     mild = shortest > 0 && 1 / shortest + Math.max(broodless, rates.deathWithBrood()) <= 1;
     draw = block.rows.row();
-    underDraw = block.rows.row();
-    underBrood = block.rows.row();
-    underLeaving = block.rows.row();
-    dying = block.rows.row();
+    bees = block.rows.row();
+    deaths = block.rows.row();
+    all = block.rows.row();
     both = block.rows.row();
-    leaving = block.rows.row();
     stay = block.rows.row();
-    perHazard = block.rows.row();
+    leaving = block.rows.row();
     kill = block.rows.row();
   }
 
-  List<double[]> denominators() {
-    return List.of(underDraw, underBrood, underLeaving);
-  }
-
   /**
-   * Sets the day's hazards: of entry, x / (1 + s x) with x the draw per bee, hence draw / (bees + s
-   * draw); of death, which rises with the brood; and of being killed. Their sum divides, too.
+   * Runs the day.
+   *
+   * @param day day of the run, picks the rows
+   * @param emerged mites that came out of cells today
+   * @param someAdults adult bees this morning, at least 1
+   * @param kept share of the brood due to be capped that is
+   * @param treated whether any hazard of being killed is set
+   * @param arriving mites from outside, before each lane's factor
    */
-  void prepare(BroodStep brood) {
-    draw(brood.workerCapped, brood.droneCapped, brood.someAdults);
-    deaths(b.workerCells);
-    sum();
+  void run(
+      int day,
+      double[] emerged,
+      double[] someAdults,
+      double kept,
+      boolean treated,
+      double arriving) {
+    double[] workers = b.openWorker[day % b.openWorker.length];
+    double[] drones = b.openDrone[day % b.openDrone.length];
+    draw(workers, drones, someAdults, kept);
+    hazards(b.workerCells);
+    if (treated) {
+      addKill();
+    }
+    if (mild && !treated) {
+      leaveMild();
+    } else {
+      leave();
+      Kernel.expOfMinus(stay, stay);
+    }
+    compete(emerged);
+    if (treated) {
+      bookKilled();
+    }
+    book(b.workerCells);
+    if (arriving > 0) {
+      arrive(arriving);
+    }
+    close(
+        workers,
+        kept,
+        perWorkerCell,
+        b.cappedWorker[day % b.cappedWorker.length],
+        b.workerMothers[day % b.workerMothers.length],
+        b.workerCells,
+        b.inWorker);
+    close(
+        drones,
+        kept,
+        perDroneCell,
+        b.cappedDrone[day % b.cappedDrone.length],
+        b.droneMothers[day % b.droneMothers.length],
+        b.droneCells,
+        b.inDrone);
   }
 
-  private void draw(double[] workers, double[] drones, double[] n) {
+  /** The hazard of entry is x / (1 + s x) with x the draw per bee, hence draw / (bees + s draw). */
+  private void draw(double[] workers, double[] drones, double[] n, double kept) {
     double[] x = draw;
-    double[] under = underDraw;
-    double perWorker = perWorkerCell;
-    double perDrone = perDroneCell;
+    double[] under = bees;
+    double perWorker = perWorkerCell * kept;
+    double perDrone = perDroneCell * kept;
     double s = shortest;
     for (int l = 0; l < x.length; l++) {
       double cells = perWorker * workers[l] + perDrone * drones[l];
@@ -89,81 +133,57 @@ final class MiteStep {
     }
   }
 
-  private void deaths(double[] cells) {
-    double[] under = underBrood;
-    double[] out = dying;
+  /** The hazard of death rises with the brood. */
+  private void hazards(double[] cells) {
+    double[] x = draw;
+    double[] n = bees;
+    double[] dying = deaths;
+    double[] sum = all;
+    double[] product = both;
     double some = half;
     double base = broodless;
     double extra = withBrood;
-    for (int l = 0; l < out.length; l++) {
-      under[l] = cells[l] + some;
-      out[l] = base * (cells[l] + some) + extra * cells[l];
+    for (int l = 0; l < sum.length; l++) {
+      double brood = cells[l] + some;
+      double d = base * brood + extra * cells[l];
+      dying[l] = d;
+      sum[l] = x[l] * brood + d * n[l];
+      product[l] = n[l] * brood;
     }
   }
 
-  private void sum() {
-    double[] x = draw;
-    double[] bees = underDraw;
-    double[] brood = underBrood;
-    double[] deaths = dying;
-    double[] killed = kill;
+  private void addKill() {
+    double[] hazard = kill;
     double[] product = both;
-    double[] under = underLeaving;
-    for (int l = 0; l < under.length; l++) {
-      double all = bees[l] * brood[l];
-      product[l] = all;
-      under[l] = x[l] * brood[l] + deaths[l] * bees[l] + killed[l] * all;
+    double[] sum = all;
+    for (int l = 0; l < sum.length; l++) {
+      double k = hazard[l] * product[l];
+      hazard[l] = k;
+      sum[l] += k;
     }
   }
 
-  /**
-   * Runs the day.
-   *
-   * @param day day of the run, picks the rows
-   * @param emerged mites that came out of cells today
-   * @param brood today's cells
-   * @param treated whether any hazard of being killed is set
-   * @param arriving mites from outside, before each lane's factor
-   */
-  void run(int day, double[] emerged, BroodStep brood, boolean treated, double arriving) {
-    leave();
-    if (mild && !treated) {
-      Kernel.expOfMinusUpToOne(stay, leaving);
-    } else {
-      Kernel.expOfMinus(stay, leaving);
+  private void leaveMild() {
+    double[] sum = all;
+    double[] product = both;
+    double[] left = stay;
+    double[] per = leaving;
+    for (int l = 0; l < left.length; l++) {
+      double over = 1 / (product[l] * sum[l]);
+      per[l] = over * product[l];
+      left[l] = Kernel.expOfMinusUpToOne(over * sum[l] * sum[l]);
     }
-    compete(emerged);
-    if (treated) {
-      kill();
-    }
-    if (arriving > 0) {
-      arrive(arriving);
-    }
-    close(
-        brood.workerCapped,
-        perWorkerCell,
-        b.cappedWorker[day % b.cappedWorker.length],
-        b.workerMothers[day % b.workerMothers.length],
-        b.workerCells,
-        b.inWorker);
-    close(
-        brood.droneCapped,
-        perDroneCell,
-        b.cappedDrone[day % b.cappedDrone.length],
-        b.droneMothers[day % b.droneMothers.length],
-        b.droneCells,
-        b.inDrone);
   }
 
   private void leave() {
-    double[] x = draw;
-    double[] overDraw = underDraw;
-    double[] overBrood = underBrood;
-    double[] deaths = dying;
-    double[] killed = kill;
-    double[] out = leaving;
-    for (int l = 0; l < out.length; l++) {
-      out[l] = x[l] * overDraw[l] + deaths[l] * overBrood[l] + killed[l];
+    double[] sum = all;
+    double[] product = both;
+    double[] left = stay;
+    double[] per = leaving;
+    for (int l = 0; l < left.length; l++) {
+      double over = 1 / (product[l] * sum[l]);
+      per[l] = over * product[l];
+      left[l] = over * sum[l] * sum[l];
     }
   }
 
@@ -171,37 +191,34 @@ final class MiteStep {
   private void compete(double[] emerged) {
     double[] phoretic = b.phoretic;
     double[] left = stay;
-    double[] product = both;
-    double[] overLeaving = underLeaving;
-    double[] shared = perHazard;
+    double[] per = leaving;
     for (int l = 0; l < phoretic.length; l++) {
       double fresh = 0.5 * emerged[l];
       double exposed = phoretic[l] + fresh;
       double staying = exposed * left[l];
-      shared[l] = (exposed - staying) * (product[l] * overLeaving[l]);
+      per[l] *= exposed - staying;
       phoretic[l] = staying + fresh;
     }
-    book();
   }
 
-  private void book() {
-    double[] died = b.diedOnBees;
-    double[] shared = perHazard;
-    double[] deaths = dying;
-    double[] overBrood = underBrood;
-    double[] perDraw = underDraw;
-    for (int l = 0; l < died.length; l++) {
-      died[l] += shared[l] * deaths[l] * overBrood[l];
-      perDraw[l] *= shared[l];
+  private void bookKilled() {
+    double[] killed = b.killed;
+    double[] hazard = kill;
+    double[] per = leaving;
+    for (int l = 0; l < killed.length; l++) {
+      killed[l] += per[l] * hazard[l];
     }
   }
 
-  private void kill() {
-    double[] killed = b.killed;
-    double[] hazard = kill;
-    double[] shared = perHazard;
-    for (int l = 0; l < killed.length; l++) {
-      killed[l] += shared[l] * hazard[l];
+  private void book(double[] cells) {
+    double[] died = b.diedOnBees;
+    double[] dying = deaths;
+    double[] n = bees;
+    double[] per = leaving;
+    double some = half;
+    for (int l = 0; l < died.length; l++) {
+      died[l] += per[l] * (dying[l] * n[l]);
+      per[l] *= cells[l] + some;
     }
   }
 
@@ -218,18 +235,20 @@ final class MiteStep {
 
   /** Closes today's cells over the mites that entered, and keeps the rings' sums. */
   private void close(
-      double[] capped,
+      double[] due,
+      double kept,
       double perOwnCell,
       double[] cellRow,
       double[] motherRow,
       double[] cells,
       double[] mothers) {
-    double[] perDraw = underDraw;
-    for (int l = 0; l < capped.length; l++) {
-      double entered = perDraw[l] * (perOwnCell * capped[l]);
-      cells[l] = cells[l] + capped[l] - cellRow[l];
+    double[] per = leaving;
+    for (int l = 0; l < due.length; l++) {
+      double capped = due[l] * kept;
+      double entered = per[l] * (perOwnCell * capped);
+      cells[l] = cells[l] + capped - cellRow[l];
       mothers[l] = mothers[l] + entered - motherRow[l];
-      cellRow[l] = capped[l];
+      cellRow[l] = capped;
       motherRow[l] = entered;
     }
   }

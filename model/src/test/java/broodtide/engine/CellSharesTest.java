@@ -30,15 +30,14 @@ class CellSharesTest {
     }
     MiteRates mites =
         MiteRates.with(Map.of("clumping", k, "workerCrowding", 0.1, "droneCrowding", 0.15));
-    CellShares shares = CellShares.of(rows, mites, DEATH);
-    shares.prepare(some, mothers, some, mothers);
-    shares.denominators().forEach(CellSharesTest::invert);
+    CellShares shares = CellShares.of(mites, DEATH);
     double[] sound = rows.row();
     double[] harmed = rows.row();
     double[] inWorker = rows.row();
     double[] inDrone = rows.row();
-    shares.bees(sound, harmed);
-    shares.daughters(inWorker, inDrone, Arrays.copyOf(vigour, rows.width));
+    double[] factor = Arrays.copyOf(vigour, rows.width);
+    shares.workers(some, mothers, factor, sound, harmed, inWorker);
+    shares.drones(some, mothers, factor, inDrone);
     for (int i = 0; i < load.length; i++) {
       double m = load[i];
       double empty = CellLoad.empty(m, k);
@@ -56,24 +55,17 @@ class CellSharesTest {
   void noCellsAndNoMothersGiveNothing() {
     for (double k : new double[] {2, 3}) {
       Rows rows = new Rows(1);
-      CellShares shares = CellShares.of(rows, MiteRates.with(Map.of("clumping", k)), DEATH);
+      CellShares shares = CellShares.of(MiteRates.with(Map.of("clumping", k)), DEATH);
       double[] none = rows.row();
-      shares.prepare(none, none, none, none);
-      shares.denominators().forEach(CellSharesTest::invert);
-      double[] a = rows.row();
-      double[] b = rows.row();
-      Arrays.fill(a, 7);
-      Arrays.fill(b, 7);
-      shares.bees(a, b);
-      assertThat(new double[] {a[0], b[0]}).containsExactly(0, 0);
-      shares.daughters(a, b, rows.row());
-      assertThat(new double[] {a[0], b[0]}).containsExactly(0, 0);
-    }
-  }
-
-  private static void invert(double[] x) {
-    for (int l = 0; l < x.length; l++) {
-      x[l] = 1 / x[l];
+      double[][] out = rows.rows(4);
+      for (double[] row : out) {
+        Arrays.fill(row, 7);
+      }
+      shares.workers(none, none, rows.row(), out[0], out[1], out[2]);
+      shares.drones(none, none, rows.row(), out[3]);
+      for (double[] row : out) {
+        assertThat(row).containsOnly(0);
+      }
     }
   }
 }
