@@ -5,7 +5,7 @@ import broodtide.report.Outputs;
 import broodtide.study.BadInput;
 import broodtide.study.Library;
 import broodtide.study.StudySchema;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -33,7 +33,6 @@ import picocli.CommandLine.Spec;
     })
 final class StudyCommand implements Runnable {
   private static final String STARTER = "larkmeadow";
-  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Desk desk;
   @Spec private CommandSpec spec;
@@ -73,7 +72,7 @@ final class StudyCommand implements Runnable {
     Outputs.into(folder).write(files);
     String next = "broodtide compare --study " + folder.resolve("study.json");
     if (as.json) {
-      ObjectNode json = JSON.createObjectNode().put("folder", folder.toString());
+      ObjectNode json = JsonNodeFactory.instance.objectNode().put("folder", folder.toString());
       files.keySet().forEach(json.putArray("files")::add);
       print(json.put("next", next).toPrettyString());
     } else {
