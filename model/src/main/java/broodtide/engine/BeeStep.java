@@ -105,11 +105,13 @@ final class BeeStep {
     double[] foragers = foragersLeft;
     double[] winter = winterLeft;
     for (int l = 0; l < hive.length; l++) {
-      double h = n[l] + onHive * m[l];
-      double f = n[l] + onForager * m[l];
-      double w = n[l] + onWinter * m[l];
+      double bees = n[l];
+      double mites = m[l];
+      double h = bees + onHive * mites;
+      double f = bees - -onForager * mites;
+      double w = bees + onWinter * mites;
       double hf = h * f;
-      double overHfw = n[l] / (hf * w);
+      double overHfw = bees / (hf * w);
       double overHf = overHfw * w;
       hive[l] = overHf * f * ofHive;
       foragers[l] = overHf * h * ofForagers;
@@ -123,8 +125,9 @@ final class BeeStep {
     double[] ofHive = hiveLeft;
     double[] ofWinter = winterLeft;
     for (int l = 0; l < hive.length; l++) {
-      hive[l] = (hive[l] + toHive * emerged[l]) * ofHive[l] + NOBODY - NOBODY;
-      winter[l] = (winter[l] + toWinter * emerged[l]) * ofWinter[l] + NOBODY - NOBODY;
+      double young = emerged[l];
+      hive[l] = (hive[l] + toHive * young) * ofHive[l] + NOBODY - NOBODY;
+      winter[l] = (winter[l] + toWinter * young) * ofWinter[l] + NOBODY - NOBODY;
     }
   }
 

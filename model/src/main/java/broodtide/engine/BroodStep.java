@@ -46,8 +46,9 @@ final class BroodStep {
     double[] share = tended;
     double half = rates.halfLayingAdults() + Kernel.FEW;
     for (int l = 0; l < n.length; l++) {
-      some[l] = Math.max(1, n[l]);
-      share[l] = n[l] / (n[l] + half);
+      double bees = n[l];
+      some[l] = Math.max(1, bees);
+      share[l] = bees / (bees + half);
     }
   }
 

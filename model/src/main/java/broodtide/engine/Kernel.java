@@ -6,10 +6,14 @@ package broodtide.engine;
  *
  * <ul>
  *   <li>one array per variable, a bare index, no branch, no call but {@code Math.max} and such as
- *       the compiler writes out in place;
+ *       the compiler writes out in place, and every element read once, into a local where it is
+ *       used twice;
  *   <li>six times the arrays and once the operations come to no more than about fifty: so many
  *       nodes a loop has in the compiler, which leaves alone what has over sixty (its {@code
  *       LoopUnrollLimit});
+ *   <li>sums that are multiplied with one another are not written alike: with (n + a m)(n + b m)
+ *       the compiler seems to take one factor for the other in the next lane, and gives up; so some
+ *       are written as differences, {@code n - -a * m};
  *   <li>a division lasts as long as thirty other operations, but those of the same loop run in its
  *       shade: so what is divided shares one division ({@code 1 / a = b / (a b)}), and a loop that
  *       divides does much else.

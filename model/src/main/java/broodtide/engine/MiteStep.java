@@ -144,11 +144,13 @@ final class MiteStep {
     double base = broodless;
     double extra = withBrood;
     for (int l = 0; l < sum.length; l++) {
-      double brood = cells[l] + some;
-      double d = base * brood + extra * cells[l];
+      double capped = cells[l];
+      double under = n[l];
+      double brood = capped + some;
+      double d = base * brood + extra * capped;
       dying[l] = d;
-      sum[l] = x[l] * brood + d * n[l];
-      product[l] = n[l] * brood;
+      sum[l] = x[l] * brood + d * under;
+      product[l] = under * brood;
     }
   }
 
@@ -169,9 +171,11 @@ final class MiteStep {
     double[] left = stay;
     double[] per = leaving;
     for (int l = 0; l < left.length; l++) {
-      double over = 1 / (product[l] * sum[l]);
-      per[l] = over * product[l];
-      left[l] = Kernel.expOfMinusUpToOne(over * sum[l] * sum[l]);
+      double p = product[l];
+      double s = sum[l];
+      double over = 1 / (p * s);
+      per[l] = over * p;
+      left[l] = Kernel.expOfMinusUpToOne(over * s * s);
     }
   }
 
@@ -181,9 +185,11 @@ final class MiteStep {
     double[] left = stay;
     double[] per = leaving;
     for (int l = 0; l < left.length; l++) {
-      double over = 1 / (product[l] * sum[l]);
-      per[l] = over * product[l];
-      left[l] = over * sum[l] * sum[l];
+      double p = product[l];
+      double s = sum[l];
+      double over = 1 / (p * s);
+      per[l] = over * p;
+      left[l] = over * s * s;
     }
   }
 

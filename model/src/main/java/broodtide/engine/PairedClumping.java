@@ -38,8 +38,8 @@ final class PairedClumping implements CellShares {
     for (int l = 0; l < empty.length; l++) {
       double mites = m[l];
       double some = c[l] + Kernel.FEW;
-      double e = some + 0.5 * mites;
-      double a = some + atDeath * mites;
+      double e = some - -0.5 * mites;
+      double a = some - -atDeath * mites;
       double u = some + atCrowding * mites;
       double ea = e * a;
       double overEau = some / (ea * u);
@@ -63,8 +63,9 @@ final class PairedClumping implements CellShares {
       double e = sound[l];
       double a = harmed[l];
       double u = daughters[l];
-      double some = (e + a) * e * a * (apart * m[l]);
-      double made = u * u * u * (m[l] * vigour[l]);
+      double mites = m[l];
+      double some = (e + a) * e * a * (apart * mites);
+      double made = u * u * u * (mites * vigour[l]);
       sound[l] = e * e * c[l];
       harmed[l] = some;
       daughters[l] = made;
@@ -75,9 +76,10 @@ final class PairedClumping implements CellShares {
   public void drones(double[] c, double[] m, double[] vigour, double[] daughters) {
     double atCrowding = droneCrowding / 2;
     for (int l = 0; l < daughters.length; l++) {
+      double mites = m[l];
       double some = c[l] + Kernel.FEW;
-      double u = some / (some + atCrowding * m[l]);
-      daughters[l] = u * u * u * (m[l] * vigour[l]);
+      double u = some / (some + atCrowding * mites);
+      daughters[l] = u * u * u * (mites * vigour[l]);
     }
   }
 }
