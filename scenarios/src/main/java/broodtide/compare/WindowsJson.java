@@ -47,6 +47,7 @@ final class WindowsJson {
       if (row.cells().get(i) instanceof Windows.Played p) {
         cell.put("value", six(p.middle()));
         band(cell.putObject("band"), Spread.of(p.byMember()));
+        cell.put("labelDecides", w.labelDecides(row, i));
       } else if (row.cells().get(i) instanceof Windows.Blocked b) {
         cell.put("blocked", String.valueOf(b.obstacle().kind().code()));
         cell.put("reason", b.obstacle().words());

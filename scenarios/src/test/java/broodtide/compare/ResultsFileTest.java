@@ -57,8 +57,11 @@ class ResultsFileTest {
           WindowSearch.of(
               c,
               posterior,
-              List.of(Library.control("thymol"), Library.control("oxalic-dribble")),
-              List.of(c.now(), c.now().plusDays(7), c.now().plusDays(60)),
+              List.of(
+                  Library.control("thymol"),
+                  Library.control("oxalic-dribble"),
+                  Library.control("formic-strips")),
+              List.of(c.now(), c.now().plusDays(7), c.now().plusDays(60), c.now().plusDays(90)),
               Outcome.WINTER_BROOD,
               workers,
               Progress.NONE);
@@ -78,6 +81,20 @@ class ResultsFileTest {
     assertThat(errors(strict.toString(), JSON.readTree(text))).isEmpty();
   }
 
+  /** Labels of formic acid may allow supers, so it is open while they stand, and marked. */
+  @Test
+  void sayWhereTheLabelDecides() throws Exception {
+    JsonNode cells = JSON.readTree(text).at("/colonies/0/windows/controls/2/cells");
+    assertThat(cells).hasSize(4);
+    for (JsonNode cell : cells) {
+      LocalDate day = LocalDate.parse(cell.get("start").textValue());
+      boolean supers = !day.isAfter(LocalDate.of(day.getYear(), 8, 20)); // cool maritime
+      assertThat(cell.path("labelDecides").asBoolean(supers)).as("%s", cell).isEqualTo(supers);
+    }
+    assertThat(cells.get(0).get("labelDecides").booleanValue()).isTrue();
+    assertThat(cells.get(3).get("labelDecides").booleanValue()).isFalse();
+  }
+
   /** The schema would be worthless if it took anything. */
   @ParameterizedTest
   @CsvSource({
@@ -90,6 +107,7 @@ class ResultsFileTest {
     "/colonies/0/plans/0/whenRaised, day, '\"soon\"'",
     "/colonies/0/windows, outcome, '\"honey\"'",
     "/colonies/0/windows/controls/0/cells/0, start, 3",
+    "/colonies/0/windows/controls/2/cells/0, labelDecides, '\"no\"'",
     "/colonies/0/plans/0/infestationAtEnd, q95, 101",
     "/colonies/0/plans/0/winter, meanChanceLost, -0.1",
     "/colonies/0/plans/0/infestationAgainstWait, chanceBetter, 2",
