@@ -1,7 +1,7 @@
 /* The daily engine's season in C, W colonies in lockstep; built with W = 1 it is the scalar loop.
    Checks what it makes of every colony against the daily engine, to 1e-9, then times rounds of all of
    them and prints "ns-per-colony-day largest-relative-error" of the best. Equations: those of the
-   project's engine, with its shared divisions, so that C has no handicap. */
+   project's engine, with divisions shared further, so that C has no handicap. */
 #include "season.h"
 #ifndef W
 #define W 1

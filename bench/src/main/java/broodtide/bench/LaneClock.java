@@ -20,7 +20,7 @@ public final class LaneClock {
   private static final int LINE = 8;
 
   /** Moves what is made after it, so that rows lie otherwise in memory from round to round. */
-  private static double[] between = {};
+  private double[] between = {};
 
   private LaneClock() {}
 
@@ -28,13 +28,14 @@ public final class LaneClock {
   public static void main(String[] widths) {
     Scenario scenario = BenchSeason.scenario();
     StartState start = StartState.on(scenario.model(), scenario.start());
+    LaneClock clock = new LaneClock();
     for (String width : widths) {
       int w = Integer.parseInt(width);
-      System.out.printf(Locale.ROOT, "%d %.3f%n", w, best(scenario, start, w));
+      System.out.printf(Locale.ROOT, "%d %.3f%n", w, clock.best(scenario, start, w));
     }
   }
 
-  private static double best(Scenario scenario, StartState start, int width) {
+  private double best(Scenario scenario, StartState start, int width) {
     List<Member> members = BenchSeason.members(width);
     int blocks = Math.max(1, COLONIES / width);
     double best = Double.MAX_VALUE;

@@ -7,9 +7,9 @@ import java.util.List;
  * exact. A single colony is a block of one. What a colony does depends on its own member alone,
  * never on the width of the block or its neighbours.
  *
- * <p>A day runs: splits and cut comb in the morning; laying and capping; mites in cells killed;
- * cells due open, mites enter, die or are killed; bees emerge and age. Every step reads the
- * morning's bees and mites.
+ * <p>A day runs: splits and cut comb in the morning; mites in cells killed; cells due open; bees
+ * emerge and age; mites enter, die or are killed, and cells are closed over them; eggs are laid.
+ * All that follows the first two reads the bees and mites that these leave, whatever its order.
  */
 public final class DailyEngine {
   private final Schedule schedule;

@@ -76,6 +76,7 @@ final class Emergence {
     double droneLost = perDrone * rates.droneDaughtersLost();
     for (int l = 0; l < made.length; l++) {
       made[l] += w[l] * perWorker + d[l] * perDrone;
+      // Read anew: the compiler would mix up two sums of the same locals.
       died[l] +=
           inWorker[l] * workerGone + inDrone[l] * droneGone + w[l] * workerLost + d[l] * droneLost;
     }

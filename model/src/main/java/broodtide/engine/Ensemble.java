@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Many colonies of one scenario, run in blocks of lanes on all workers. */
 public final class Ensemble {
-  /** Colonies in a block: wide enough for vectors, and near enough in memory; by measurement. */
+  /** Colonies to a block, about: wide enough for vectors, near enough in memory; measured. */
   public static final int BLOCK = 126;
 
   private Ensemble() {}
@@ -51,9 +51,9 @@ public final class Ensemble {
         progress);
   }
 
-  /** Near {@link #BLOCK} and alike: a block of few costs as much as one of many. */
+  /** Near {@link #BLOCK} and alike: a block of few costs as much as one of many. Two can share. */
   private static int width(int members) {
-    int blocks = Math.max(1, (members + BLOCK / 2) / BLOCK);
+    int blocks = Math.max(members > BLOCK ? 2 : 1, (members + BLOCK / 2) / BLOCK);
     return Math.max(1, (members + blocks - 1) / blocks);
   }
 }

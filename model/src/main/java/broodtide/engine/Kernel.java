@@ -2,21 +2,21 @@ package broodtide.engine;
 
 /**
  * Arithmetic over lanes that the steps share. The compiler turns a loop over lanes into vector
- * instructions only when it is written for that, and the steps keep to what was found to work:
+ * instructions only when it is written for that, and the steps keep to what was found to work on
+ * JDK 17 to 25:
  *
  * <ul>
  *   <li>one array per variable, a bare index, no branch, no call but {@code Math.max} and such as
- *       the compiler writes out in place, and every element read once, into a local where it is
- *       used twice;
+ *       the compiler writes out in place; an element that a sum uses twice is read into a local;
  *   <li>six times the arrays and once the operations come to no more than about fifty: so many
  *       nodes a loop has in the compiler, which leaves alone what has over sixty (its {@code
  *       LoopUnrollLimit});
- *   <li>sums that are multiplied with one another are not written alike: with (n + a m)(n + b m)
- *       the compiler seems to take one factor for the other in the next lane, and gives up; so some
- *       are written as differences, {@code n - -a * m};
- *   <li>a division lasts as long as thirty other operations, but those of the same loop run in its
- *       shade: so what is divided shares one division ({@code 1 / a = b / (a b)}), and a loop that
- *       divides does much else.
+ *   <li>sums that are multiplied with one another are not all written alike: with (n + a m)(n + b
+ *       m) the compiler seems to take one factor for the other in the next lane, and gives up; so
+ *       some are written as differences, {@code n - -a * m};
+ *   <li>a division lasts as long as thirty other operations, but those of the same loop run while
+ *       it is under way: so what is divided shares one division ({@code 1 / a = b / (a b)}), and
+ *       loops divide that have something else to do.
  * </ul>
  *
  * Plus, minus, times and division are the same bit for bit on every machine, and so are results.

@@ -37,7 +37,7 @@ final class MiteStep {
   /** Share of mites that stay on bees. */
   private final double[] stay;
 
-  /** Mites that leave, over {@link #all}; then, until cells are closed, times the brood. */
+  /** One over {@link #all}; then times the mites that leave; last, for cells, times the brood. */
   private final double[] leaving;
 
   /** Hazard of mites on bees from miticides, set before each step; the step spoils it. */
@@ -69,7 +69,7 @@ final class MiteStep {
    * @param day day of the run, picks the rows
    * @param emerged mites that came out of cells today
    * @param someAdults adult bees this morning, at least 1
-   * @param kept share of the brood due to be capped that is
+   * @param kept share of the brood due to be capped that is capped
    * @param treated whether any hazard of being killed is set
    * @param arriving mites from outside, before each lane's factor
    */
@@ -133,7 +133,7 @@ final class MiteStep {
     }
   }
 
-  /** The hazard of death rises with the brood. */
+  /** The hazard of death, which rises with the brood, and the sum of both. */
   private void hazards(double[] cells) {
     double[] x = draw;
     double[] n = bees;
@@ -223,8 +223,9 @@ final class MiteStep {
     double[] per = leaving;
     double some = half;
     for (int l = 0; l < died.length; l++) {
-      died[l] += per[l] * (dying[l] * n[l]);
-      per[l] *= cells[l] + some;
+      double left = per[l];
+      died[l] += left * (dying[l] * n[l]);
+      per[l] = left * (cells[l] + some);
     }
   }
 
