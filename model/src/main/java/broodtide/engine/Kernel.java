@@ -41,13 +41,7 @@ final class Kernel {
   static void expOfMinus(double[] out, double[] x) {
     for (int l = 0; l < out.length; l++) {
       double y = Math.max(x[l] * (-1.0 / 256), -0.25);
-      double p = SEVENTH * y + SIXTH;
-      p = p * y + FIFTH;
-      p = p * y + FOURTH;
-      p = p * y + THIRD;
-      p = p * y + 0.5;
-      p = p * y + 1;
-      p = p * y + 1;
+      double p = expNearZero(y);
       p = p * p;
       p = p * p;
       p = p * p;
@@ -66,17 +60,22 @@ final class Kernel {
    */
   static double expOfMinusUpToOne(double x) {
     double y = x * (-1.0 / 16);
+    double p = expNearZero(y);
+    p = p * p;
+    p = p * p;
+    p = p * p;
+    return p * p;
+  }
+
+  /** The Taylor polynomial of exp to the seventh power. */
+  private static double expNearZero(double y) {
     double p = SEVENTH * y + SIXTH;
     p = p * y + FIFTH;
     p = p * y + FOURTH;
     p = p * y + THIRD;
     p = p * y + 0.5;
     p = p * y + 1;
-    p = p * y + 1;
-    p = p * p;
-    p = p * p;
-    p = p * p;
-    return p * p;
+    return p * y + 1;
   }
 
   /** sum += x. */
