@@ -9,7 +9,7 @@ final class BroodStep {
   private final BeeRates rates;
   private final double[] adults;
 
-  /** Eggs laid of what the queen could lay, for want of bees. */
+  /** Share of her eggs that the queen lays; the rest wants bees to tend it. */
   private final double[] tended;
 
   /** Adult bees this morning, or 1 where there are fewer: for what is counted per bee. */

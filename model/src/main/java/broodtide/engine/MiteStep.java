@@ -40,7 +40,7 @@ final class MiteStep {
   /** One over {@link #all}; then times the mites that leave; last, for cells, times the brood. */
   private final double[] leaving;
 
-  /** Hazard of mites on bees from miticides, set before each step; the step spoils it. */
+  /** Hazard of mites on bees from miticides, set before each step. */
   final double[] kill;
 
   MiteStep(ColonyBlock block, Lanes lanes, MiteRates rates, BeeRates beeRates) {
@@ -159,12 +159,11 @@ final class MiteStep {
     double[] product = both;
     double[] sum = all;
     for (int l = 0; l < sum.length; l++) {
-      double k = hazard[l] * product[l];
-      hazard[l] = k;
-      sum[l] += k;
+      sum[l] += hazard[l] * product[l];
     }
   }
 
+  /** {@link #leave} and its exponential in one, which the division gives time for. */
   private void leaveMild() {
     double[] sum = all;
     double[] product = both;
@@ -179,6 +178,7 @@ final class MiteStep {
     }
   }
 
+  /** Sets all hazards together where the exponential then sets the share that stays. */
   private void leave() {
     double[] sum = all;
     double[] product = both;
@@ -210,9 +210,10 @@ final class MiteStep {
   private void bookKilled() {
     double[] killed = b.killed;
     double[] hazard = kill;
+    double[] product = both;
     double[] per = leaving;
     for (int l = 0; l < killed.length; l++) {
-      killed[l] += per[l] * hazard[l];
+      killed[l] += per[l] * (hazard[l] * product[l]);
     }
   }
 
