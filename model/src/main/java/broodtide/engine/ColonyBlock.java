@@ -14,7 +14,7 @@ import java.util.Arrays;
  * <p>Package-private arrays on purpose: this is the memory that the steps of the daily engine work
  * on. Everyone else reads it as a {@link ColonyView}.
  */
-final class ColonyBlock implements ColonyView {
+public final class ColonyBlock implements ColonyView {
   /** Makes every array of this block and of the steps that work on it. */
   final Rows rows;
 
@@ -23,12 +23,12 @@ final class ColonyBlock implements ColonyView {
 
   private final int lanes;
 
-  final double[][] openWorker;
-  final double[][] openDrone;
-  final double[][] cappedWorker;
-  final double[][] cappedDrone;
-  final double[][] workerMothers;
-  final double[][] droneMothers;
+  public final double[][] openWorker;
+  public final double[][] openDrone;
+  public final double[][] cappedWorker;
+  public final double[][] cappedDrone;
+  public final double[][] workerMothers;
+  public final double[][] droneMothers;
   final InfestedCells infestedWorker;
   final InfestedCells infestedDrone;
 
@@ -38,7 +38,7 @@ final class ColonyBlock implements ColonyView {
   final double[] foragerHarmed;
   final double[] winterSound;
   final double[] winterHarmed;
-  final double[] phoretic;
+  public final double[] phoretic;
 
   /** Sum over the rings of open brood, where {@link #openSummed} says so. */
   private final double[] open;
@@ -114,7 +114,7 @@ final class ColonyBlock implements ColonyView {
   }
 
   /** Adult bees by kind. */
-  double[][] adultKinds() {
+  public double[][] adultKinds() {
     return new double[][] {
       hiveSound, hiveHarmed, foragerSound, foragerHarmed, winterSound, winterHarmed
     };

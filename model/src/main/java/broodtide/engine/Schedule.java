@@ -17,20 +17,20 @@ import java.util.List;
  * A scenario written out day by day, so that the engines look nothing up while they run. Index 0 is
  * the start day.
  */
-final class Schedule {
+public final class Schedule {
   final LocalDate start;
-  final int days;
+  public final int days;
 
   /** Share of the year gone by at the start, and the length of that year in days. */
-  final double yearShare;
+  public final double yearShare;
 
-  final double yearLength;
+  public final double yearLength;
 
   /** Days on which a brood break keeps the queen from laying. */
-  final boolean[] noLaying;
+  public final boolean[] noLaying;
 
   /** Least share of eggs in drone cells, where drone comb is in. */
-  final double[] droneFloor;
+  public final double[] droneFloor;
 
   /** Largest drone share of the year. */
   private final double mostDrones;
@@ -39,20 +39,20 @@ final class Schedule {
   final double[] droneShare;
   final double[] winterShare;
   final double[] springRelease;
-  final double[] immigration;
-  final double[] fertility;
+  public final double[] immigration;
+  public final double[] fertility;
 
   /** Miticide courses in the order of the plan. */
-  final List<Course> courses = new ArrayList<>();
+  public final List<Course> courses = new ArrayList<>();
 
-  final double[] beeCost;
-  final double[] broodCost;
+  public final double[] beeCost;
+  public final double[] broodCost;
 
   /** Shares taken in the morning of a day, before anything else. */
-  final double[] droneCut;
+  public final double[] droneCut;
 
-  final double[] beesLeaving;
-  final double[] broodLeaving;
+  public final double[] beesLeaving;
+  public final double[] broodLeaving;
 
   /**
    * One miticide course.
@@ -61,7 +61,7 @@ final class Schedule {
    * @param onBees hazard of mites on bees, 1/day
    * @param inCells hazard of mites in cells, 1/day
    */
-  record Course(boolean[] acts, double onBees, double inCells) {}
+  public record Course(boolean[] acts, double onBees, double inCells) {}
 
   private Schedule(Scenario s) {
     start = s.start();
@@ -95,7 +95,7 @@ final class Schedule {
     }
   }
 
-  static Schedule of(Scenario scenario) {
+  public static Schedule of(Scenario scenario) {
     return new Schedule(scenario);
   }
 
@@ -163,7 +163,7 @@ final class Schedule {
   /**
    * The first day after a day on which anything of the plan changes or happens; the end at last.
    */
-  int nextBreak(int day) {
+  public int nextBreak(int day) {
     int t = day + 1;
     while (t < days && steady(t)) {
       t++;

@@ -98,7 +98,7 @@ public final class StartState {
   }
 
   /** Fills a block with colonies that start here. */
-  ColonyBlock colonies(List<Member> members) {
+  public ColonyBlock colonies(List<Member> members) {
     ColonyBlock b = new ColonyBlock(members.size(), clumping);
     for (int l = 0; l < members.size(); l++) {
       Member m = members.get(l);

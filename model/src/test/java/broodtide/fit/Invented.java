@@ -17,8 +17,8 @@ import java.time.MonthDay;
 import java.util.List;
 
 /** Invented records for tests of the posterior. */
-final class Invented {
-  static final LocalDate START = LocalDate.of(2025, 5, 1);
+public final class Invented {
+  public static final LocalDate START = LocalDate.of(2025, 5, 1);
 
   private Invented() {}
 
@@ -52,7 +52,7 @@ final class Invented {
   }
 
   /** The posterior of washes with usual priors. */
-  static SeasonPosterior posterior(
+  public static SeasonPosterior posterior(
       Scenario past, List<Wash> washes, int particles, long seed, Workers workers) {
     return SeasonPosterior.of(
         past,

@@ -13,10 +13,10 @@ import broodtide.measure.OutOfRange;
  * @param step from one place of the slider to the next
  * @param start where it stands at first
  */
-record Dial(
+public record Dial(
     String name, String label, String unit, double least, double most, double step, double start) {
   /** The range in words. */
-  String range() {
+  public String range() {
     return OutOfRange.range(least, most, unit);
   }
 }

@@ -1,8 +1,12 @@
 package broodtide.classroom;
 
+import broodtide.lesson.Lesson;
+import broodtide.lesson.Library;
 import broodtide.season.Climate;
-import broodtide.study.Lesson;
-import broodtide.study.Library;
+import broodtide.web.Answer;
+import broodtide.web.Assets;
+import broodtide.web.Query;
+import broodtide.web.Refused;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +17,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the class page can be asked for, and the answer to each. */
-final class Room {
+public final class Room {
   private static final Pattern LESSON =
       Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
   private static final String STATIC = "/static/";
@@ -28,7 +32,7 @@ final class Room {
    * @param first the climate shown at first
    * @throws IllegalArgumentException when no colony lives in it
    */
-  Room(Climate first) {
+  public Room(Climate first) {
     places = new Places(first);
     explorer = new Explorer(places);
     Explorer.Colony colony = explorer.read(null);
@@ -36,7 +40,7 @@ final class Room {
   }
 
   /** Plays once in every climate, so that the first who asks need not wait. */
-  void warm() {
+  public void warm() {
     for (String name : places.names()) {
       Explorer.Colony colony =
           explorer.read("climate=" + URLEncoder.encode(name, StandardCharsets.UTF_8));
@@ -49,7 +53,7 @@ final class Room {
    *
    * @throws Refused when there is no such page or a value is not allowed
    */
-  Answer answer(URI address) {
+  public Answer answer(URI address) {
     String path = address.getPath();
     @Nullable String query = address.getRawQuery();
     if (path.equals("/api/season")) {

@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /** One colony's season as it is shown: it ends on the day on which the colony is lost. */
-final class Season {
+public final class Season {
   /** Fewer bees than these cannot keep warm or rear brood: choice. */
-  static final int FEWEST_BEES = 500;
+  public static final int FEWEST_BEES = 500;
 
   private final LocalDate start;
   private final int days;

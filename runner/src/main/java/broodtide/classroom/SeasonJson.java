@@ -10,7 +10,7 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** Seasons as the page's script reads them. */
-final class SeasonJson {
+public final class SeasonJson {
   private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_EVEN);
   private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_EVEN);
 
@@ -99,7 +99,7 @@ final class SeasonJson {
     }
   }
 
-  static ObjectNode object() {
+  public static ObjectNode object() {
     return JsonNodeFactory.instance.objectNode();
   }
 }

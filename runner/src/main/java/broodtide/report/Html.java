@@ -52,7 +52,7 @@ final class Html {
   }
 
   /** Writes text. */
-  Html text(String text) {
+  public Html text(String text) {
     out.append(SvgCanvas.escape(text));
     return this;
   }

@@ -1,6 +1,7 @@
 package broodtide.classroom;
 
-import broodtide.study.Library;
+import broodtide.lesson.Library;
+import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -16,35 +17,35 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A running class page and ways to ask it, well-behaved and otherwise. */
-final class OpenPage implements AutoCloseable {
+public final class OpenPage implements AutoCloseable {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final HttpClient client = HttpClient.newHttpClient();
   private final ClassServer server;
 
-  OpenPage() throws IOException {
+  public OpenPage() throws IOException {
     server = ClassServer.open(0, Library.climate("temperate"), troubles::add);
   }
 
-  URI address() {
+  public URI address() {
     return server.address();
   }
 
-  int port() {
+  public int port() {
     return address().getPort();
   }
 
   /** Errors inside the program so far. */
-  List<Throwable> troubles() {
+  public List<Throwable> troubles() {
     return troubles;
   }
 
-  HttpResponse<String> get(String path) throws Exception {
+  public HttpResponse<String> get(String path) throws Exception {
     return send(HttpRequest.newBuilder(address().resolve(path)).build());
   }
 
-  JsonNode json(String path) throws Exception {
+  public JsonNode json(String path) throws Exception {
     HttpResponse<String> response = get(path);
     if (response.statusCode() != 200) {
       throw new IllegalStateException(path + ": " + response.statusCode() + response.body());
@@ -57,7 +58,7 @@ final class OpenPage implements AutoCloseable {
   }
 
   /** Sends bytes as they are and returns the whole answer. */
-  String raw(String request) throws IOException {
+  public String raw(String request) throws IOException {
     try (Socket socket = connect()) {
       socket.setSoTimeout(20_000);
       socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));

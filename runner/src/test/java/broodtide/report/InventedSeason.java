@@ -1,14 +1,15 @@
 package broodtide.report;
 
+import broodtide.words.Digits;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
 /** An invented season for trying the pictures: plausible shapes, no model behind them. */
-final class InventedSeason {
+public final class InventedSeason {
   static final LocalDate START = LocalDate.of(2026, 4, 1);
-  static final LocalDate TODAY = LocalDate.of(2026, 7, 14);
+  public static final LocalDate TODAY = LocalDate.of(2026, 7, 14);
   static final LocalDate END = LocalDate.of(2027, 3, 1);
 
   private InventedSeason() {}

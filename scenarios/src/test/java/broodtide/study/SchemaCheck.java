@@ -11,18 +11,18 @@ import com.networknt.schema.SpecificationVersion;
 import java.util.List;
 
 /** An independent validator, for holding reader and schema against each other. */
-final class SchemaCheck {
+public final class SchemaCheck {
   private static final JsonMapper WITH_COMMENTS =
       JsonMapper.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
 
   private final Schema schema;
 
-  SchemaCheck(String schemaText) {
+  public SchemaCheck(String schemaText) {
     schema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schemaText);
   }
 
-  static JsonNode parse(String text) {
+  public static JsonNode parse(String text) {
     try {
       return WITH_COMMENTS.readTree(text);
     } catch (JsonProcessingException e) {
@@ -30,7 +30,7 @@ final class SchemaCheck {
     }
   }
 
-  List<Error> errors(JsonNode value) {
+  public List<Error> errors(JsonNode value) {
     return schema.validate(
         value, context -> context.executionConfig(c -> c.formatAssertionsEnabled(true)));
   }

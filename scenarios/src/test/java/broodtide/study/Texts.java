@@ -1,9 +1,12 @@
 package broodtide.study;
 
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Source;
 import java.util.List;
 
 /** Texts that several tests read. */
-final class Texts {
+public final class Texts {
   /** A study with every required field and little else; each line is one that tests replace. */
   static final String STUDY =
       """
@@ -25,7 +28,7 @@ final class Texts {
   private Texts() {}
 
   /** The study with one piece of its text replaced by another, which must change it. */
-  static String study(String from, String to) {
+  public static String study(String from, String to) {
     String text = STUDY.replace(from, to);
     if (text.equals(STUDY)) {
       throw new IllegalArgumentException("not in the study: " + from);
@@ -38,7 +41,7 @@ final class Texts {
   }
 
   /** The faults of a text, one line each. */
-  static List<String> faults(String text) {
+  public static List<String> faults(String text) {
     try {
       read(text);
       return List.of();
