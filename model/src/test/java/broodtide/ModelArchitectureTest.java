@@ -29,24 +29,28 @@ class ModelArchitectureTest {
           .definedBy("broodtide.control")
           .layer("engine")
           .definedBy("broodtide.engine")
+          .layer("flow")
+          .definedBy("broodtide.flow")
           .optionalLayer("wash")
           .definedBy("broodtide.wash")
           .optionalLayer("fit")
           .definedBy("broodtide.fit")
           .whereLayer("fit")
           .mayNotBeAccessedByAnyLayer()
+          .whereLayer("flow")
+          .mayNotBeAccessedByAnyLayer()
           .whereLayer("wash")
           .mayOnlyBeAccessedByLayers("fit")
           .whereLayer("engine")
-          .mayOnlyBeAccessedByLayers("wash", "fit")
+          .mayOnlyBeAccessedByLayers("flow", "wash", "fit")
           .whereLayer("control")
-          .mayOnlyBeAccessedByLayers("engine", "wash", "fit")
+          .mayOnlyBeAccessedByLayers("engine", "flow", "wash", "fit")
           .whereLayer("mite")
-          .mayOnlyBeAccessedByLayers("control", "engine", "wash", "fit")
+          .mayOnlyBeAccessedByLayers("control", "engine", "flow", "wash", "fit")
           .whereLayer("colony")
-          .mayOnlyBeAccessedByLayers("mite", "control", "engine", "wash", "fit")
+          .mayOnlyBeAccessedByLayers("mite", "control", "engine", "flow", "wash", "fit")
           .whereLayer("season")
-          .mayOnlyBeAccessedByLayers("colony", "mite", "control", "engine", "wash", "fit");
+          .mayOnlyBeAccessedByLayers("colony", "mite", "control", "engine", "flow", "wash", "fit");
 
   @ArchTest
   static final ArchRule NO_CYCLES = slices().matching("broodtide.(*)..").should().beFreeOfCycles();

@@ -19,11 +19,22 @@ class ArchitectureTest {
           "mite",
           "control",
           "engine",
+          "flow",
           "wash",
           "fit",
+          "forms",
+          "table",
+          "catalog",
           "study",
-          "compare",
+          "lesson",
+          "assessment",
+          "decision",
+          "words",
+          "results",
+          "files",
+          "terminal",
           "report",
+          "web",
           "classroom",
           "cli");
 
@@ -59,11 +70,10 @@ class ArchitectureTest {
 
   @Test
   void commandLineAndDrawingStayInTheRunner() {
-    String[] inner = {
-      "broodtide.measure..", "broodtide.season..", "broodtide.colony..", "broodtide.mite..",
-      "broodtide.control..", "broodtide.engine..", "broodtide.wash..", "broodtide.fit..",
-      "broodtide.study..", "broodtide.compare.."
-    };
+    String[] inner =
+        ORDER.subList(0, ORDER.indexOf("results") + 1).stream()
+            .map(room -> "broodtide." + room + "..")
+            .toArray(String[]::new);
     noClasses()
         .that()
         .resideInAnyPackage(inner)

@@ -2,6 +2,7 @@ package broodtide.bench;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Outcome;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.LimitLibrary;
 import broodtide.decision.WindowSearch;
@@ -11,7 +12,6 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -38,7 +38,7 @@ final class BenchCase {
               "thymol",
               "amitraz-strips",
               "oxalic-dribble")
-          .map(Library::control)
+          .map(Catalog::control)
           .toList();
 
   private BenchCase() {}
@@ -46,7 +46,7 @@ final class BenchCase {
   static ColonyCase colony() {
     return new ColonyCase(
         "A",
-        ColonyModel.in(Library.climate("temperate")),
+        ColonyModel.in(Catalog.climate("temperate")),
         BenchSeason.START,
         NOW,
         LocalDate.of(2027, 3, 1),

@@ -1,12 +1,12 @@
 package broodtide.bench;
 
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
 import broodtide.engine.PlainFlow;
 import broodtide.engine.Scenario;
 import broodtide.engine.SeasonText;
-import broodtide.lesson.Library;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,7 +32,7 @@ public final class BenchSeason {
 
   static Scenario scenario(int days) {
     return new Scenario(
-        ColonyModel.in(Library.climate("temperate")), Plan.waiting("nothing done"), START, days);
+        ColonyModel.in(Catalog.climate("temperate")), Plan.waiting("nothing done"), START, days);
   }
 
   static List<Member> members(int count) {

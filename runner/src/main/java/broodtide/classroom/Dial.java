@@ -1,6 +1,7 @@
 package broodtide.classroom;
 
 import broodtide.measure.OutOfRange;
+import broodtide.web.Query;
 
 /**
  * A number that the explorer lets one turn.
@@ -18,5 +19,10 @@ public record Dial(
   /** The range in words. */
   public String range() {
     return OutOfRange.range(least, most, unit);
+  }
+
+  /** The number that an address gives, or the start when it gives none. */
+  double in(Query query) {
+    return query.number(name, start, least, most, range());
   }
 }

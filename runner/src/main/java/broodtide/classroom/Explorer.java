@@ -1,12 +1,12 @@
 package broodtide.classroom;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
 import broodtide.engine.Scenario;
-import broodtide.lesson.Library;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
 import broodtide.web.Query;
@@ -68,8 +68,8 @@ public final class Explorer {
   Explorer(Places places) {
     this.places = places;
     treatments =
-        Library.names(Library.Shelf.CONTROLS).stream()
-            .map(Library::control)
+        Catalog.CONTROLS.names().stream()
+            .map(Catalog::control)
             .filter(t -> !(t.action() instanceof ControlTemplate.DroneComb))
             .toList();
   }
@@ -102,14 +102,14 @@ public final class Explorer {
     LocalDate combOn = in.date("combon", COMB_USUAL, COMB_FROM, COMB_TO);
     if (!comb.equals(NONE)) {
       String template = comb.equals("all") ? COMB_KIND : COMB_KIND + "-part";
-      controls.add(Library.control(template).at(combOn));
+      controls.add(Catalog.control(template).at(combOn));
     }
     String treatment = in.word("treatment", NONE, treatmentNames());
     LocalDate treatOn = in.date("treaton", TREAT_USUAL, FIRST_DAY, TREAT_TO);
     treatments.stream()
         .filter(t -> t.name().equals(treatment))
         .forEach(t -> controls.add(t.at(treatOn)));
-    double arrivals = in.number(ARRIVALS);
+    double arrivals = ARRIVALS.in(in);
     Immigration immigration = new Immigration(List.of(new Immigration.Window(ARRIVING, arrivals)));
     Scenario scenario =
         new Scenario(
@@ -117,7 +117,7 @@ public final class Explorer {
             new Plan("the colony", controls),
             FIRST_DAY,
             Math.toIntExact(LAST_DAY.toEpochDay() - FIRST_DAY.toEpochDay()));
-    Member member = new Member(in.number(BROOD), 1, in.number(MITES), 1, 1, List.of());
+    Member member = new Member(BROOD.in(in), 1, MITES.in(in), 1, 1, List.of());
     return new Colony(place, scenario, member);
   }
 

@@ -1,6 +1,6 @@
 package broodtide.classroom;
 
-import broodtide.lesson.Library;
+import broodtide.catalog.Catalog;
 import broodtide.season.Climate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +19,8 @@ final class Places {
   Places(Climate first) {
     this.first = first.name();
     climates.put(first.name(), first);
-    for (String name : Library.names(Library.Shelf.CLIMATES)) {
-      climates.computeIfAbsent(name, Library::climate);
+    for (String name : Catalog.CLIMATES.names()) {
+      climates.computeIfAbsent(name, Catalog::climate);
     }
   }
 

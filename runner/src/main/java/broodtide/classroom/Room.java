@@ -1,12 +1,14 @@
 package broodtide.classroom;
 
 import broodtide.lesson.Lesson;
-import broodtide.lesson.Library;
+import broodtide.lesson.Lessons;
 import broodtide.season.Climate;
 import broodtide.web.Answer;
 import broodtide.web.Assets;
+import broodtide.web.Frame;
 import broodtide.web.Query;
 import broodtide.web.Refused;
+import broodtide.web.Site;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +19,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the class page can be asked for, and the answer to each. */
-public final class Room {
+public final class Room implements Site {
   private static final Pattern LESSON =
       Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
   private static final String STATIC = "/static/";
@@ -25,7 +27,7 @@ public final class Room {
 
   private final Places places;
   private final Explorer explorer;
-  private final List<Lesson> lessons = Library.lessons();
+  private final List<Lesson> lessons = Lessons.all();
   private final Player player = new Player();
 
   /**
@@ -40,6 +42,7 @@ public final class Room {
   }
 
   /** Plays once in every climate, so that the first who asks need not wait. */
+  @Override
   public void warm() {
     for (String name : places.names()) {
       Explorer.Colony colony =
@@ -53,6 +56,7 @@ public final class Room {
    *
    * @throws Refused when there is no such page or a value is not allowed
    */
+  @Override
   public Answer answer(URI address) {
     String path = address.getPath();
     @Nullable String query = address.getRawQuery();
@@ -79,6 +83,14 @@ public final class Room {
       case "/lessons" -> Answer.html(200, LessonPage.list(lessons));
       default -> throw Refused.unknown("there is no page at this address");
     };
+  }
+
+  @Override
+  public Answer refusal(URI address, int status, String message) {
+    String path = address.getPath();
+    return path != null && path.startsWith("/api/")
+        ? Answer.json(status, SeasonJson.object().put("error", message))
+        : Answer.html(status, Frame.refusal(status, message));
   }
 
   private Lesson lesson(String name) {

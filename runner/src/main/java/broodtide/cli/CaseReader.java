@@ -4,16 +4,18 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.StudyPriors;
 import broodtide.assessment.YearStages;
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.Referred;
 import broodtide.catalog.Surroundings;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
 import broodtide.forms.Source;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.Immigration;
 import broodtide.season.Climate;
+import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.TreatmentFile;
 import broodtide.study.WashFile;
@@ -60,7 +62,7 @@ final class CaseReader {
   Cases read(Horizon horizon) {
     if (options.study != null) {
       options.saidByStudy().ifPresent(CaseReader::refuse);
-      return ofStudy(Library.study(options.study.toString()), horizon);
+      return ofStudy(Studies.named(options.study.toString()), horizon);
     }
     String file =
         options
@@ -73,9 +75,9 @@ final class CaseReader {
     if (options.climate == null) {
       throw new Refusal(
           "say where the colony stands with --climate NAME; known are "
-              + String.join(", ", Library.names(Library.Shelf.CLIMATES)));
+              + String.join(", ", Catalog.CLIMATES.names()));
     }
-    Climate climate = Library.climate(options.climate);
+    Climate climate = Catalog.climate(options.climate);
     Surroundings around = surroundings(options.neighbours == null ? "sparse" : options.neighbours);
     Immigration arrivals = around.immigration(Assumptions.usual());
     ColonyModel model =
@@ -204,7 +206,7 @@ final class CaseReader {
     if (study.washes().isEmpty()) {
       return Map.of();
     }
-    Study.Referred<Source> attached = study.washes().get();
+    Referred<Source> attached = study.washes().get();
     try (InputStream in = attached.value().open()) {
       return noted(WashFile.read(in, attached.written(), LocalDate.now(desk.clock())));
     } catch (IOException e) {

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
-import broodtide.lesson.Library;
+import broodtide.catalog.Catalog;
+import broodtide.classroom.Room;
 import broodtide.measure.OutOfRange;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -52,7 +53,8 @@ final class ClassCommand implements Callable<Integer> {
       OutOfRange.check("--port", port, 1024, 65535, "1");
     }
     try (ClassServer page =
-        ClassServer.open(port, Library.climate(climate), e -> e.printStackTrace(desk.err()))) {
+        ClassServer.open(
+            port, new Room(Catalog.climate(climate)), e -> e.printStackTrace(desk.err()))) {
       if (as.json) {
         desk.out().println(address(page.address().toString()));
       } else {

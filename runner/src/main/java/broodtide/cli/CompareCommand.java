@@ -2,10 +2,10 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.UsualPlans;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
 import broodtide.decision.PlanText;
-import broodtide.lesson.Library;
 import broodtide.study.Study;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +61,7 @@ final class CompareCommand implements Callable<Integer> {
     if (with != null && !own.isEmpty()) {
       throw new Refusal("--with and --plan cannot stand together: a plan names its own controls");
     }
-    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
+    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new Playing(desk, run, "compare")

@@ -1,10 +1,10 @@
 package broodtide.cli;
 
 import broodtide.assessment.Outcome;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
 import broodtide.catalog.Surroundings;
 import broodtide.forms.Nearest;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.wash.Frame;
 import broodtide.wash.WashMethod;
@@ -48,7 +48,7 @@ final class KnownWords {
   static final class Climates implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return Library.names(Library.Shelf.CLIMATES).iterator();
+      return Catalog.CLIMATES.names().iterator();
     }
   }
 
@@ -56,7 +56,7 @@ final class KnownWords {
   static final class Controls implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return Library.names(Library.Shelf.CONTROLS).iterator();
+      return Catalog.CONTROLS.names().iterator();
     }
   }
 

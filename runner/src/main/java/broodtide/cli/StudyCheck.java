@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import broodtide.forms.BadInput;
 import broodtide.forms.Fault;
-import broodtide.lesson.Library;
+import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.WashFile;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
@@ -43,7 +43,7 @@ final class StudyCheck {
    */
   void read() {
     try {
-      study = Library.study(file);
+      study = Studies.named(file);
     } catch (BadInput e) {
       throw washFaults().map(w -> joined(e, w)).orElse(e);
     }

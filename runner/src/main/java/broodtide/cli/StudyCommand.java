@@ -1,10 +1,10 @@
 package broodtide.cli;
 
 import broodtide.forms.BadInput;
-import broodtide.lesson.Library;
 import broodtide.lesson.StudySchema;
 import broodtide.measure.OutOfRange;
 import broodtide.report.Outputs;
+import broodtide.study.Studies;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -59,7 +59,7 @@ final class StudyCommand implements Runnable {
       @Parameters(paramLabel = "DIR", description = "Folder to write into.") Path folder,
       @Mixin JsonOption as) {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    String study = Library.find(Library.Shelf.STUDIES, STARTER).text();
+    String study = Studies.SHELF.find(STARTER).text();
     files.put("study.json", bytes(study.replace(STARTER + ".csv", "washes.csv")));
     files.put("washes.csv", bytes(shipped("/library/studies/" + STARTER + ".csv")));
     files.put("WHAT-TO-EDIT.txt", bytes(shipped("/starter/WHAT-TO-EDIT.txt")));

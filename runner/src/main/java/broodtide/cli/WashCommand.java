@@ -3,9 +3,9 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
 import broodtide.engine.Workers;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
@@ -123,7 +123,7 @@ final class WashCommand implements Callable<Integer> {
     if (hives != null) {
       OutOfRange.check("--hives", hives, 1, 10_000, "hives");
     }
-    Climate place = Library.climate(climate);
+    Climate place = Catalog.climate(climate);
     Climate year = south ? place.inSouth() : place;
     LimitSet held = LimitLibrary.find(limits);
     CountReading reading = CountReading.of(wash, year, held);

@@ -2,12 +2,12 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Outcome;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.report.WindowPicture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
@@ -83,7 +83,7 @@ final class WindowsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<ControlTemplate> templates = controls.stream().map(Library::control).toList();
+    List<ControlTemplate> templates = controls.stream().map(Catalog::control).toList();
     Outcome judged = OutcomeOption.named(outcome);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "windows")

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountReading;
 import broodtide.assessment.Spread;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.MiticideCourse;
 import broodtide.decision.CountedEfficacy;
@@ -10,7 +11,6 @@ import broodtide.decision.CountedEfficacy.Count;
 import broodtide.decision.Shortfall;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;
-import broodtide.lesson.Library;
 import broodtide.results.DecisionFile;
 import broodtide.wash.Wash;
 import broodtide.words.Digits;
@@ -77,7 +77,7 @@ final class WorkedCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ControlTemplate template = Library.control(with);
+    ControlTemplate template = Catalog.control(with);
     if (!(template.at(treated) instanceof MiticideCourse course)) {
       throw new Refusal(
           "--with " + with + " is not a miticide; this command judges treatments with miticides");

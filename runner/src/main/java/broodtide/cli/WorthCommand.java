@@ -3,12 +3,12 @@ package broodtide.cli;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
 import broodtide.decision.WashWorth;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.report.WindowPicture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
@@ -89,7 +89,7 @@ final class WorthCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
+    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
     Outcome judged = OutcomeOption.named(outcome);
     double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
     if (!(each >= 0)) {

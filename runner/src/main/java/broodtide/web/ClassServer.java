@@ -1,8 +1,5 @@
 package broodtide.web;
 
-import broodtide.classroom.Room;
-import broodtide.classroom.SeasonJson;
-import broodtide.season.Climate;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
@@ -34,15 +31,15 @@ public final class ClassServer implements AutoCloseable {
   private final HttpServer server;
   private final ExecutorService threads;
   private final Doorkeeper door;
-  private final Room room;
+  private final Site site;
   private final Consumer<Throwable> trouble;
 
   private ClassServer(
-      HttpServer server, ExecutorService threads, Room room, Consumer<Throwable> trouble) {
+      HttpServer server, ExecutorService threads, Site site, Consumer<Throwable> trouble) {
     this.server = server;
     this.threads = threads;
     this.door = new Doorkeeper(server.getAddress().getPort());
-    this.room = room;
+    this.site = site;
     this.trouble = trouble;
   }
 
@@ -50,18 +47,16 @@ public final class ClassServer implements AutoCloseable {
    * Opens the page.
    *
    * @param port port, 0 for any that is free
-   * @param first the climate shown at first
+   * @param site what it serves
    * @param trouble is told of errors inside the program, which clients learn nothing of
    * @return the open page; close it to stop
    * @throws IOException when the port cannot be had
-   * @throws IllegalArgumentException when no colony lives in the climate
    */
-  public static ClassServer open(int port, Climate first, Consumer<Throwable> trouble)
+  public static ClassServer open(int port, Site site, Consumer<Throwable> trouble)
       throws IOException {
     // The JDK's server takes its time limits from the system's properties alone, when it loads.
     limit("sun.net.httpserver.maxReqTime", ARRIVING);
     limit("sun.net.httpserver.maxRspTime", FETCHING);
-    Room room = new Room(first);
     HttpServer server =
         HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), port), 0);
     ExecutorService threads =
@@ -73,11 +68,11 @@ public final class ClassServer implements AutoCloseable {
             new ArrayBlockingQueue<>(WAITING),
             ClassServer::helper,
             new ThreadPoolExecutor.CallerRunsPolicy());
-    ClassServer page = new ClassServer(server, threads, room, trouble);
+    ClassServer page = new ClassServer(server, threads, site, trouble);
     server.setExecutor(threads);
     server.createContext("/", page::handle);
     server.start();
-    threads.execute(room::warm);
+    threads.execute(site::warm);
     return page;
   }
 
@@ -114,23 +109,16 @@ public final class ClassServer implements AutoCloseable {
   private Answer answer(HttpExchange exchange) {
     try {
       door.check(exchange);
-      return room.answer(exchange.getRequestURI());
+      return site.answer(exchange.getRequestURI());
     } catch (Refused e) {
       if (e.status() == 405) {
         exchange.getResponseHeaders().set("Allow", "GET, HEAD");
       }
-      return refusal(exchange, e.status(), e.reason());
+      return site.refusal(exchange.getRequestURI(), e.status(), e.reason());
     } catch (RuntimeException | StackOverflowError e) {
       trouble.accept(e);
-      return refusal(exchange, 500, "something went wrong inside the program");
+      return site.refusal(exchange.getRequestURI(), 500, "something went wrong inside the program");
     }
-  }
-
-  private static Answer refusal(HttpExchange exchange, int status, String message) {
-    String path = exchange.getRequestURI().getPath();
-    return path != null && path.startsWith("/api/")
-        ? Answer.json(status, SeasonJson.object().put("error", message))
-        : Answer.html(status, Frame.refusal(status, message));
   }
 
   private static void send(HttpExchange exchange, Answer answer) throws IOException {

@@ -39,7 +39,7 @@ public final class Frame {
   }
 
   /** A page that says why a request was turned away. */
-  static Html refusal(int status, String message) {
+  public static Html refusal(int status, String message) {
     Html main =
         new Html(
             "<h1>This does not work</h1><p class=\"lead\">"

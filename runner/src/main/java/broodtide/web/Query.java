@@ -1,6 +1,5 @@
 package broodtide.web;
 
-import broodtide.classroom.Dial;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
@@ -65,18 +64,27 @@ public final class Query {
     }
   }
 
-  /** A number within a dial's range; the dial's own start when it is not given. */
-  public double number(Dial dial) {
-    String text = values.get(dial.name());
+  /**
+   * {@return a number within a range}
+   *
+   * @param name its name
+   * @param fallback its value when it is not given
+   * @param least lower end
+   * @param most upper end
+   * @param range the range in words
+   * @throws Refused when it is no number or lies outside
+   */
+  public double number(String name, double fallback, double least, double most, String range) {
+    String text = values.get(name);
     if (text == null) {
-      return dial.start();
+      return fallback;
     }
     if (!text.matches("-?[0-9]{1,9}(\\.[0-9]{1,9})?")) {
-      throw outside(dial.name(), text, "a number, " + dial.range());
+      throw outside(name, text, "a number, " + range);
     }
     double value = Double.parseDouble(text);
-    if (value < dial.least() || value > dial.most()) {
-      throw outside(dial.name(), text, dial.range());
+    if (value < least || value > most) {
+      throw outside(name, text, range);
     }
     return value;
   }

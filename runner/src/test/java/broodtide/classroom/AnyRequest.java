@@ -2,7 +2,7 @@ package broodtide.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.lesson.Library;
+import broodtide.catalog.Catalog;
 import broodtide.web.Answer;
 import broodtide.web.Doorkeeper;
 import broodtide.web.Refused;
@@ -23,7 +23,7 @@ final class AnyRequest {
   private static final int PORT = 8080;
 
   private final Doorkeeper door = new Doorkeeper(PORT);
-  private final Room room = new Room(Library.climate("temperate"));
+  private final Room room = new Room(Catalog.climate("temperate"));
 
   /** Requests that are answered, as first lines and further headers. */
   static List<String> samples() {

@@ -1,6 +1,6 @@
 package broodtide.classroom;
 
-import broodtide.lesson.Library;
+import broodtide.catalog.Catalog;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -25,7 +25,7 @@ public final class OpenPage implements AutoCloseable {
   private final ClassServer server;
 
   public OpenPage() throws IOException {
-    server = ClassServer.open(0, Library.climate("temperate"), troubles::add);
+    server = ClassServer.open(0, new Room(Catalog.climate("temperate")), troubles::add);
   }
 
   public URI address() {

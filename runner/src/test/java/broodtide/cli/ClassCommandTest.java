@@ -2,8 +2,8 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
-import broodtide.lesson.Library;
 import broodtide.terminal.Terminal;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -71,7 +71,7 @@ class ClassCommandTest {
   @Test
   void aClimateInWhichNoColonyLivesIsRefused(@TempDir Path dir) throws Exception {
     String bleak =
-        ClimateFile.write(Library.climate("boreal"))
+        ClimateFile.write(Catalog.climate("boreal"))
             .replaceFirst("\"laying\": \\{[^}]*}", "\"laying\": {\"06-01\": 1}");
     Path file = Files.writeString(dir.resolve("bleak.json"), bleak);
     Bench.Outcome r = Bench.run("class", "--climate", file.toString());

@@ -2,8 +2,8 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
-import broodtide.lesson.Library;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -140,8 +140,8 @@ class ReportPageTest {
       names.add(strong.item(i).getTextContent());
     }
     assertThat(names).isNotEmpty().doesNotHaveDuplicates();
-    for (String name : Library.names(Library.Shelf.CONTROLS)) {
-      ControlTemplate control = Library.control(name);
+    for (String name : Catalog.CONTROLS.names()) {
+      ControlTemplate control = Catalog.control(name);
       if (names.contains(control.title())) {
         control.cautions().stream()
             .filter(c -> !c.startsWith("The registered label"))

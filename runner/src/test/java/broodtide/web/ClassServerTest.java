@@ -3,6 +3,7 @@ package broodtide.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import broodtide.catalog.Catalog;
 import broodtide.classroom.Explorer;
 import broodtide.classroom.OpenPage;
 import broodtide.classroom.Season;
@@ -13,7 +14,7 @@ import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
-import broodtide.lesson.Library;
+import broodtide.lesson.Lessons;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.ConnectException;
@@ -22,9 +23,6 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.http.HttpHeaders;
 import java.net.http.HttpResponse;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,7 +53,7 @@ class ClassServerTest {
   }
 
   static List<String> lessons() {
-    return Library.names(Library.Shelf.LESSONS);
+    return Lessons.SHELF.names();
   }
 
   @ParameterizedTest
@@ -127,7 +125,7 @@ class ClassServerTest {
     Trajectory engine =
         DailyEngine.run(
             new Scenario(
-                ColonyModel.in(Library.climate("boreal")),
+                ColonyModel.in(Catalog.climate("boreal")),
                 Plan.waiting("w"),
                 Explorer.FIRST_DAY,
                 395),
@@ -178,7 +176,7 @@ class ClassServerTest {
 
   @Test
   void everyTreatmentOfTheLibraryCanBeTurnedTo() throws Exception {
-    for (String name : Library.names(Library.Shelf.CONTROLS)) {
+    for (String name : Catalog.CONTROLS.names()) {
       if (!name.startsWith("drone-comb")) {
         JsonNode season = page.json("/api/season?treatment=" + name + "&treaton=2026-07-10");
         assertThat(season.path("marks")).as(name).isNotEmpty();
@@ -207,24 +205,11 @@ class ClassServerTest {
     String sheet = page.get("/lessons/" + name + "/worksheet").body();
     String pupils = sheet.substring(0, sheet.indexOf("class=\"leaf answers\""));
     assertThat(pupils).contains("never instructions to treat");
-    Optional<String> caution = Library.lesson(name).caution().map(c -> Html.text(c).markup());
+    Optional<String> caution = Lessons.named(name).caution().map(c -> Html.text(c).markup());
     assertThat(pupils.contains("Mind:")).isEqualTo(caution.isPresent());
     String lesson = page.get("/lessons/" + name).body();
     assertThat(caution.stream()).allSatisfy(words -> assertThat(pupils).contains(words));
     assertThat(caution.stream()).allSatisfy(words -> assertThat(lesson).contains(words));
-  }
-
-  /** A dial is turned and the charts follow: the engine's part takes well under 100 ms. */
-  @Test
-  void aTurnIsAnsweredAtOnce() throws Exception {
-    List<Long> times = new ArrayList<>();
-    for (int i = 0; i < 60; i++) {
-      long start = System.nanoTime();
-      page.json("/api/season?climate=boreal&treatment=thymol&comb=all&mites=" + i / 10.0);
-      times.add(System.nanoTime() - start);
-    }
-    Collections.sort(times.subList(10, 60));
-    assertThat(Duration.ofNanos(times.get(35))).as("median").isLessThan(Duration.ofMillis(100));
   }
 
   @Test

@@ -1,9 +1,9 @@
 package broodtide.assessment;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
-import broodtide.lesson.Library;
 import java.util.List;
 
 /** What to beware of with a control, as its file in the library says it. */
@@ -20,8 +20,8 @@ public final class ControlCautions {
    * @param control a control on its days, under whatever name
    */
   public static List<String> of(Control control) {
-    return Library.names(Library.Shelf.CONTROLS).stream()
-        .map(Library::control)
+    return Catalog.CONTROLS.names().stream()
+        .map(Catalog::control)
         .filter(template -> isOf(control, template))
         .findFirst()
         .map(ControlTemplate::cautions)

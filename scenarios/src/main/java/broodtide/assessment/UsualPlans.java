@@ -1,12 +1,12 @@
 package broodtide.assessment;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
-import broodtide.lesson.Library;
 import broodtide.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -71,15 +71,15 @@ public final class UsualPlans {
 
   private static ControlTemplate suited(LocalDate day, ColonyCase c) {
     if (c.stages().broodless(day).filter(day::equals).isPresent()) {
-      return Library.control(BROODLESS);
+      return Catalog.control(BROODLESS);
     }
     for (String name : WITH_BROOD) {
-      ControlTemplate template = Library.control(name);
+      ControlTemplate template = Catalog.control(name);
       if (suits((MiticideCourse) template.at(day), c.model().climate())) {
         return template;
       }
     }
-    return Library.control(WITH_BROOD.get(0));
+    return Catalog.control(WITH_BROOD.get(0));
   }
 
   private static boolean suits(MiticideCourse course, Climate climate) {
@@ -93,7 +93,7 @@ public final class UsualPlans {
 
   private static Optional<Plan> droneComb(ColonyCase c) {
     Climate climate = c.model().climate();
-    Control control = Library.control(DRONE_COMB).at(c.now());
+    Control control = Catalog.control(DRONE_COMB).at(c.now());
     if (!(control instanceof DroneCombRemoval removal) || climate.droneShare().at(c.now()) <= 0) {
       return Optional.empty();
     }

@@ -4,7 +4,6 @@ import broodtide.forms.Form;
 import broodtide.forms.Node;
 import broodtide.forms.Reading;
 import broodtide.forms.SchemaParts;
-import broodtide.lesson.Library;
 import broodtide.season.Climate;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -14,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** A climate of the library by name, of the user's own by path, or written out. */
 public record ClimateForm() implements Form<Climate> {
   private static final LibraryForm<Climate> NAMED =
-      new LibraryForm<>(Library.Shelf.CLIMATES, ClimateFile.FORM);
+      new LibraryForm<>(Catalog.CLIMATES, ClimateFile.FORM);
 
   @Override
   public @Nullable Climate read(Node node, Reading in) {
@@ -25,8 +24,8 @@ public record ClimateForm() implements Form<Climate> {
   public JsonNode write(Climate climate) {
     JsonNode written = ClimateFile.FORM.write(climate);
     boolean shipped =
-        Library.names(Library.Shelf.CLIMATES).contains(climate.name())
-            && ClimateFile.FORM.write(Library.climate(climate.name())).equals(written);
+        Catalog.CLIMATES.names().contains(climate.name())
+            && ClimateFile.FORM.write(Catalog.climate(climate.name())).equals(written);
     return shipped ? JsonNodeFactory.instance.textNode(climate.name()) : written;
   }
 

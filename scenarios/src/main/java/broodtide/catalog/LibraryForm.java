@@ -4,7 +4,6 @@ import broodtide.forms.Form;
 import broodtide.forms.Node;
 import broodtide.forms.Reading;
 import broodtide.forms.SchemaParts;
-import broodtide.lesson.Library;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
@@ -15,15 +14,14 @@ import org.jspecify.annotations.Nullable;
  * @param shelf where names are looked up
  * @param form form of the file
  */
-public record LibraryForm<T>(Library.Shelf shelf, Form<T> form) implements Form<T> {
+public record LibraryForm<T>(Shelf<T> shelf, Form<T> form) implements Form<T> {
   @Override
   public @Nullable T read(Node node, Reading in) {
     if (!(node instanceof Node.Text text)) {
       in.fault(node, "allowed is " + allowed() + ", in double quotes");
       return null;
     }
-    return in.lookUp(
-        node, () -> Reading.whole(Library.find(shelf, text.value(), in.source()), form));
+    return in.lookUp(node, () -> Reading.whole(shelf.find(text.value(), in.source()), form));
   }
 
   @Override

@@ -6,7 +6,6 @@ import broodtide.forms.Faults;
 import broodtide.forms.JsonTree;
 import broodtide.forms.Nearest;
 import broodtide.forms.Source;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Tag;
 import broodtide.wash.LimitSet;
@@ -107,8 +106,8 @@ public final class LimitLibrary {
 
   /** The same with paths that start beside a file. */
   static LimitSet find(String nameOrPath, Source from) {
-    return Library.isPath(nameOrPath)
-        ? read(Library.own("limits", nameOrPath, from))
+    return Shelf.isPath(nameOrPath)
+        ? read(Shelf.own("limits", nameOrPath, from))
         : shipped(nameOrPath);
   }
 

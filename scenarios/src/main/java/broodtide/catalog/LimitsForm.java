@@ -4,7 +4,6 @@ import broodtide.forms.Form;
 import broodtide.forms.Node;
 import broodtide.forms.Reading;
 import broodtide.forms.SchemaParts;
-import broodtide.study.Study.Referred;
 import broodtide.wash.LimitSet;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;

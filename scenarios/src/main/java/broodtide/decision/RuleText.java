@@ -1,7 +1,7 @@
 package broodtide.decision;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -41,7 +41,7 @@ public final class RuleText {
     }
     Matcher over = OVER.matcher(plain);
     if (over.matches()) {
-      ControlTemplate control = Library.control(over.group(2));
+      ControlTemplate control = Catalog.control(over.group(2));
       String wait = over.group(3);
       return new Rule.Threshold(
           plain,
@@ -57,7 +57,7 @@ public final class RuleText {
       if (!on.matches()) {
         throw new OutOfRange("--rule", '"' + text + '"', ALLOWED);
       }
-      placed.add(new Rule.Placed(Library.control(on.group(2)), day(on.group(1))));
+      placed.add(new Rule.Placed(Catalog.control(on.group(2)), day(on.group(1))));
     }
     return new Rule.Calendar(plain, placed);
   }

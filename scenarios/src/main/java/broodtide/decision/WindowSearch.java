@@ -5,12 +5,12 @@ import broodtide.assessment.Obstacle;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.UsualPlans;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
@@ -117,7 +117,7 @@ public final class WindowSearch {
     return of(
         colony,
         posterior.thinned(ENOUGH),
-        Arrays.stream(USUAL.split(",")).map(Library::control).toList(),
+        Arrays.stream(USUAL.split(",")).map(Catalog::control).toList(),
         colony.now().datesUntil(colony.until(), Period.ofDays(WEEK)).toList(),
         colony.raisesWinterBees() ? Outcome.WINTER_BROOD : Outcome.INFESTATION,
         workers,

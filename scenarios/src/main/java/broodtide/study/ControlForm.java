@@ -10,6 +10,7 @@ import static broodtide.catalog.ControlFields.TAKEN;
 import static broodtide.catalog.ControlFields.VIGOUR;
 import static broodtide.catalog.ControlFields.WITHOUT_LAYING;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlFields;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplateFile;
@@ -31,7 +32,6 @@ import broodtide.forms.ObjectForm;
 import broodtide.forms.Reading;
 import broodtide.forms.SchemaParts;
 import broodtide.forms.TextForm;
-import broodtide.lesson.Library;
 import broodtide.mite.StockTraits;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -168,7 +168,7 @@ record ControlForm() implements Form<Control> {
   private static final Field<ControlTemplate> USE =
       Field.required(
           "use",
-          new LibraryForm<>(Library.Shelf.CONTROLS, ControlTemplateFile.FORM),
+          new LibraryForm<>(Catalog.CONTROLS, ControlTemplateFile.FORM),
           "name of a control of the library, or path of a file of your own");
   private static final Field<String> NAME =
       Field.optional("name", TextForm.LINE, "what to call it; its title when left out");

@@ -1,6 +1,7 @@
 package broodtide.study;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Referred;
 import broodtide.catalog.Surroundings;
 import broodtide.colony.BeeRates;
 import broodtide.control.Control;
@@ -56,14 +57,6 @@ public record Study(
     Referred<LimitSet> limits,
     Map<String, Double> bees,
     Map<String, Double> mites) {
-  /**
-   * Something that a study refers to.
-   *
-   * @param written how the study names it
-   * @param value what is meant
-   */
-  public record Referred<T>(String written, T value) {}
-
   /** Copies the lists and the maps. */
   public Study {
     immigration = List.copyOf(immigration);

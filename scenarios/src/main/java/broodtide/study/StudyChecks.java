@@ -1,6 +1,7 @@
 package broodtide.study;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Referred;
 import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
@@ -10,7 +11,6 @@ import broodtide.forms.Fields;
 import broodtide.forms.Node;
 import broodtide.forms.Placed;
 import broodtide.forms.Source;
-import broodtide.study.Study.Referred;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;

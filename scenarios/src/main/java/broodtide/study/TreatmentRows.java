@@ -1,5 +1,6 @@
 package broodtide.study;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplate.Action;
 import broodtide.control.Control;
@@ -9,7 +10,6 @@ import broodtide.forms.Fault;
 import broodtide.forms.Faults;
 import broodtide.forms.Nearest;
 import broodtide.forms.TextForm;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.table.CellReader;
 import broodtide.table.Header;
@@ -45,7 +45,9 @@ final class TreatmentRows {
     this.columns = columns;
     this.faults = faults;
     this.cells = new CellReader(columns, faults);
-    this.days = new PastDays(columns, cells, faults, today, "write the first day as 2025-08-15");
+    this.days =
+        new PastDays(
+            columns, cells, faults, WashFile.EARLIEST, today, "write the first day as 2025-08-15");
   }
 
   /**
@@ -100,7 +102,7 @@ final class TreatmentRows {
   }
 
   private @Nullable ControlTemplate template(int line, String[] row) {
-    List<String> names = Library.names(Library.Shelf.CONTROLS);
+    List<String> names = Catalog.CONTROLS.names();
     String all = String.join(", ", names);
     String written = cells.required(line, row, "control", "name one of " + all);
     if (written.isEmpty()) {
@@ -111,7 +113,7 @@ final class TreatmentRows {
       cells.fault(line, row, "control", "choose one of " + all + Nearest.hint(name, names));
       return null;
     }
-    return known.computeIfAbsent(name, Library::control);
+    return known.computeIfAbsent(name, Catalog::control);
   }
 
   private Action changed(

@@ -50,7 +50,13 @@ final class WashRows {
     this.faults = faults;
     this.cells = new CellReader(columns, faults);
     this.dates =
-        new PastDays(columns, cells, faults, today, "write the day of the wash as 2025-06-15");
+        new PastDays(
+            columns,
+            cells,
+            faults,
+            WashFile.EARLIEST,
+            today,
+            "write the day of the wash as 2025-06-15");
   }
 
   /**

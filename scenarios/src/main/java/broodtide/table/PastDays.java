@@ -1,7 +1,6 @@
 package broodtide.table;
 
 import broodtide.forms.Faults;
-import broodtide.study.WashFile;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -10,18 +9,27 @@ import org.jspecify.annotations.Nullable;
 public final class PastDays {
   private final CellReader cells;
   private final Faults faults;
+  private final LocalDate earliest;
   private final LocalDate today;
   private final String mend;
   private final DateColumn column;
 
   /**
    * @param columns names of the columns
+   * @param earliest first day that can be meant
+   * @param today last day that can be meant
    * @param mend what to do about a blank cell
    */
   public PastDays(
-      List<String> columns, CellReader cells, Faults faults, LocalDate today, String mend) {
+      List<String> columns,
+      CellReader cells,
+      Faults faults,
+      LocalDate earliest,
+      LocalDate today,
+      String mend) {
     this.cells = cells;
     this.faults = faults;
+    this.earliest = earliest;
     this.today = today;
     this.mend = mend;
     this.column = new DateColumn("date", columns.indexOf("date") + 1);
@@ -46,9 +54,8 @@ public final class PastDays {
     }
     if (date.isAfter(today)) {
       cells.fault(line, row, "date", date + " is after today, " + today + "; correct the date");
-    } else if (date.isBefore(WashFile.EARLIEST)) {
-      cells.fault(
-          line, row, "date", date + " is before " + WashFile.EARLIEST + "; correct the year");
+    } else if (date.isBefore(earliest)) {
+      cells.fault(line, row, "date", date + " is before " + earliest + "; correct the year");
     }
     return date;
   }

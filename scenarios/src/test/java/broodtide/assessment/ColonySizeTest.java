@@ -1,9 +1,9 @@
 package broodtide.assessment;
 
+import broodtide.catalog.Catalog;
 import broodtide.colony.BeeRates;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
-import broodtide.lesson.Library;
 import broodtide.pages.Check;
 import broodtide.season.Curve;
 import java.time.LocalDate;
@@ -43,7 +43,7 @@ class ColonySizeTest {
                 "Delaplane & Hood 1997, south-east of the USA",
                 () -> adults(Untreated.year("warm-temperate"), 8, 15)));
     Stream<Check> laying =
-        Library.names(Library.Shelf.CLIMATES).stream()
+        Catalog.CLIMATES.names().stream()
             .map(
                 climate ->
                     Check.within(
@@ -88,7 +88,7 @@ class ColonySizeTest {
 
   private static double mostEggs(String climate) {
     Trajectory t = Untreated.year(climate);
-    Curve potential = Library.climate(climate).laying();
+    Curve potential = Catalog.climate(climate).laying();
     double half = BeeRates.defaults().halfLayingAdults();
     double[] adults = t.of(Quantity.ADULTS);
     return IntStream.range(0, t.days())

@@ -3,13 +3,13 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.catalog.Catalog;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.control.Split;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
-import broodtide.lesson.Library;
 import java.time.LocalDate;
 import java.util.List;
 import org.assertj.core.api.Assertions;
@@ -29,8 +29,8 @@ class ComparisonTest {
   /** Two measures that each help are together no worse than either, colony by colony. */
   @Test
   void twoHelpfulMeasuresAreNeverWorseThanOne() {
-    Control comb = Library.control("drone-comb-part").at(Invented.NOW);
-    Control thymol = Library.control("thymol").at(AUGUST);
+    Control comb = Catalog.control("drone-comb-part").at(Invented.NOW);
+    Control thymol = Catalog.control("thymol").at(AUGUST);
     Comparison played =
         play(
             Plan.waiting("wait"),
@@ -54,8 +54,8 @@ class ComparisonTest {
    */
   @Test
   void theOrderInWhichAPlanIsWrittenMakesNoDifference() {
-    Control formic = Library.control("formic-strips").at(AUGUST);
-    Control dribble = Library.control("oxalic-dribble").at(AUGUST.plusDays(60));
+    Control formic = Catalog.control("formic-strips").at(AUGUST);
+    Control dribble = Catalog.control("oxalic-dribble").at(AUGUST.plusDays(60));
     Comparison played =
         play(
             new Plan("formic", List.of(formic)),
@@ -79,7 +79,7 @@ class ComparisonTest {
 
   @Test
   void aPlanThatCannotRunIsNamedAndTheRestGoesOn() {
-    Control early = Library.control("thymol").at(Invented.START.minusDays(3));
+    Control early = Catalog.control("thymol").at(Invented.START.minusDays(3));
     Comparison played =
         play(Plan.waiting("wait"), new Plan("too early", List.of(early)), Plan.waiting("again"));
     assertThat(played.runs()).extracting(r -> r.plan().name()).containsExactly("wait", "again");
@@ -101,7 +101,7 @@ class ComparisonTest {
 
   @Test
   void whatLiesBeforeTheDecisionIsSaid() {
-    Control past = Library.control("formic-strips").at(Invented.NOW.minusDays(2));
+    Control past = Catalog.control("formic-strips").at(Invented.NOW.minusDays(2));
     Comparison played = play(Plan.waiting("wait"), new Plan("past", List.of(past)));
     assertThat(played.runs()).hasSize(1);
     assertThat(played.refused())

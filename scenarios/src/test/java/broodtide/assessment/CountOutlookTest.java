@@ -2,9 +2,9 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
 import broodtide.engine.Workers;
-import broodtide.lesson.Library;
 import broodtide.season.Climate;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** What one count leads to. */
 class CountOutlookTest {
-  private static final Climate TEMPERATE = Library.climate("temperate");
+  private static final Climate TEMPERATE = Catalog.climate("temperate");
 
   private static Optional<CountOutlook> of(LocalDate day, int mites) {
     try (Workers workers = new Workers(2)) {

@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplate.Against;
 import broodtide.control.Control;
@@ -13,7 +14,6 @@ import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.Immigration;
 import broodtide.mite.StockTraits;
@@ -85,7 +85,7 @@ public final class EfficacyFit {
      */
     public static Setting of(ControlTemplate.Setting stated) {
       return quiet(
-          ColonyModel.in(Library.climate(stated.climate())),
+          ColonyModel.in(Catalog.climate(stated.climate())),
           stated.date().atYear(YEAR),
           stated.broodless(),
           stated.measuredAfter(),

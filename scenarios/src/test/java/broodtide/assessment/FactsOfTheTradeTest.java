@@ -3,9 +3,9 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.catalog.Catalog;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
-import broodtide.lesson.Library;
 import broodtide.pages.Check;
 import broodtide.wash.Infestation;
 import broodtide.wash.Wash;
@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Tag("outside")
 class FactsOfTheTradeTest {
   static List<String> climates() {
-    return Library.names(Library.Shelf.CLIMATES);
+    return Catalog.CLIMATES.names();
   }
 
   /**

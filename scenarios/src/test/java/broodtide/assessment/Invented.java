@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
@@ -8,7 +9,6 @@ import broodtide.engine.Workers;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -29,7 +29,7 @@ public final class Invented {
   public static ColonyCase colony(Control... given) {
     return new ColonyCase(
         "A",
-        ColonyModel.in(Library.climate("temperate")),
+        ColonyModel.in(Catalog.climate("temperate")),
         START,
         NOW,
         UNTIL,

@@ -3,6 +3,7 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
 import broodtide.control.Control;
 import broodtide.control.Plan;
@@ -12,7 +13,6 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -33,7 +33,7 @@ class PlansSideBySideTest {
     colony =
         new ColonyCase(
             "A",
-            ColonyModel.in(Library.climate("temperate")),
+            ColonyModel.in(Catalog.climate("temperate")),
             LocalDate.of(2026, 4, 18),
             NOW,
             LocalDate.of(2026, 12, 10),
@@ -53,7 +53,7 @@ class PlansSideBySideTest {
   }
 
   private static Control control(String name, LocalDate day) {
-    return Library.control(name).at(day);
+    return Catalog.control(name).at(day);
   }
 
   private static Comparison play(Plan... plans) {
@@ -128,7 +128,7 @@ class PlansSideBySideTest {
           .as(plan.name())
           .noneMatch(s -> s.contains("outside its"));
     }
-    List<Plan> thymol = UsualPlans.of(colony, Optional.of(Library.control("thymol")));
+    List<Plan> thymol = UsualPlans.of(colony, Optional.of(Catalog.control("thymol")));
     assertThat(thymol).filteredOn(p -> p.name().startsWith("thymol")).hasSize(3);
   }
 

@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.assessment.EfficacyFit.Setting;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplate.Action;
 import broodtide.catalog.ControlTemplate.Efficacy;
@@ -8,7 +9,6 @@ import broodtide.catalog.ControlTemplate.Treatment;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.ColonyModel;
-import broodtide.lesson.Library;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -17,19 +17,19 @@ final class Shipped {
   private Shipped() {}
 
   static ColonyModel model(String climate) {
-    return ColonyModel.in(Library.climate(climate));
+    return ColonyModel.in(Catalog.climate(climate));
   }
 
   /** Names of all controls that do a thing, in order. */
   static List<String> controls(Class<? extends Action> kind) {
-    return Library.names(Library.Shelf.CONTROLS).stream()
-        .filter(name -> kind.isInstance(Library.control(name).action()))
+    return Catalog.CONTROLS.names().stream()
+        .filter(name -> kind.isInstance(Catalog.control(name).action()))
         .toList();
   }
 
   /** What a control does, of a kind that is known beforehand. */
   static <A extends Action> A action(Class<A> kind, String name) {
-    return kind.cast(Library.control(name).action());
+    return kind.cast(Catalog.control(name).action());
   }
 
   static Miticide substance(String name) {
@@ -42,7 +42,7 @@ final class Shipped {
   }
 
   static Efficacy efficacy(String name) {
-    ControlTemplate control = Library.control(name);
+    ControlTemplate control = Catalog.control(name);
     return control.efficacy().orElseThrow(() -> new AssertionError(name + " states no efficacy"));
   }
 

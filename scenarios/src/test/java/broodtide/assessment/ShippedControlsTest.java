@@ -3,6 +3,7 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.assessment.EfficacyFit.Setting;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplate.Against;
 import broodtide.catalog.ControlTemplate.Caging;
@@ -11,7 +12,6 @@ import broodtide.catalog.ControlTemplate.DroneComb;
 import broodtide.catalog.ControlTemplate.NewQueen;
 import broodtide.catalog.ControlTemplate.Treatment;
 import broodtide.control.Miticide;
-import broodtide.lesson.Library;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +28,7 @@ class ShippedControlsTest {
   }
 
   static List<String> all() {
-    return Library.names(Library.Shelf.CONTROLS);
+    return Catalog.CONTROLS.names();
   }
 
   @Test
@@ -49,7 +49,7 @@ class ShippedControlsTest {
   @ParameterizedTest
   @MethodSource("all")
   void nameIsTheFilesAndNotesAndCautionsAreThere(String name) {
-    ControlTemplate control = Library.control(name);
+    ControlTemplate control = Catalog.control(name);
     assertThat(control.name()).isEqualTo(name);
     assertThat(control.notes()).isNotEmpty();
     assertThat(control.cautions()).isNotEmpty();
@@ -68,7 +68,7 @@ class ShippedControlsTest {
   @MethodSource("miticides")
   void theLabelDecidesAndAcidsAreHandledWithCare(String name) {
     String substance = Shipped.action(Treatment.class, name).substance();
-    String cautions = String.join(" ", Library.control(name).cautions());
+    String cautions = String.join(" ", Catalog.control(name).cautions());
     assertThat(cautions).contains("label and local law decide");
     if (substance.matches("(oxalic|formic|lactic) acid")) {
       assertThat(cautions).contains("gloves", "goggles");

@@ -2,10 +2,10 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
-import broodtide.lesson.Library;
 import broodtide.season.Climate;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,14 +22,14 @@ class SouthernSeasonTest {
       List.of(Quantity.ADULTS, Quantity.WORKER_CELLS, Quantity.DRONE_CELLS, Quantity.MITES);
 
   static List<String> climates() {
-    return Library.names(Library.Shelf.CLIMATES);
+    return Catalog.CLIMATES.names();
   }
 
   /** Half a year is 182.5 days, so a southern day lies between two northern ones. */
   @ParameterizedTest
   @MethodSource("climates")
   void theSameSeasonHalfAYearLater(String name) {
-    Climate climate = Library.climate(name);
+    Climate climate = Catalog.climate(name);
     Trajectory north = Untreated.from(ColonyModel.in(climate), NORTH, 365, 0.1);
     Trajectory south = Untreated.from(ColonyModel.in(climate.inSouth()), SOUTH, 365, 0.1);
     for (Quantity what : WHAT) {
@@ -49,7 +49,7 @@ class SouthernSeasonTest {
   @ParameterizedTest
   @MethodSource("climates")
   void midsummerIsInJanuary(String name) {
-    Climate south = Library.climate(name).inSouth();
+    Climate south = Catalog.climate(name).inSouth();
     LocalDate january = LocalDate.of(2001, 1, 15);
     LocalDate july = LocalDate.of(2001, 7, 15);
     assertThat(south.warmth().at(january)).isGreaterThan(south.warmth().at(july) + 8);

@@ -2,6 +2,7 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
@@ -9,7 +10,6 @@ import broodtide.engine.DailyEngine;
 import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
-import broodtide.lesson.Library;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -37,7 +37,7 @@ class TreatmentOrderTest {
     double untreated = mites(climate);
     Map<String, Double> weak =
         Map.of(
-            "drone comb", mites(climate, Library.control("drone-comb").at(MAY)),
+            "drone comb", mites(climate, Catalog.control("drone-comb").at(MAY)),
             "one dribble", mites(climate, Shipped.course("oxalic-dribble", AUGUST)));
     Map<String, Double> lateSummer =
         Map.of(

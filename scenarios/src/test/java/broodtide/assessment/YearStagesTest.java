@@ -2,8 +2,8 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
-import broodtide.lesson.Library;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
 import broodtide.wash.LimitSet;
@@ -33,7 +33,7 @@ class YearStagesTest {
     "subtropical,2026-11-01,WINTER_BEES"
   })
   void stagesFollowThePlace(String climate, LocalDate day, Stage stage) {
-    assertThat(new YearStages(Library.climate(climate)).on(day)).isEqualTo(stage);
+    assertThat(new YearStages(Catalog.climate(climate)).on(day)).isEqualTo(stage);
   }
 
   /** Winter bees are raised to 5 October in the temperate climate. */
@@ -48,14 +48,14 @@ class YearStagesTest {
     "2027-04-01, 2027-10-05, false"
   })
   void oneWinterIsJudged(LocalDate now, LocalDate raised, boolean already) {
-    YearStages stages = new YearStages(Library.climate("temperate"));
+    YearStages stages = new YearStages(Catalog.climate("temperate"));
     assertThat(stages.raised(now)).isEqualTo(raised);
     assertThat(stages.raisedAlready(now)).isEqualTo(already);
   }
 
   @Test
   void seasonsMayLastAllYear() {
-    Climate usual = Library.climate("subtropical");
+    Climate usual = Catalog.climate("subtropical");
     YearSpan always = new YearSpan(MonthDay.of(1, 1), MonthDay.of(12, 31));
     YearSpan alwaysToo = new YearSpan(MonthDay.of(6, 26), MonthDay.of(6, 25));
     LocalDate day = LocalDate.of(2026, 5, 1);
@@ -68,8 +68,8 @@ class YearStagesTest {
 
   @Test
   void southOfTheEquatorTheSameSeasonIsHalfAYearLater() {
-    YearStages north = new YearStages(Library.climate("temperate"));
-    YearStages south = new YearStages(Library.climate("temperate").inSouth());
+    YearStages north = new YearStages(Catalog.climate("temperate"));
+    YearStages south = new YearStages(Catalog.climate("temperate").inSouth());
     for (int month = 1; month <= 12; month++) {
       LocalDate day = LocalDate.of(2026, month, 12);
       assertThat(south.on(day.plusMonths(6))).as("%s", day).isEqualTo(north.on(day));
@@ -78,8 +78,8 @@ class YearStagesTest {
 
   @Test
   void everyDayOfEveryClimateHasALimit() {
-    for (String name : Library.names(Library.Shelf.CLIMATES)) {
-      YearStages stages = new YearStages(Library.climate(name));
+    for (String name : Catalog.CLIMATES.names()) {
+      YearStages stages = new YearStages(Catalog.climate(name));
       for (int i = 0; i < 366; i++) {
         assertThat(stages.limitOn(COMMON, LocalDate.of(2028, 1, 1).plusDays(i)))
             .as("%s, day %d", name, i)
@@ -92,7 +92,7 @@ class YearStagesTest {
   void aStageWithoutALimitKeepsTheOneBefore() {
     // the October limit holds on until spring; source: Strange & Sheppard 2001, in the limit file
     LimitSet set = LimitLibrary.shipped("dry-summer-inland");
-    YearStages stages = new YearStages(Library.climate("temperate"));
+    YearStages stages = new YearStages(Catalog.climate("temperate"));
     assertThat(set.perHundred(Stage.BROODLESS)).isEmpty();
     assertThat(stages.limitOn(set, LocalDate.of(2026, 12, 15)))
         .isEqualTo(set.perHundred(Stage.WINTER_BEES));
@@ -100,12 +100,12 @@ class YearStagesTest {
 
   @Test
   void broodlessDaysComeThreeWeeksAfterTheLastEgg() {
-    YearStages stages = new YearStages(Library.climate("temperate"));
+    YearStages stages = new YearStages(Catalog.climate("temperate"));
     LocalDate first = stages.broodless(LocalDate.of(2026, 10, 1)).orElseThrow();
     LocalDate lastEgg = first.minusDays(25);
-    assertThat(Library.climate("temperate").laying().at(lastEgg)).isPositive();
-    assertThat(Library.climate("temperate").laying().at(lastEgg.plusDays(1))).isZero();
-    assertThat(new YearStages(Library.climate("subtropical")).broodless(LocalDate.of(2026, 10, 1)))
+    assertThat(Catalog.climate("temperate").laying().at(lastEgg)).isPositive();
+    assertThat(Catalog.climate("temperate").laying().at(lastEgg.plusDays(1))).isZero();
+    assertThat(new YearStages(Catalog.climate("subtropical")).broodless(LocalDate.of(2026, 10, 1)))
         .isEmpty();
   }
 }

@@ -7,13 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Invented;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Miticide;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
 import broodtide.results.DecisionFile;
 import java.time.LocalDate;
@@ -94,7 +94,7 @@ class RuleTrialTest {
   void aRuleThatAlwaysTreatsEqualsTheCalendar() {
     ColonyCase c = Invented.known(20);
     WashRound round = WashRound.usual(JUNE, JUNE.plusDays(60), 30, 300);
-    ControlTemplate strips = Library.control("formic-strips");
+    ControlTemplate strips = Catalog.control("formic-strips");
     Rule always = new Rule.Threshold("0", OptionalDouble.of(0), strips, 45);
     Rule calendar =
         new Rule.Calendar(
@@ -116,7 +116,7 @@ class RuleTrialTest {
   void whatCannotBeBegunIsCountedAsHindered() {
     ColonyCase c = Invented.known(20);
     WashRound round = WashRound.usual(JUNE, JUNE.plusDays(60), 30, 300);
-    Rule thymol = new Rule.Threshold("0", OptionalDouble.of(0), Library.control("thymol"), 44);
+    Rule thymol = new Rule.Threshold("0", OptionalDouble.of(0), Catalog.control("thymol"), 44);
     RuleResult result = play(c, round, 64, 1, thymol).results().get(0);
 
     assertThat(result.hindered()).containsOnly(2.0);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Invented;
 import broodtide.assessment.Spread;
+import broodtide.catalog.Catalog;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.DailyEngine;
@@ -16,7 +17,6 @@ import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class TreatmentCheckTest {
   private static final LocalDate TREATED = LocalDate.of(2026, 8, 3);
   private static final MiticideCourse STRIPS =
-      (MiticideCourse) Library.control("amitraz-strips").at(TREATED);
+      (MiticideCourse) Catalog.control("amitraz-strips").at(TREATED);
 
   /** Washes of 300 bees that show just what they should of a colony in which it acted so. */
   private static ColonyCase washed(double success, double infestation, LocalDate... days) {
@@ -74,7 +74,7 @@ class TreatmentCheckTest {
   void aTreatmentThatHardlyActedIsSeenToHaveFallenShortAndResistanceComesLast() {
     TreatmentCheck check = judge(washed(0.03, 1.5, OFTEN));
     assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.FELL_SHORT);
-    List<String> reasons = Shortfall.reasons(check, Library.control("amitraz-strips"));
+    List<String> reasons = Shortfall.reasons(check, Catalog.control("amitraz-strips"));
     assertThat(reasons).hasSizeGreaterThan(4);
     assertThat(reasons.get(reasons.size() - 1)).contains("resistance", "one possibility");
     assertThat(reasons.subList(0, reasons.size() - 1)).noneMatch(r -> r.contains("resistance"));

@@ -8,12 +8,12 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Invented;
 import broodtide.assessment.Outcome;
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,15 +26,15 @@ class WashWorthTest {
   private static List<Plan> later() {
     return List.of(
         Plan.waiting("wait"),
-        new Plan("strips", List.of(Library.control("formic-strips").at(AUGUST))),
-        new Plan("thymol", List.of(Library.control("thymol").at(AUGUST))));
+        new Plan("strips", List.of(Catalog.control("formic-strips").at(AUGUST))),
+        new Plan("thymol", List.of(Catalog.control("thymol").at(AUGUST))));
   }
 
   private static WashWorth weigh(ColonyCase c, int members, double cost, int threads) {
     try (Workers workers = new Workers(threads)) {
       SeasonPosterior posterior = Invented.posterior(c, members, workers);
       List<Plan> now =
-          List.of(new Plan("now", List.of(Library.control("formic-strips").at(Invented.NOW))));
+          List.of(new Plan("now", List.of(Catalog.control("formic-strips").at(Invented.NOW))));
       return WashWorth.of(
           c, posterior, now, later(), WASH, 300, Outcome.WINTER_BROOD, cost, workers);
     }

@@ -8,13 +8,13 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.Invented;
 import broodtide.assessment.Obstacle;
 import broodtide.assessment.Outcome;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.results.DecisionFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 class WindowSearchTest {
   private static final List<ControlTemplate> CONTROLS =
-      Stream.of("formic-strips", "thymol", "oxalic-dribble").map(Library::control).toList();
+      Stream.of("formic-strips", "thymol", "oxalic-dribble").map(Catalog::control).toList();
 
   private static List<LocalDate> weekly(LocalDate from, int columns) {
     List<LocalDate> out = new ArrayList<>();
@@ -62,7 +62,7 @@ class WindowSearchTest {
     LocalDate day = Invented.NOW.plusWeeks(5);
     Windows windows = search(c, List.of(Invented.NOW, day), 1);
     try (Workers workers = new Workers(1)) {
-      Plan plan = new Plan("alone", List.of(Library.control("thymol").at(day)));
+      Plan plan = new Plan("alone", List.of(Catalog.control("thymol").at(day)));
       Comparison alone =
           Comparison.of(
               c, Invented.posterior(c, 128, workers), List.of(plan), workers, Progress.NONE);
@@ -98,7 +98,7 @@ class WindowSearchTest {
     ColonyCase c =
         Invented.colony(new QueenCaging("cage", Invented.NOW, Invented.NOW.plusDays(40)));
     ColonyCase open = Invented.colony();
-    ControlTemplate dribble = Library.control("oxalic-vapour");
+    ControlTemplate dribble = Catalog.control("oxalic-vapour");
     assertThat(Obstacle.of(dribble, caged, open).orElseThrow().kind())
         .isEqualTo(Obstacle.Kind.BROOD);
     LocalDate still = Invented.NOW.plusDays(23);

@@ -140,7 +140,7 @@ class LessonClaimsTest {
         .computeIfAbsent(
             lesson + "/" + plan,
             key -> {
-              Lesson.Line line = Library.lesson(lesson).line(plan);
+              Lesson.Line line = Lessons.named(lesson).line(plan);
               return DailyEngine.run(line.scenario(), line.setting().member());
             })
         .at(quantity, day);

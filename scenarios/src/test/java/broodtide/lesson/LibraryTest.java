@@ -3,13 +3,15 @@ package broodtide.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplateFile;
+import broodtide.catalog.Shelf;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
-import broodtide.lesson.Library.Shelf;
 import broodtide.season.Climate;
+import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.StudyFile;
 import broodtide.study.Texts;
@@ -23,31 +25,34 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class LibraryTest {
+  static List<Shelf<?>> shelves() {
+    return List.of(Catalog.CLIMATES, Catalog.CONTROLS, Studies.SHELF, Lessons.SHELF);
+  }
+
   static List<String> climates() {
-    return Library.names(Shelf.CLIMATES);
+    return Catalog.CLIMATES.names();
   }
 
   static List<String> controls() {
-    return Library.names(Shelf.CONTROLS);
+    return Catalog.CONTROLS.names();
   }
 
   static List<String> studies() {
-    return Library.names(Shelf.STUDIES);
+    return Studies.SHELF.names();
   }
 
   static List<String> lessons() {
-    return Library.names(Shelf.LESSONS);
+    return Lessons.SHELF.names();
   }
 
   @ParameterizedTest
-  @EnumSource(Shelf.class)
-  void indexListsWhatTheFolderHolds(Shelf shelf) throws IOException {
+  @MethodSource("shelves")
+  void indexListsWhatTheFolderHolds(Shelf<?> shelf) throws IOException {
     try (Stream<Path> files = Files.list(Path.of("library", shelf.folder()))) {
-      assertThat(Library.files(shelf))
+      assertThat(shelf.files())
           .as("index.txt lists every other file of its folder")
           .containsExactlyInAnyOrderElementsOf(
               files
@@ -55,13 +60,13 @@ class LibraryTest {
                   .filter(f -> !f.equals("index.txt"))
                   .toList());
     }
-    assertThat(Library.names(shelf)).isNotEmpty().isSorted();
+    assertThat(shelf.names()).isNotEmpty().isSorted();
   }
 
   @ParameterizedTest
   @MethodSource("climates")
   void climatesReadAndAreWrittenAsTheyStand(String name) throws IOException {
-    Climate climate = Library.climate(name);
+    Climate climate = Catalog.climate(name);
     assertThat(climate.name()).isEqualTo(name);
     assertThat(climate.sources().toString()).doesNotContain("\"x\"").contains("choice");
     assertThat(ClimateFile.write(climate))
@@ -71,7 +76,7 @@ class LibraryTest {
   @ParameterizedTest
   @MethodSource("controls")
   void controlsReadAndCanBePlaced(String name) {
-    ControlTemplate template = Library.control(name);
+    ControlTemplate template = Catalog.control(name);
     LocalDate day = LocalDate.of(2027, 8, 1);
     assertThat(template.name()).isEqualTo(name);
     assertThat(template.at(day).from()).isEqualTo(day);
@@ -84,7 +89,7 @@ class LibraryTest {
   @ParameterizedTest
   @MethodSource("studies")
   void studiesReadAndTheirScenariosAreReady(String name) throws IOException {
-    Study study = Library.study(name);
+    Study study = Studies.named(name);
     assertThat(study.scenarios()).hasSameSizeAs(study.plans()).hasSizeGreaterThan(1);
     if (study.washes().isPresent()) {
       Source washes = study.washes().get().value();
@@ -98,7 +103,7 @@ class LibraryTest {
   @ParameterizedTest
   @MethodSource("lessons")
   void lessonsReadAndCanBePlayed(String name) {
-    Lesson lesson = Library.lesson(name);
+    Lesson lesson = Lessons.named(name);
     assertThat(lesson.name()).isEqualTo(name);
     assertThat(lesson.lines())
         .isNotEmpty()
@@ -109,7 +114,7 @@ class LibraryTest {
 
   @Test
   void lessonsAreNumberedInTheirOrder() {
-    List<Lesson> lessons = Library.lessons();
+    List<Lesson> lessons = Lessons.all();
     assertThat(lessons).hasSizeGreaterThanOrEqualTo(6);
     for (int i = 0; i < lessons.size(); i++) {
       assertThat(lessons.get(i).number()).isEqualTo(i + 1);
@@ -118,26 +123,26 @@ class LibraryTest {
 
   @Test
   void unknownNamesListTheKnownOnes() {
-    assertThatThrownBy(() -> Library.climate("cool-martime"))
+    assertThatThrownBy(() -> Catalog.climate("cool-martime"))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("known are boreal, cold-continental, cool-maritime")
         .hasMessageEndingWith("did you mean \"cool-maritime\"?");
-    assertThatThrownBy(() -> Library.study("index"))
+    assertThatThrownBy(() -> Studies.named("index"))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("larkmeadow");
-    assertThatThrownBy(() -> Library.control("../studies/larkmeadow"))
+    assertThatThrownBy(() -> Catalog.control("../studies/larkmeadow"))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("there is no such file");
-    assertThatThrownBy(() -> Library.control("a\0/b")).isInstanceOf(BadInput.class);
-    assertThatThrownBy(() -> Library.control("a\0")).isInstanceOf(BadInput.class);
+    assertThatThrownBy(() -> Catalog.control("a\0/b")).isInstanceOf(BadInput.class);
+    assertThatThrownBy(() -> Catalog.control("a\0")).isInstanceOf(BadInput.class);
   }
 
   @Test
   void pathsLeadToOwnFiles(@TempDir Path dir) throws IOException {
     Path file = dir.resolve("mine.json");
-    String text = ClimateFile.write(Library.climate("boreal")).replace("boreal", "mine");
+    String text = ClimateFile.write(Catalog.climate("boreal")).replace("boreal", "mine");
     Files.writeString(file, text);
-    assertThat(Library.climate(file.toString()).name()).isEqualTo("mine");
+    assertThat(Catalog.climate(file.toString()).name()).isEqualTo("mine");
     Path study = dir.resolve("s.json");
     Files.writeString(study, Texts.study("temperate", "mine.json"));
     assertThat(StudyFile.read(study).climate().name()).isEqualTo("mine");

@@ -3,10 +3,12 @@ package broodtide.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.study.SchemaCheck;
+import broodtide.study.Studies;
 import broodtide.study.StudyFile;
 import broodtide.study.Texts;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -48,15 +50,15 @@ class StudySchemaTest {
   @ParameterizedTest
   @MethodSource("broodtide.lesson.LibraryTest#studies")
   void shippedStudiesAreValid(String name) {
-    String text = Library.find(Library.Shelf.STUDIES, name).text();
+    String text = Studies.SHELF.find(name).text();
     assertThat(STUDY.errors(SchemaCheck.parse(text))).isEmpty();
-    assertThat(STUDY.errors(SchemaCheck.parse(StudyFile.write(Library.study(name))))).isEmpty();
+    assertThat(STUDY.errors(SchemaCheck.parse(StudyFile.write(Studies.named(name))))).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("broodtide.lesson.LibraryTest#climates")
   void shippedClimatesAreValid(String name) {
-    String text = Library.find(Library.Shelf.CLIMATES, name).text();
+    String text = Catalog.CLIMATES.find(name).text();
     assertThat(CLIMATE.errors(SchemaCheck.parse(text))).isEmpty();
     assertThat(STUDY.errors(SchemaCheck.parse(Texts.study("\"temperate\"", text)))).isEmpty();
   }
@@ -64,16 +66,16 @@ class StudySchemaTest {
   @ParameterizedTest
   @MethodSource("broodtide.lesson.LibraryTest#controls")
   void shippedControlsAreValid(String name) {
-    String text = Library.find(Library.Shelf.CONTROLS, name).text();
+    String text = Catalog.CONTROLS.find(name).text();
     assertThat(CONTROL.errors(SchemaCheck.parse(text))).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("broodtide.lesson.LibraryTest#lessons")
   void shippedLessonsAreValid(String name) {
-    String text = Library.find(Library.Shelf.LESSONS, name).text();
+    String text = Lessons.SHELF.find(name).text();
     assertThat(LESSON.errors(SchemaCheck.parse(text))).isEmpty();
-    assertThat(LESSON.errors(SchemaCheck.parse(LessonFile.write(Library.lesson(name))))).isEmpty();
+    assertThat(LESSON.errors(SchemaCheck.parse(LessonFile.write(Lessons.named(name))))).isEmpty();
   }
 
   @ParameterizedTest
@@ -115,7 +117,7 @@ class StudySchemaTest {
   @ParameterizedTest
   @ValueSource(strings = {"02-29", "02-30", "06-31", "13-01", "00-10", "1-1", "01-00", "x"})
   void bothRefuseKnotsThatNoYearHas(String day) {
-    String text = ClimateFile.write(Library.climate("boreal")).replace("06-15", day);
+    String text = ClimateFile.write(Catalog.climate("boreal")).replace("06-15", day);
     assertThat(CLIMATE.errors(SchemaCheck.parse(text))).isNotEmpty();
     assertThat(catchThrowable(() -> ClimateFile.read(Source.of("c", text))))
         .isInstanceOf(BadInput.class);

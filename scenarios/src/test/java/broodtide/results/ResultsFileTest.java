@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Outcome;
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
@@ -12,7 +13,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
+import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.wash.Wash;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -38,7 +39,7 @@ class ResultsFileTest {
 
   @BeforeAll
   static void play() {
-    Study study = Library.study("larkmeadow");
+    Study study = Studies.named("larkmeadow");
     LocalDate start = study.start();
     ColonyCase c =
         new ColonyCase(
@@ -63,9 +64,9 @@ class ResultsFileTest {
               c,
               posterior,
               List.of(
-                  Library.control("thymol"),
-                  Library.control("oxalic-dribble"),
-                  Library.control("formic-strips")),
+                  Catalog.control("thymol"),
+                  Catalog.control("oxalic-dribble"),
+                  Catalog.control("formic-strips")),
               List.of(c.now(), c.now().plusDays(7), c.now().plusDays(60), c.now().plusDays(90)),
               Outcome.WINTER_BROOD,
               workers,

@@ -2,7 +2,6 @@ package broodtide.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.lesson.Library;
 import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -24,7 +23,7 @@ class LibraryJarTest {
   @Test
   void studiesAndWhatTheyReferToAreFoundInAJar(@TempDir Path dir) throws Exception {
     Path classes =
-        Path.of(Library.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        Path.of(Studies.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     Path jar = dir.resolve("scenarios.jar");
     pack(classes, jar);
     List<URL> urls = new ArrayList<>(List.of(jar.toUri().toURL()));
@@ -35,12 +34,12 @@ class LibraryJarTest {
     }
     try (URLClassLoader loader =
         new URLClassLoader(urls.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
-      Class<?> library = loader.loadClass(Library.class.getName());
+      Class<?> library = loader.loadClass(Studies.class.getName());
       assertThat(library.getProtectionDomain().getCodeSource().getLocation())
           .isEqualTo(jar.toUri().toURL());
-      Object study = library.getMethod("study", String.class).invoke(null, "larkmeadow");
+      Object study = library.getMethod("named", String.class).invoke(null, "larkmeadow");
       assertThat(study.toString().replaceAll("Curve@\\w+", "Curve@"))
-          .isEqualTo(Library.study("larkmeadow").toString().replaceAll("Curve@\\w+", "Curve@"));
+          .isEqualTo(Studies.named("larkmeadow").toString().replaceAll("Curve@\\w+", "Curve@"));
     }
   }
 

@@ -2,6 +2,7 @@ package broodtide.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
@@ -15,7 +16,6 @@ import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.fit.SeasonPosterior.Effort;
-import broodtide.lesson.Library;
 import broodtide.pages.WrittenPart;
 import broodtide.wash.Wash;
 import java.io.IOException;
@@ -39,7 +39,7 @@ class ReadmeExampleTest {
     // example: one season
     LocalDate start = LocalDate.of(2026, 4, 18);
     LocalDate end = LocalDate.of(2026, 10, 1);
-    ColonyModel model = ColonyModel.in(Library.climate("temperate"));
+    ColonyModel model = ColonyModel.in(Catalog.climate("temperate"));
     Scenario season = Scenario.until(model, Plan.waiting("wait"), start, end);
 
     Trajectory colony = DailyEngine.run(season, Member.average(0.4)); // mites per 100 bees
@@ -58,7 +58,7 @@ class ReadmeExampleTest {
             Wash.of(LocalDate.of(2026, 5, 20), "Meadow", 2, 295),
             Wash.of(LocalDate.of(2026, 6, 21), "Meadow", 6, 302));
     LocalDate first = LocalDate.of(2026, 4, 18);
-    ColonyModel place = ColonyModel.in(Library.climate("temperate"));
+    ColonyModel place = ColonyModel.in(Catalog.climate("temperate"));
     Plan nothing = Plan.waiting("wait");
     LocalDate october = LocalDate.of(2026, 10, 1);
     Scenario past = Scenario.until(place, nothing, first, LocalDate.of(2026, 6, 21));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
 import broodtide.catalog.Surroundings;
 import broodtide.control.DroneCombRemoval;
@@ -12,7 +13,6 @@ import broodtide.control.MiticideCourse;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
-import broodtide.lesson.Library;
 import broodtide.mite.Immigration;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -59,7 +59,7 @@ class StudyFileTest {
 
   @Test
   void ownClimateIsWrittenOutInFull() {
-    String own = ClimateFile.write(Library.climate("temperate")).replace("25.5", "26.5");
+    String own = ClimateFile.write(Catalog.climate("temperate")).replace("25.5", "26.5");
     Study study = Texts.read(Texts.study("\"temperate\"", own));
     assertThat(study.climate().warmth().peak()).isEqualTo(26.5);
     assertThat(StudyFile.write(study)).contains("\"07-15\": 26.5");
@@ -149,7 +149,7 @@ class StudyFileTest {
 
   @Test
   void infestationLeftToWashesMustBeGiven() {
-    Study study = Library.study("larkmeadow");
+    Study study = Studies.named("larkmeadow");
     assertThatThrownBy(study::member)
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("leaves the infestation to its washes");

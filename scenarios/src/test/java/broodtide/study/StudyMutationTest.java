@@ -3,10 +3,10 @@ package broodtide.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
-import broodtide.lesson.Library;
 import broodtide.lesson.StudySchema;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -30,10 +30,10 @@ class StudyMutationTest {
   private static List<String> sound() {
     List<String> texts = new ArrayList<>();
     texts.add(Texts.STUDY);
-    texts.add(Texts.study("\"temperate\"", ClimateFile.write(Library.climate("cool-maritime"))));
+    texts.add(Texts.study("\"temperate\"", ClimateFile.write(Catalog.climate("cool-maritime"))));
     for (String name : List.of("late-wash", "southern-year")) {
-      texts.add(Library.find(Library.Shelf.STUDIES, name).text());
-      texts.add(StudyFile.write(Library.study(name)));
+      texts.add(Studies.SHELF.find(name).text());
+      texts.add(StudyFile.write(Studies.named(name)));
     }
     return texts;
   }

@@ -2,13 +2,13 @@ package broodtide.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
 import broodtide.forms.BadInput;
 import broodtide.forms.Fault;
-import broodtide.lesson.Library;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -57,7 +57,7 @@ class TreatmentFileTest {
     assertThat(file.of("B"))
         .extracting(c -> c.from().toString())
         .containsExactly("2025-03-01", "2025-03-15", "2025-05-02");
-    Control thymol = Library.control("thymol").at(LocalDate.of(2025, 8, 20));
+    Control thymol = Catalog.control("thymol").at(LocalDate.of(2025, 8, 20));
     assertThat(file.of("A").get(2)).isEqualTo(thymol);
     assertThat(file.notes()).isEmpty();
   }

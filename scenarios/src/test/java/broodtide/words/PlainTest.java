@@ -2,14 +2,13 @@ package broodtide.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.report.WashTable;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Days, infestations and places of washes in words. */
+/** Days and infestations in words. */
 class PlainTest {
   @Test
   void days() {
@@ -30,19 +29,6 @@ class PlainTest {
   })
   void ranges(double low, double high, String words) {
     assertThat(Plain.levels(low, high)).isEqualTo(words);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "0.01, surprisingly few",
-    "0.10, on the low side",
-    "0.25, as expected",
-    "0.75, as expected",
-    "0.90, on the high side",
-    "0.99, surprisingly many"
-  })
-  void placesOfWashes(double place, String words) {
-    assertThat(WashTable.place(place)).isEqualTo(words);
   }
 
   @ParameterizedTest

@@ -1,0 +1,5 @@
+/** Text and tables on a terminal. */
+@NullMarked
+package broodtide.terminal;
+
+import org.jspecify.annotations.NullMarked;

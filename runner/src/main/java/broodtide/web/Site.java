@@ -1,0 +1,26 @@
+package broodtide.web;
+
+import java.net.URI;
+
+/** What a local server serves; asked by several threads at once. */
+public interface Site {
+  /**
+   * {@return the answer to a request that was let in}
+   *
+   * @param address the address asked for
+   * @throws Refused when there is no such page or a value is not allowed
+   */
+  Answer answer(URI address);
+
+  /**
+   * {@return the page or object that says why a request is refused}
+   *
+   * @param address the address asked for
+   * @param status HTTP status
+   * @param message why, for people
+   */
+  Answer refusal(URI address, int status, String message);
+
+  /** Does beforehand what the first visitors would have to wait for. */
+  void warm();
+}

@@ -1,0 +1,112 @@
+package broodtide.catalog;
+
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Nearest;
+import broodtide.forms.Source;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * One kind of file that ships with the project, and the way to a user's own: wherever a name is
+ * expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
+ *
+ * <p>A shelf is immutable and may be shared by threads; it reads files anew at each call.
+ *
+ * @param folder name of its folder in the library
+ * @param reader reads one file
+ * @param <T> what a file holds
+ */
+public record Shelf<T>(String folder, Function<Source, T> reader) {
+  /** {@return names of what stands on the shelf, in alphabetical order} */
+  public List<String> names() {
+    return files().stream()
+        .filter(file -> file.endsWith(".json"))
+        .map(file -> file.substring(0, file.length() - ".json".length()))
+        .sorted()
+        .toList();
+  }
+
+  /** {@return all files of the shelf as its index lists them, since a jar cannot be listed} */
+  public List<String> files() {
+    Source index = new Source.Shipped(folder, "index.txt");
+    return index.exists() ? index.text().lines().toList() : List.of();
+  }
+
+  /**
+   * {@return what a name or a path means; paths start at the working directory}
+   *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
+   * @throws BadInput when there is none, or the file is faulty
+   */
+  public T get(String nameOrPath) {
+    return reader.apply(find(nameOrPath));
+  }
+
+  /**
+   * {@return the file that a name or a path means; paths start at the working directory}
+   *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
+   * @throws BadInput when there is none of that name
+   */
+  public Source find(String nameOrPath) {
+    return find(nameOrPath, Source.here());
+  }
+
+  /**
+   * {@return the file that a name or a path means}
+   *
+   * @param nameOrPath a name of the shelf, or the path of a file of that kind
+   * @param from the file beside which paths start
+   * @throws BadInput when there is none of that name
+   */
+  public Source find(String nameOrPath, Source from) {
+    if (isPath(nameOrPath)) {
+      return own(folder, nameOrPath, from);
+    }
+    if (!names().contains(nameOrPath)) {
+      throw noSuch(nameOrPath);
+    }
+    return new Source.Shipped(folder, nameOrPath + ".json");
+  }
+
+  /**
+   * {@return whether a text leads to a file rather than naming something of the library}
+   *
+   * @param nameOrPath what a user wrote
+   */
+  public static boolean isPath(String nameOrPath) {
+    return nameOrPath.contains("/") || nameOrPath.endsWith(".json");
+  }
+
+  /**
+   * {@return a file of the user's}
+   *
+   * @param what what it is, for the message
+   * @param path its path
+   * @param from the file beside which paths start
+   * @throws BadInput when it is not there
+   */
+  public static Source own(String what, String path, Source from) {
+    Source file = from.beside(path);
+    if (!file.exists()) {
+      String why =
+          file instanceof Source.OnDisk disk && Files.isDirectory(disk.path())
+              ? "it is a folder; give the file itself"
+              : "there is no such file " + file.name();
+      throw BadInput.of(new Fault(what, 0, 0, "", path, why));
+    }
+    return file;
+  }
+
+  private BadInput noSuch(String name) {
+    List<String> known = names();
+    String message =
+        "known are "
+            + String.join(", ", known)
+            + "; or give the path of a file of your own, ending in .json"
+            + Nearest.hint(name, known);
+    return BadInput.of(new Fault(folder, 0, 0, "", name, message));
+  }
+}

@@ -1,0 +1,5 @@
+/** Lessons for a class as files, and their shelf. */
+@NullMarked
+package broodtide.lesson;
+
+import org.jspecify.annotations.NullMarked;

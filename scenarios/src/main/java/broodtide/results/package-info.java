@@ -1,0 +1,5 @@
+/** Results as JSON. */
+@NullMarked
+package broodtide.results;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Words made of figures. */
+@NullMarked
+package broodtide.words;
+
+import org.jspecify.annotations.NullMarked;
