@@ -1,17 +1,17 @@
 package broodtide.bench;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.Outcome;
-import broodtide.compare.WindowSearch;
-import broodtide.compare.Windows;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Outcome;
+import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.LimitLibrary;
+import broodtide.decision.WindowSearch;
+import broodtide.decision.Windows;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.study.ControlTemplate;
-import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
+import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;

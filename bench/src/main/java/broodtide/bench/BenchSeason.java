@@ -6,7 +6,7 @@ import broodtide.engine.Member;
 import broodtide.engine.PlainFlow;
 import broodtide.engine.Scenario;
 import broodtide.engine.SeasonText;
-import broodtide.study.Library;
+import broodtide.lesson.Library;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

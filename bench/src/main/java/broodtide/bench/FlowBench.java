@@ -1,7 +1,7 @@
 package broodtide.bench;
 
-import broodtide.engine.FlowEngine;
 import broodtide.engine.Scenario;
+import broodtide.flow.FlowEngine;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,9 +1,9 @@
 package broodtide.bench;
 
-import broodtide.engine.FlowEngine;
 import broodtide.engine.PlainFlow;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
+import broodtide.flow.FlowEngine;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.Locale;

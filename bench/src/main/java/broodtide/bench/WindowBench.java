@@ -1,6 +1,6 @@
 package broodtide.bench;
 
-import broodtide.compare.Windows;
+import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import java.util.concurrent.TimeUnit;

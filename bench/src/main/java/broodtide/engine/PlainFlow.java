@@ -1,5 +1,7 @@
 package broodtide.engine;
 
+import broodtide.flow.FlowEquations;
+import broodtide.flow.FlowState;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;

@@ -14,7 +14,7 @@ import java.util.Arrays;
  * <p>Package-private arrays on purpose: this is the memory that the steps of the daily engine work
  * on. Everyone else reads it as a {@link ColonyView}.
  */
-final class ColonyBlock implements ColonyView {
+public final class ColonyBlock implements ColonyView {
   /** Makes every array of this block and of the steps that work on it. */
   final Rows rows;
 

@@ -17,7 +17,7 @@ import java.util.List;
  * A scenario written out day by day, so that the engines look nothing up while they run. Index 0 is
  * the start day.
  */
-final class Schedule {
+public final class Schedule {
   final LocalDate start;
   final int days;
 

@@ -78,12 +78,12 @@ public final class Trajectory {
   }
 
   /** Keeps lane 0 of whatever it is shown. */
-  static final class Recorder implements DayObserver {
+  public static final class Recorder implements DayObserver {
     private final LocalDate start;
     private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
     private final MiteLedger[] ledgers;
 
-    Recorder(LocalDate start, int days) {
+    public Recorder(LocalDate start, int days) {
       this.start = start;
       ledgers = new MiteLedger[days + 1];
       for (Quantity q : Quantity.values()) {
@@ -97,7 +97,7 @@ public final class Trajectory {
       ledgers[day] = view.ledger(0);
     }
 
-    Trajectory trajectory() {
+    public Trajectory trajectory() {
       return new Trajectory(start, series, ledgers);
     }
   }

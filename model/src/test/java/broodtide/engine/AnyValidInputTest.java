@@ -11,6 +11,7 @@ import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.flow.FlowEngine;
 import broodtide.measure.Measure;
 import broodtide.measure.Measures;
 import broodtide.mite.Immigration;

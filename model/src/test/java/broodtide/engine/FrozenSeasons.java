@@ -1,6 +1,7 @@
 package broodtide.engine;
 
 import broodtide.control.Plan;
+import broodtide.flow.FlowEngine;
 import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.season.YearSpan;

@@ -2,6 +2,7 @@ package broodtide.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.flow.FlowEngine;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
 import java.time.LocalDate;

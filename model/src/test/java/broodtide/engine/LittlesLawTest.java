@@ -2,6 +2,7 @@ package broodtide.engine;
 
 import broodtide.colony.BeeRates;
 import broodtide.control.Plan;
+import broodtide.flow.FlowEngine;
 import broodtide.pages.Check;
 import broodtide.pages.Figures;
 import java.time.LocalDate;

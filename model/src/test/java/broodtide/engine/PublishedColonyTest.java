@@ -3,6 +3,7 @@ package broodtide.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.flow.AdaptiveFlow;
 import broodtide.pages.Check;
 import broodtide.pages.Figures;
 import java.util.function.DoubleSupplier;

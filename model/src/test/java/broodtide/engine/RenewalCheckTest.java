@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.colony.BeeRates;
 import broodtide.control.Plan;
+import broodtide.flow.FlowEngine;
 import broodtide.mite.MiteRates;
 import broodtide.mite.Renewal;
 import broodtide.pages.Check;

@@ -3,6 +3,7 @@ package broodtide.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.control.Plan;
+import broodtide.flow.FlowEngine;
 import java.time.LocalDate;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,7 @@
 package broodtide.classroom;
 
+import broodtide.web.Query;
+import broodtide.web.Refused;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

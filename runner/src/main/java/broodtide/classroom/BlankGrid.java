@@ -1,6 +1,7 @@
 package broodtide.classroom;
 
-import broodtide.study.Lesson;
+import broodtide.lesson.Lesson;
+import broodtide.web.Html;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;

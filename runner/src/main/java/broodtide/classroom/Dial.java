@@ -13,7 +13,7 @@ import broodtide.measure.OutOfRange;
  * @param step from one place of the slider to the next
  * @param start where it stands at first
  */
-record Dial(
+public record Dial(
     String name, String label, String unit, double least, double most, double step, double start) {
   /** The range in words. */
   String range() {

@@ -1,14 +1,16 @@
 package broodtide.classroom;
 
+import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
 import broodtide.engine.Scenario;
+import broodtide.lesson.Library;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
-import broodtide.study.ControlTemplate;
-import broodtide.study.Library;
+import broodtide.web.Query;
+import broodtide.web.Refused;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -17,7 +19,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What the explorer lets one set, and the colony that comes of it. */
-final class Explorer {
+public final class Explorer {
   /** First day of every colony: an invented year from March to the March after. */
   static final LocalDate FIRST_DAY = LocalDate.of(2026, 3, 1);
 

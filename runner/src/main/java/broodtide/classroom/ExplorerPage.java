@@ -1,6 +1,9 @@
 package broodtide.classroom;
 
-import broodtide.study.ControlTemplate;
+import broodtide.catalog.ControlTemplate;
+import broodtide.web.Frame;
+import broodtide.web.Html;
+import broodtide.web.Template;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;

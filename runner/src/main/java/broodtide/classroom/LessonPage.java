@@ -1,6 +1,9 @@
 package broodtide.classroom;
 
-import broodtide.study.Lesson;
+import broodtide.lesson.Lesson;
+import broodtide.web.Frame;
+import broodtide.web.Html;
+import broodtide.web.Template;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;

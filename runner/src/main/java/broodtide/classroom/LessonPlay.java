@@ -1,8 +1,8 @@
 package broodtide.classroom;
 
 import broodtide.engine.Quantity;
-import broodtide.report.Digits;
-import broodtide.study.Lesson;
+import broodtide.lesson.Lesson;
+import broodtide.words.Digits;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;

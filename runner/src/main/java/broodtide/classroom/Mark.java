@@ -2,7 +2,7 @@ package broodtide.classroom;
 
 import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
-import broodtide.study.Lesson;
+import broodtide.lesson.Lesson;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,8 +1,8 @@
 package broodtide.classroom;
 
-import broodtide.compare.YearStages;
+import broodtide.assessment.YearStages;
+import broodtide.catalog.LimitLibrary;
 import broodtide.season.Climate;
-import broodtide.study.LimitLibrary;
 import broodtide.wash.LimitSet;
 import java.time.LocalDate;
 import java.util.ArrayList;

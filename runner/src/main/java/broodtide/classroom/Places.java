@@ -1,7 +1,7 @@
 package broodtide.classroom;
 
+import broodtide.lesson.Library;
 import broodtide.season.Climate;
-import broodtide.study.Library;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

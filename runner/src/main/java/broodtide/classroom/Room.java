@@ -1,8 +1,12 @@
 package broodtide.classroom;
 
+import broodtide.lesson.Lesson;
+import broodtide.lesson.Library;
 import broodtide.season.Climate;
-import broodtide.study.Lesson;
-import broodtide.study.Library;
+import broodtide.web.Answer;
+import broodtide.web.Assets;
+import broodtide.web.Query;
+import broodtide.web.Refused;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +17,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the class page can be asked for, and the answer to each. */
-final class Room {
+public final class Room {
   private static final Pattern LESSON =
       Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
   private static final String STATIC = "/static/";
@@ -36,7 +40,7 @@ final class Room {
   }
 
   /** Plays once in every climate, so that the first who asks need not wait. */
-  void warm() {
+  public void warm() {
     for (String name : places.names()) {
       Explorer.Colony colony =
           explorer.read("climate=" + URLEncoder.encode(name, StandardCharsets.UTF_8));

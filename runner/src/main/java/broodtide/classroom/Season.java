@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** One colony's season as it is shown: it ends on the day on which the colony is lost. */
-final class Season {
+public final class Season {
   /** Fewer bees than these cannot keep warm or rear brood: choice. */
   static final int FEWEST_BEES = 500;
 

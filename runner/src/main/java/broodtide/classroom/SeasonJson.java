@@ -10,7 +10,7 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** Seasons as the page's script reads them. */
-final class SeasonJson {
+public final class SeasonJson {
   private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_EVEN);
   private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_EVEN);
 

@@ -1,11 +1,11 @@
 package broodtide.classroom;
 
-import broodtide.compare.ControlCautions;
-import broodtide.compare.PlanCheck;
+import broodtide.assessment.ControlCautions;
+import broodtide.assessment.PlanCheck;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Quantity;
-import broodtide.report.Digits;
+import broodtide.words.Digits;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

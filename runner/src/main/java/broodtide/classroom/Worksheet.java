@@ -1,15 +1,18 @@
 package broodtide.classroom;
 
+import broodtide.lesson.Lesson;
 import broodtide.report.Almanac;
 import broodtide.report.ColonyChart;
-import broodtide.report.Digits;
 import broodtide.report.Estimate;
 import broodtide.report.Heading;
 import broodtide.report.Line;
 import broodtide.report.Marker;
 import broodtide.report.Panel;
 import broodtide.report.Size;
-import broodtide.study.Lesson;
+import broodtide.web.Frame;
+import broodtide.web.Html;
+import broodtide.web.Template;
+import broodtide.words.Digits;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
 package broodtide.cli;
 
-import broodtide.compare.Caution;
-import broodtide.compare.ColonyCase;
-import broodtide.compare.DecisionFile;
+import broodtide.assessment.Caution;
+import broodtide.assessment.ColonyCase;
 import broodtide.engine.Workers;
 import broodtide.fit.Backtest;
-import broodtide.report.Digits;
 import broodtide.report.Outputs;
-import broodtide.report.Table;
+import broodtide.results.DecisionFile;
+import broodtide.terminal.Table;
+import broodtide.words.Digits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

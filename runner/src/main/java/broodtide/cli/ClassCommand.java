@@ -1,8 +1,8 @@
 package broodtide.cli;
 
-import broodtide.classroom.ClassServer;
+import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
-import broodtide.study.Library;
+import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.concurrent.Callable;

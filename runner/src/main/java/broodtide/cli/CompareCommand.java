@@ -1,11 +1,11 @@
 package broodtide.cli;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.PlanText;
-import broodtide.compare.UsualPlans;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.UsualPlans;
+import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
-import broodtide.study.ControlTemplate;
-import broodtide.study.Library;
+import broodtide.decision.PlanText;
+import broodtide.lesson.Library;
 import broodtide.study.Study;
 import java.util.List;
 import java.util.Optional;

@@ -1,14 +1,14 @@
 package broodtide.cli;
 
-import broodtide.compare.Caution;
-import broodtide.compare.ColonyCase;
-import broodtide.compare.DecisionFile;
+import broodtide.assessment.Caution;
+import broodtide.assessment.ColonyCase;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Outputs;
 import broodtide.report.Picture;
-import broodtide.report.Table;
+import broodtide.results.DecisionFile;
+import broodtide.terminal.Table;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,14 +1,15 @@
 package broodtide.cli;
 
-import broodtide.compare.ColonyResult;
-import broodtide.compare.ResultsFile;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Page;
 import broodtide.report.PagePart;
 import broodtide.report.PlanFiles;
+import broodtide.report.PlanPictures;
 import broodtide.report.RunFacts;
 import broodtide.report.SeasonChart;
 import broodtide.report.WindowPicture;
+import broodtide.results.ColonyResult;
+import broodtide.results.ResultsFile;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package broodtide.cli;
 
-import broodtide.compare.UsualPlans;
+import broodtide.assessment.UsualPlans;
 import broodtide.control.Plan;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,12 +1,12 @@
 package broodtide.cli;
 
-import broodtide.compare.Caution;
-import broodtide.compare.ColonyCase;
+import broodtide.assessment.Caution;
+import broodtide.assessment.ColonyCase;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
-import broodtide.report.Digits;
-import broodtide.report.Plain;
-import broodtide.report.Table;
+import broodtide.terminal.Table;
+import broodtide.words.Digits;
+import broodtide.words.Plain;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -1,11 +1,11 @@
 package broodtide.cli;
 
-import broodtide.compare.Outcome;
+import broodtide.assessment.Outcome;
+import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.Surroundings;
+import broodtide.forms.Nearest;
+import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
-import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
-import broodtide.study.Nearest;
-import broodtide.study.Surroundings;
 import broodtide.wash.Frame;
 import broodtide.wash.WashMethod;
 import java.util.Arrays;

@@ -1,11 +1,12 @@
 package broodtide.cli;
 
+import broodtide.forms.BadInput;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
 import broodtide.report.OutputRefused;
-import broodtide.report.Terminal;
 import broodtide.season.YearSpan;
-import broodtide.study.BadInput;
+import broodtide.terminal.Terminal;
+import broodtide.terminal.WatchedOutput;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;

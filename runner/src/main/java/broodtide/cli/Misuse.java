@@ -1,6 +1,6 @@
 package broodtide.cli;
 
-import broodtide.study.Nearest;
+import broodtide.forms.Nearest;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;

@@ -1,6 +1,6 @@
 package broodtide.cli;
 
-import broodtide.compare.Outcome;
+import broodtide.assessment.Outcome;
 
 /** The word for what is judged. */
 final class OutcomeOption {

@@ -1,8 +1,8 @@
 package broodtide.cli;
 
-import broodtide.study.BadInput;
-import broodtide.study.Fault;
-import broodtide.study.Library;
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.lesson.Library;
 import broodtide.study.Study;
 import broodtide.study.WashFile;
 import com.fasterxml.jackson.core.json.JsonReadFeature;

@@ -1,10 +1,10 @@
 package broodtide.cli;
 
+import broodtide.forms.BadInput;
+import broodtide.lesson.Library;
+import broodtide.lesson.StudySchema;
 import broodtide.measure.OutOfRange;
 import broodtide.report.Outputs;
-import broodtide.study.BadInput;
-import broodtide.study.Library;
-import broodtide.study.StudySchema;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;

@@ -1,7 +1,7 @@
 package broodtide.cli;
 
-import broodtide.study.BadInput;
-import broodtide.study.Fault;
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -1,20 +1,20 @@
 package broodtide.cli;
 
-import broodtide.compare.Caution;
-import broodtide.compare.CountOutlook;
-import broodtide.compare.CountReading;
+import broodtide.assessment.Caution;
+import broodtide.assessment.CountOutlook;
+import broodtide.assessment.CountReading;
+import broodtide.catalog.LimitLibrary;
 import broodtide.engine.Workers;
+import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
-import broodtide.report.Digits;
 import broodtide.season.Climate;
-import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
 import broodtide.wash.LimitSet;
 import broodtide.wash.SamplePlan;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
+import broodtide.words.Digits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 package broodtide.cli;
 
-import broodtide.compare.CountOutlook;
-import broodtide.compare.CountReading;
-import broodtide.report.Digits;
-import broodtide.report.Odds;
-import broodtide.report.Plain;
+import broodtide.assessment.CountOutlook;
+import broodtide.assessment.CountReading;
 import broodtide.wash.Interval;
+import broodtide.words.Digits;
+import broodtide.words.Odds;
+import broodtide.words.Plain;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;

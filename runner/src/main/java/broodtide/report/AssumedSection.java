@@ -1,8 +1,8 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.PlanRun;
-import broodtide.compare.Wintering;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Wintering;
 import broodtide.control.Control;
 import broodtide.measure.Tag;
 import broodtide.mite.Immigration;
@@ -10,6 +10,8 @@ import broodtide.season.YearSpan;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
+import broodtide.words.Digits;
+import broodtide.words.Plain;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,9 +1,11 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyResult;
-import broodtide.compare.Comparison;
-import broodtide.compare.PlanRun;
-import broodtide.compare.Windows;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanRun;
+import broodtide.decision.Windows;
+import broodtide.results.ColonyResult;
+import broodtide.words.Answer;
+import broodtide.words.WindowWords;
 import java.util.List;
 
 /** The section of the page about one colony: chart, plans, washes, and what was learned. */

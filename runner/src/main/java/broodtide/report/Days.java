@@ -15,7 +15,7 @@ import java.util.Locale;
  * @param left left edge in picture units
  * @param right right edge
  */
-record Days(LocalDate first, LocalDate last, double left, double right) {
+public record Days(LocalDate first, LocalDate last, double left, double right) {
   /** Up to this many days the axis shows weeks of the month, from there on only months. */
   private static final int SHORT = 75;
 

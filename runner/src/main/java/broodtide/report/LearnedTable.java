@@ -1,10 +1,12 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyResult;
 import broodtide.fit.Learned;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.UnknownSummary;
+import broodtide.results.ColonyResult;
+import broodtide.words.Digits;
+import broodtide.words.UnknownWords;
 import java.util.List;
 
 /** What the washes taught of one colony, and what they left open. */

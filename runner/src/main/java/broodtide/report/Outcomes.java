@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param best the best place, the first one of equals; null when every cell is masked
  * @param near how close to the best a cell must be to be called as good
  */
-record Outcomes(double low, double high, @Nullable Place best, double near) {
+public record Outcomes(double low, double high, @Nullable Place best, double near) {
   /** A cell with an outcome. */
   record Place(int row, int column, double value) {}
 

@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.words.Digits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

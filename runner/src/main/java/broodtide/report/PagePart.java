@@ -1,8 +1,9 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.ColonyResult;
-import broodtide.compare.ControlCautions;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.ControlCautions;
+import broodtide.results.ColonyResult;
+import broodtide.words.Answer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package broodtide.report;
 
-import broodtide.compare.Caution;
+import broodtide.assessment.Caution;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;

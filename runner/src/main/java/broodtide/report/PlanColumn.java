@@ -1,6 +1,6 @@
 package broodtide.report;
 
-import broodtide.compare.PlanRun;
+import broodtide.assessment.PlanRun;
 import java.util.List;
 import java.util.function.Function;
 

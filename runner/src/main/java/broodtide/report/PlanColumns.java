@@ -1,11 +1,14 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.Comparison;
-import broodtide.compare.PlanFigures;
-import broodtide.compare.PlanRun;
-import broodtide.compare.Spread;
-import broodtide.compare.SpringLow;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanFigures;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Spread;
+import broodtide.assessment.SpringLow;
+import broodtide.words.Answer;
+import broodtide.words.Digits;
+import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,9 +1,9 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyResult;
-import broodtide.compare.PlanDay;
-import broodtide.compare.PlanRun;
-import broodtide.compare.Spread;
+import broodtide.assessment.PlanDay;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Spread;
+import broodtide.results.ColonyResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

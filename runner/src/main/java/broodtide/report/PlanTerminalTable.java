@@ -1,8 +1,10 @@
 package broodtide.report;
 
-import broodtide.compare.Comparison;
-import broodtide.compare.PlanRun;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanRun;
 import broodtide.control.Control;
+import broodtide.terminal.Table;
+import broodtide.words.Plain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

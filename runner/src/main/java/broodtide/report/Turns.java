@@ -1,15 +1,19 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.ColonyResult;
-import broodtide.compare.Comparison;
-import broodtide.compare.PlanRun;
-import broodtide.compare.Spread;
-import broodtide.compare.Sway;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Spread;
+import broodtide.assessment.Sway;
+import broodtide.catalog.Assumptions;
 import broodtide.control.MiticideCourse;
 import broodtide.fit.Priors;
-import broodtide.study.Assumptions;
+import broodtide.results.ColonyResult;
 import broodtide.wash.SamplePlan;
+import broodtide.words.Answer;
+import broodtide.words.Digits;
+import broodtide.words.Plain;
+import broodtide.words.UnknownWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

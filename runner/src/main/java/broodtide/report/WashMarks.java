@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.words.Digits;
 import java.util.ArrayList;
 import java.util.List;
 

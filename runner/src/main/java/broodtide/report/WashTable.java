@@ -1,17 +1,21 @@
 package broodtide.report;
 
-import broodtide.compare.ColonyCase;
-import broodtide.compare.ColonyResult;
-import broodtide.compare.YearStages;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.YearStages;
 import broodtide.fit.ExpectedWashes;
+import broodtide.results.ColonyResult;
 import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
+import broodtide.words.Answer;
+import broodtide.words.Digits;
+import broodtide.words.Odds;
+import broodtide.words.Plain;
 import java.util.List;
 import java.util.Optional;
 
 /** What the washes of one colony say, one by one. */
-record WashTable(ColonyResult result) {
+public record WashTable(ColonyResult result) {
   private static final double LEVEL = 0.9;
 
   void write(Html h, String heading) {

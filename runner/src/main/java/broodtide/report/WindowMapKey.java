@@ -1,6 +1,6 @@
 package broodtide.report;
 
-import broodtide.compare.Caution;
+import broodtide.assessment.Caution;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;

@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.words.Digits;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;

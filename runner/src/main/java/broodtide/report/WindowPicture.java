@@ -1,7 +1,10 @@
 package broodtide.report;
 
-import broodtide.compare.Obstacle;
-import broodtide.compare.Windows;
+import broodtide.assessment.Obstacle;
+import broodtide.decision.Windows;
+import broodtide.words.Digits;
+import broodtide.words.OutcomeWords;
+import broodtide.words.Plain;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -22,7 +25,7 @@ public final class WindowPicture {
    * @param w a finished search
    */
   public static WindowMap of(Windows w) {
-    broodtide.compare.Outcome o = w.outcome();
+    broodtide.assessment.Outcome o = w.outcome();
     List<WindowMap.Row> rows = new ArrayList<>();
     for (Windows.Row row : w.rows()) {
       rows.add(
@@ -46,7 +49,7 @@ public final class WindowPicture {
   }
 
   private static Heading heading(Windows w) {
-    broodtide.compare.Outcome o = w.outcome();
+    broodtide.assessment.Outcome o = w.outcome();
     String title =
         w.best()
             .map(
@@ -71,7 +74,7 @@ public final class WindowPicture {
    * @param o what plans are judged by
    * @param mean a difference in the unit of the outcome
    */
-  public static String signed(broodtide.compare.Outcome o, double mean) {
+  public static String signed(broodtide.assessment.Outcome o, double mean) {
     double shown = mean * o.shownTimes();
     if (Math.abs(shown) < 0.05) {
       return "0";

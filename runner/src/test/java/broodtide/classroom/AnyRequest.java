@@ -2,7 +2,10 @@ package broodtide.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.study.Library;
+import broodtide.lesson.Library;
+import broodtide.web.Answer;
+import broodtide.web.Doorkeeper;
+import broodtide.web.Refused;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpContext;
 import com.sun.net.httpserver.HttpExchange;

@@ -3,6 +3,8 @@ package broodtide.classroom;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import broodtide.web.Query;
+import broodtide.web.Refused;
 import java.io.IOException;
 import java.net.Socket;
 import java.net.http.HttpRequest;

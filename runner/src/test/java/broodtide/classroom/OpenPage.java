@@ -1,6 +1,7 @@
 package broodtide.classroom;
 
-import broodtide.study.Library;
+import broodtide.lesson.Library;
+import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.compare.Caution;
+import broodtide.assessment.Caution;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -2,9 +2,9 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.report.Terminal;
-import broodtide.study.ClimateFile;
-import broodtide.study.Library;
+import broodtide.catalog.ClimateFile;
+import broodtide.lesson.Library;
+import broodtide.terminal.Terminal;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;

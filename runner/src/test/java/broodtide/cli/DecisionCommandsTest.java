@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.report.Terminal;
+import broodtide.terminal.Terminal;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.report.Terminal;
+import broodtide.terminal.Terminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;

@@ -2,8 +2,8 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.study.ControlTemplate;
-import broodtide.study.Library;
+import broodtide.catalog.ControlTemplate;
+import broodtide.lesson.Library;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,6 +1,6 @@
 package broodtide.cli;
 
-import broodtide.report.Terminal;
+import broodtide.terminal.Terminal;
 import java.io.ByteArrayInputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.words.Digits;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

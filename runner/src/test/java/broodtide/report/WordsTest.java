@@ -3,6 +3,8 @@ package broodtide.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import broodtide.words.Digits;
+import broodtide.words.Odds;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,12 @@
 package broodtide.study;
 
+import broodtide.catalog.Assumptions;
+import broodtide.catalog.ControlFields;
+import broodtide.forms.Field;
+import broodtide.forms.Fields;
+import broodtide.forms.NumberForm;
+import broodtide.forms.ObjectForm;
+import broodtide.forms.TextForm;
 import broodtide.mite.StockTraits;
 import java.util.List;
 import java.util.Optional;

@@ -2,6 +2,7 @@ package broodtide.study;
 
 import static broodtide.measure.Tag.CHOICE;
 
+import broodtide.catalog.Assumptions;
 import broodtide.measure.Measure;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.StockTraits;

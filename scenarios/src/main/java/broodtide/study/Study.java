@@ -1,5 +1,7 @@
 package broodtide.study;
 
+import broodtide.catalog.Assumptions;
+import broodtide.catalog.Surroundings;
 import broodtide.colony.BeeRates;
 import broodtide.control.Control;
 import broodtide.control.Plan;
@@ -7,6 +9,7 @@ import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
+import broodtide.forms.Source;
 import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.mite.StockTraits;

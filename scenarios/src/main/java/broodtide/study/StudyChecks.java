@@ -1,10 +1,15 @@
 package broodtide.study;
 
+import broodtide.catalog.Assumptions;
 import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
+import broodtide.forms.Fields;
+import broodtide.forms.Node;
+import broodtide.forms.Placed;
+import broodtide.forms.Source;
 import broodtide.study.Study.Referred;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package broodtide.study;
 
+import broodtide.forms.BadInput;
+import broodtide.forms.NeatJson;
+import broodtide.forms.Reading;
+import broodtide.forms.Source;
 import java.nio.file.Path;
 
 /** Studies as JSON, in which {@code //} and {@code /* *}{@code /} comments are allowed. */

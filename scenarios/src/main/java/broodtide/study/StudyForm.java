@@ -1,8 +1,24 @@
 package broodtide.study;
 
+import broodtide.catalog.Assumptions;
+import broodtide.catalog.ClimateForm;
+import broodtide.catalog.LimitsForm;
+import broodtide.catalog.Surroundings;
 import broodtide.colony.BeeRates;
 import broodtide.control.Control;
 import broodtide.control.Plan;
+import broodtide.forms.ChoiceForm;
+import broodtide.forms.DateForm;
+import broodtide.forms.Field;
+import broodtide.forms.Fields;
+import broodtide.forms.ListForm;
+import broodtide.forms.MonthDayForm;
+import broodtide.forms.NumberForm;
+import broodtide.forms.ObjectForm;
+import broodtide.forms.Placed;
+import broodtide.forms.RatesForm;
+import broodtide.forms.Source;
+import broodtide.forms.TextForm;
 import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
@@ -17,7 +33,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The fields of a study. */
-final class StudyForm {
+public final class StudyForm {
   /** A plan as read, its controls with their places. */
   record Draft(String name, List<Placed<Control>> controls) {}
 

@@ -1,6 +1,12 @@
 package broodtide.study;
 
 import broodtide.control.Control;
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Faults;
+import broodtide.forms.Nearest;
+import broodtide.table.Sheet;
+import broodtide.table.SheetText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;

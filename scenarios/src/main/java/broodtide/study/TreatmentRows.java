@@ -1,9 +1,20 @@
 package broodtide.study;
 
+import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.ControlTemplate.Action;
 import broodtide.control.Control;
 import broodtide.control.Plan;
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Faults;
+import broodtide.forms.Nearest;
+import broodtide.forms.TextForm;
+import broodtide.lesson.Library;
 import broodtide.measure.OutOfRange;
-import broodtide.study.ControlTemplate.Action;
+import broodtide.table.CellReader;
+import broodtide.table.Header;
+import broodtide.table.PastDays;
+import broodtide.table.Sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,5 +1,10 @@
 package broodtide.study;
 
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Faults;
+import broodtide.table.Sheet;
+import broodtide.table.SheetText;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;

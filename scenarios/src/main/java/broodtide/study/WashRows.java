@@ -1,6 +1,14 @@
 package broodtide.study;
 
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Faults;
+import broodtide.forms.TextForm;
 import broodtide.measure.OutOfRange;
+import broodtide.table.CellReader;
+import broodtide.table.Header;
+import broodtide.table.PastDays;
+import broodtide.table.Sheet;
 import broodtide.wash.Frame;
 import broodtide.wash.HalfCup;
 import broodtide.wash.Wash;

@@ -2,6 +2,13 @@ package broodtide.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.ClimateFile;
+import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.ControlTemplateFile;
+import broodtide.catalog.LimitLibrary;
+import broodtide.forms.BadInput;
+import broodtide.forms.Source;
+import broodtide.lesson.LessonFile;
 import broodtide.season.Climate;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

@@ -3,6 +3,7 @@ package broodtide.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import broodtide.forms.BadInput;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;

@@ -2,6 +2,7 @@ package broodtide.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.lesson.Library;
 import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -15,6 +15,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.fit.SeasonPosterior.Effort;
+import broodtide.lesson.Library;
 import broodtide.pages.WrittenPart;
 import broodtide.wash.Wash;
 import java.io.IOException;

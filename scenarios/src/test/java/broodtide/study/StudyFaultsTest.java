@@ -3,6 +3,7 @@ package broodtide.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import broodtide.forms.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.catalog.Assumptions;
+import broodtide.catalog.ClimateFile;
+import broodtide.catalog.Surroundings;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
+import broodtide.lesson.Library;
 import broodtide.mite.Immigration;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,7 +42,7 @@ class StudyFileTest {
   }
 
   @ParameterizedTest
-  @MethodSource("broodtide.study.LibraryTest#studies")
+  @MethodSource("broodtide.lesson.LibraryTest#studies")
   void whatIsWrittenReadsTheSame(String name, @TempDir Path dir) throws IOException {
     Path folder = Path.of("library", "studies");
     Study study = StudyFile.read(folder.resolve(name + ".json"));

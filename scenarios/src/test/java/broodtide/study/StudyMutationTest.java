@@ -3,6 +3,11 @@ package broodtide.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import broodtide.catalog.ClimateFile;
+import broodtide.forms.BadInput;
+import broodtide.forms.Source;
+import broodtide.lesson.Library;
+import broodtide.lesson.StudySchema;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;

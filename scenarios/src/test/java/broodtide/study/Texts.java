@@ -1,5 +1,8 @@
 package broodtide.study;
 
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.forms.Source;
 import java.util.List;
 
 /** Texts that several tests read. */

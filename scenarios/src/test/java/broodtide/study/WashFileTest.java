@@ -3,6 +3,10 @@ package broodtide.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import broodtide.forms.BadInput;
+import broodtide.forms.Fault;
+import broodtide.table.Sheet;
+import broodtide.table.SheetText;
 import broodtide.wash.Frame;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;

@@ -1,0 +1,271 @@
+package broodtide.flow;
+
+import static broodtide.flow.FlowState.DAUGHTERS;
+import static broodtide.flow.FlowState.DIED_IN_CELLS;
+import static broodtide.flow.FlowState.DIED_ON_BEES;
+import static broodtide.flow.FlowState.FORAGER_HARMED;
+import static broodtide.flow.FlowState.FORAGER_SOUND;
+import static broodtide.flow.FlowState.HIVE_HARMED;
+import static broodtide.flow.FlowState.HIVE_SOUND;
+import static broodtide.flow.FlowState.IMMIGRANTS;
+import static broodtide.flow.FlowState.KILLED;
+import static broodtide.flow.FlowState.PHORETIC;
+import static broodtide.flow.FlowState.WINTER_HARMED;
+import static broodtide.flow.FlowState.WINTER_SOUND;
+
+import broodtide.colony.BeeRates;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Member;
+import broodtide.engine.Schedule;
+import broodtide.mite.CellLoad;
+import broodtide.mite.MiteRates;
+import broodtide.season.Climate;
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+
+/**
+ * The rates of change of a colony and its mites in continuous time: the same rates as the daily
+ * engine, every brood delay a chain of equal stages. Between two breaks of the plan everything here
+ * is continuous in time.
+ */
+public final class FlowEquations implements FirstOrderDifferentialEquations {
+  private static final double FEW = 1e-12;
+
+  private final FlowState layout;
+  private final Schedule schedule;
+  private final Climate climate;
+  private final BeeRates bees;
+  private final MiteRates mites;
+  private final Member member;
+  private final double[] clean;
+
+  private int segment;
+  private double onBees;
+  private double inCells;
+
+  FlowEquations(FlowState layout, Schedule schedule, ColonyModel model, Member member) {
+    this.layout = layout;
+    this.schedule = schedule;
+    this.member = member;
+    climate = model.climate();
+    bees = model.bees();
+    mites = model.mites();
+    clean = new double[layout.vector().length];
+  }
+
+  /** Takes the plan's settings of a day until the next call. */
+  void enter(int day) {
+    segment = day;
+    onBees = 0;
+    inCells = 0;
+    for (int c = 0; c < schedule.courses.size(); c++) {
+      Schedule.Course course = schedule.courses.get(c);
+      if (course.acts()[day]) {
+        double success = c < member.success().size() ? member.success().get(c) : 1;
+        onBees += success * course.onBees();
+        inCells += success * course.inCells();
+      }
+    }
+  }
+
+  /** Times at which a curve of the climate bends, in days since the start, rising. */
+  double[] bends() {
+    return Stream.of(
+            climate.laying(), climate.droneShare(), climate.winterShare(), climate.springRelease())
+        .flatMapToDouble(curve -> Arrays.stream(curve.bends()).flatMap(this::everyYear))
+        .filter(t -> t > 0 && t < schedule.days)
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  private DoubleStream everyYear(double share) {
+    int years = (int) (schedule.days / schedule.yearLength) + 2;
+    return IntStream.range(0, years)
+        .mapToDouble(i -> (i + share - schedule.yearShare) * schedule.yearLength + 0.5);
+  }
+
+  @Override
+  public int getDimension() {
+    return clean.length;
+  }
+
+  @Override
+  public void computeDerivatives(double t, double[] state, double[] rate) {
+    for (int i = 0; i < clean.length; i++) {
+      clean[i] = Math.max(0, state[i]);
+    }
+    Arrays.fill(rate, 0);
+    double[] y = clean;
+    double year = yearShare(t);
+    double adults = y[0] + y[1] + y[2] + y[3] + y[4] + y[5];
+    int last = layout.stages - 1;
+
+    double droneShare = Math.max(climate.droneShare().at(year), schedule.droneFloor[segment]);
+    double potential = schedule.noLaying[segment] ? 0 : climate.laying().at(year);
+    double eggs =
+        member.strength()
+            * potential
+            * adults
+            / (adults + bees.halfLayingAdults() + Double.MIN_NORMAL);
+    double kept = 1 - schedule.broodCost[segment];
+    double ow = layout.openWorkerRate();
+    double od = layout.openDroneRate();
+    double cappedWorker = kept * ow * y[layout.openWorker + last];
+    double cappedDrone = kept * od * y[layout.openDrone + last];
+    chain(rate, y, layout.openWorker, eggs * (1 - droneShare) * bees.workerSurvival(), ow, 0);
+    chain(rate, y, layout.openDrone, eggs * droneShare * bees.droneSurvival(), od, 0);
+
+    double perBee = bees.beesPerGram() / Math.max(1, adults);
+    double toWorker = mites.workerInvasion() * cappedWorker * perBee;
+    double toDrone = mites.droneInvasion() * cappedDrone * perBee;
+    double enter = mites.invasion(cappedWorker * perBee, cappedDrone * perBee);
+    double workerPart = toWorker / (toWorker + toDrone + Double.MIN_NORMAL);
+    double entering = enter * y[PHORETIC];
+    double cells = sum(y, layout.cappedWorker);
+    double death =
+        mites.deathBroodless()
+            + (mites.deathWithBrood() - mites.deathBroodless())
+                * cells
+                / (cells + mites.broodForSummerDeath());
+
+    double cw = layout.cappedWorkerRate();
+    double cd = layout.cappedDroneRate();
+    double workerOut = cw * y[layout.cappedWorker + last];
+    double workerMothersOut = cw * y[layout.workerMothers + last];
+    double droneMothersOut = cd * y[layout.droneMothers + last];
+    double workerLoad = y[layout.workerMothers + last] / (y[layout.cappedWorker + last] + FEW);
+    double droneLoad = y[layout.droneMothers + last] / (y[layout.cappedDrone + last] + FEW);
+    chain(rate, y, layout.cappedWorker, cappedWorker, cw, 0);
+    chain(rate, y, layout.cappedDrone, cappedDrone, cd, 0);
+    chain(rate, y, layout.workerMothers, entering * workerPart, cw, inCells);
+    chain(rate, y, layout.droneMothers, toDrone > 0 ? entering * (1 - workerPart) : 0, cd, inCells);
+
+    double fertility = fertility(t) * member.vigour();
+    double k = mites.clumping();
+    double workerYoung =
+        workerMothersOut
+            * fertility
+            * mites.workerDaughters()
+            * clumped(mites.workerCrowding() * workerLoad, k + 1);
+    double droneYoung =
+        droneMothersOut
+            * fertility
+            * mites.droneDaughters()
+            * clumped(mites.droneCrowding() * droneLoad, k + 1);
+    double back =
+        workerMothersOut * mites.workerMothersBack()
+            + droneMothersOut * mites.droneMothersBack()
+            + workerYoung * (1 - mites.workerDaughtersLost())
+            + droneYoung * (1 - mites.droneDaughtersLost());
+    double arriving = schedule.immigration[segment] * member.immigration();
+    rate[PHORETIC] = back + arriving - entering - (death + onBees) * y[PHORETIC];
+    rate[DAUGHTERS] = workerYoung + droneYoung;
+    rate[IMMIGRANTS] = arriving;
+    rate[DIED_ON_BEES] = death * y[PHORETIC];
+    rate[DIED_IN_CELLS] = workerMothersOut + droneMothersOut + workerYoung + droneYoung - back;
+    rate[KILLED] =
+        onBees * y[PHORETIC]
+            + inCells * (sum(y, layout.workerMothers) + sum(y, layout.droneMothers));
+
+    double clear = clumped(workerLoad, k);
+    double alive = clumped(bees.cappedDeathPerMite() * workerLoad, k);
+    double carried = y[PHORETIC] / Math.max(1, adults);
+    double winterShare = climate.winterShare().at(year);
+    double release = climate.springRelease().at(year) * bees.springRelease();
+    age(
+        rate,
+        y,
+        HIVE_SOUND,
+        FORAGER_SOUND,
+        WINTER_SOUND,
+        workerOut * clear,
+        1,
+        carried,
+        winterShare,
+        release);
+    age(
+        rate,
+        y,
+        HIVE_HARMED,
+        FORAGER_HARMED,
+        WINTER_HARMED,
+        workerOut * Math.max(0, alive - clear),
+        bees.harm(),
+        carried,
+        winterShare,
+        release);
+  }
+
+  /** (1 + x / K)^-n for n = K or K + 1; products where K is the usual 2. See {@link CellLoad}. */
+  private double clumped(double x, double n) {
+    double k = mites.clumping();
+    double share = 1 / (1 + x / k);
+    if (k != 2) {
+      return Math.pow(share, n);
+    }
+    return n == k ? share * share : share * share * share;
+  }
+
+  private void age(
+      double[] rate,
+      double[] y,
+      int hive,
+      int forager,
+      int winter,
+      double emerging,
+      double harm,
+      double carried,
+      double winterShare,
+      double release) {
+    double cost = schedule.beeCost[segment];
+    double summer = 1 + bees.mitesOnSummerBees() * carried;
+    double cold = 1 + bees.mitesOnWinterBees() * carried;
+    double toForage = bees.foraging() * y[hive];
+    double released = release * y[winter];
+    rate[hive] =
+        emerging * (1 - winterShare)
+            - toForage
+            - (harm * bees.hiveDeath() * summer + cost) * y[hive];
+    rate[forager] =
+        toForage
+            + released * bees.releasedToForage()
+            - (harm * bees.foragerDeath() * summer + cost) * y[forager];
+    rate[winter] =
+        emerging * winterShare - released - (harm * bees.winterDeath() * cold + cost) * y[winter];
+  }
+
+  /** Inflow through equal stages, each passed at one rate and drained at another. */
+  private void chain(
+      double[] rate, double[] y, int first, double inflow, double passage, double drain) {
+    double in = inflow;
+    for (int k = first; k < first + layout.stages; k++) {
+      double out = passage * y[k];
+      rate[k] = in - out - drain * y[k];
+      in = out;
+    }
+  }
+
+  private double sum(double[] y, int first) {
+    double sum = 0;
+    for (int k = first; k < first + layout.stages; k++) {
+      sum += y[k];
+    }
+    return sum;
+  }
+
+  /** A day's values of the curves hold at its noon. */
+  private double yearShare(double t) {
+    return schedule.yearShare + (t - 0.5) / schedule.yearLength;
+  }
+
+  private double fertility(double t) {
+    double noon = Math.max(0, Math.min(schedule.days - 1.0, t - 0.5));
+    int day = Math.min((int) noon, Math.max(0, schedule.days - 2));
+    double next = schedule.fertility[Math.min(day + 1, schedule.days - 1)];
+    return schedule.fertility[day] + (next - schedule.fertility[day]) * (noon - day);
+  }
+}

@@ -1,0 +1,234 @@
+package broodtide.flow;
+
+import broodtide.colony.BroodTimes;
+import broodtide.engine.ColonyBlock;
+import broodtide.engine.ColonyView;
+import broodtide.engine.MiteLedger;
+import broodtide.mite.CellLoad;
+
+/**
+ * Where each variable of the flow engine lies in its state vector, and how to read one as a colony.
+ */
+public final class FlowState implements ColonyView {
+  static final int HIVE_SOUND = 0;
+  static final int HIVE_HARMED = 1;
+  static final int FORAGER_SOUND = 2;
+  static final int FORAGER_HARMED = 3;
+  static final int WINTER_SOUND = 4;
+  static final int WINTER_HARMED = 5;
+  static final int PHORETIC = 6;
+  static final int DAUGHTERS = 7;
+  static final int IMMIGRANTS = 8;
+  static final int DIED_ON_BEES = 9;
+  static final int DIED_IN_CELLS = 10;
+  static final int KILLED = 11;
+  static final int CUT_OUT = 12;
+  static final int MOVED_AWAY = 13;
+  private static final int CHAINS = 14;
+
+  final int stages;
+  final int openWorker;
+  final int openDrone;
+  final int cappedWorker;
+  final int cappedDrone;
+  final int workerMothers;
+  final int droneMothers;
+  private final double clumping;
+  private final double startMites;
+  private double[] y;
+
+  private FlowState(int stages, double clumping, double startMites) {
+    this.stages = stages;
+    this.clumping = clumping;
+    this.startMites = startMites;
+    openWorker = CHAINS;
+    openDrone = openWorker + stages;
+    cappedWorker = openDrone + stages;
+    cappedDrone = cappedWorker + stages;
+    workerMothers = cappedDrone + stages;
+    droneMothers = workerMothers + stages;
+    y = new double[droneMothers + stages];
+  }
+
+  /** The first lane of a block whose rings start at index 0, with its brood spread over stages. */
+  static FlowState of(ColonyBlock b, int stages, double clumping) {
+    FlowState s = new FlowState(stages, clumping, b.mites(0));
+    double[][] kinds = b.adultKinds();
+    for (int k = 0; k < kinds.length; k++) {
+      s.y[k] = kinds[k][0];
+    }
+    s.y[PHORETIC] = b.phoretic[0];
+    s.spread(b.openWorker, s.openWorker);
+    s.spread(b.openDrone, s.openDrone);
+    s.spread(b.cappedWorker, s.cappedWorker);
+    s.spread(b.cappedDrone, s.cappedDrone);
+    s.spread(b.workerMothers, s.workerMothers);
+    s.spread(b.droneMothers, s.droneMothers);
+    return s;
+  }
+
+  /** Shares each day's cohort out over the stages that its ages fall into. */
+  private void spread(double[][] ring, int chain) {
+    int days = ring.length;
+    for (int i = 0; i < days; i++) {
+      double youngest = (double) (days - i - 1) / days * stages;
+      double oldest = (double) (days - i) / days * stages;
+      for (int k = (int) youngest; k < Math.min(stages, Math.ceil(oldest)); k++) {
+        double overlap = Math.min(oldest, k + 1) - Math.max(youngest, k);
+        y[chain + k] += ring[i][0] * Math.max(0, overlap) / (oldest - youngest);
+      }
+    }
+  }
+
+  /** The vector itself. */
+  double[] vector() {
+    return y;
+  }
+
+  /** The same layout over another vector. */
+  FlowState over(double[] vector) {
+    y = vector;
+    return this;
+  }
+
+  /** Scales a chain. */
+  void scale(int chain, double factor) {
+    for (int k = 0; k < stages; k++) {
+      y[chain + k] *= factor;
+    }
+  }
+
+  /** Scales every adult bee and the mites on them. */
+  void scaleBees(double factor) {
+    for (int k = HIVE_SOUND; k <= PHORETIC; k++) {
+      y[k] *= factor;
+    }
+  }
+
+  private double at(int index) {
+    return Math.max(0, y[index]);
+  }
+
+  private double sum(int chain) {
+    double sum = 0;
+    for (int k = 0; k < stages; k++) {
+      sum += at(chain + k);
+    }
+    return sum;
+  }
+
+  private double infested(int cells, int mothers) {
+    double sum = 0;
+    for (int k = 0; k < stages; k++) {
+      double c = at(cells + k);
+      sum += c > 0 ? c * (1 - CellLoad.empty(at(mothers + k) / c, clumping)) : 0;
+    }
+    return sum;
+  }
+
+  @Override
+  public int lanes() {
+    return 1;
+  }
+
+  @Override
+  public double hiveBees(int lane) {
+    return at(HIVE_SOUND) + at(HIVE_HARMED);
+  }
+
+  @Override
+  public double foragers(int lane) {
+    return at(FORAGER_SOUND) + at(FORAGER_HARMED);
+  }
+
+  @Override
+  public double winterBees(int lane) {
+    return at(WINTER_SOUND) + at(WINTER_HARMED);
+  }
+
+  @Override
+  public double soundWinterBees(int lane) {
+    return at(WINTER_SOUND);
+  }
+
+  @Override
+  public double harmedBees(int lane) {
+    return at(HIVE_HARMED) + at(FORAGER_HARMED) + at(WINTER_HARMED);
+  }
+
+  @Override
+  public double openBrood(int lane) {
+    return sum(openWorker) + sum(openDrone);
+  }
+
+  @Override
+  public double workerCells(int lane) {
+    return sum(cappedWorker);
+  }
+
+  @Override
+  public double droneCells(int lane) {
+    return sum(cappedDrone);
+  }
+
+  @Override
+  public double infestedWorkerCells(int lane) {
+    return infested(cappedWorker, workerMothers);
+  }
+
+  @Override
+  public double infestedDroneCells(int lane) {
+    return infested(cappedDrone, droneMothers);
+  }
+
+  @Override
+  public double mitesOnBees(int lane) {
+    return at(PHORETIC);
+  }
+
+  @Override
+  public double mitesInWorkerCells(int lane) {
+    return sum(workerMothers);
+  }
+
+  @Override
+  public double mitesInDroneCells(int lane) {
+    return sum(droneMothers);
+  }
+
+  @Override
+  public MiteLedger ledger(int lane) {
+    return new MiteLedger(
+        startMites,
+        y[DAUGHTERS],
+        y[IMMIGRANTS],
+        y[DIED_ON_BEES],
+        y[DIED_IN_CELLS],
+        y[KILLED],
+        y[CUT_OUT],
+        y[MOVED_AWAY],
+        mites(0));
+  }
+
+  /** Days under the capping and in the open, by chain, for the rates between stages. */
+  static double rate(int stages, int days) {
+    return (double) stages / days;
+  }
+
+  /** Passage rate of open worker brood, 1/day, and so on for the other chains. */
+  double openWorkerRate() {
+    return rate(stages, BroodTimes.WORKER.open());
+  }
+
+  double openDroneRate() {
+    return rate(stages, BroodTimes.DRONE.open());
+  }
+
+  double cappedWorkerRate() {
+    return rate(stages, BroodTimes.WORKER.capped());
+  }
+
+  double cappedDroneRate() {
+    return rate(stages, BroodTimes.DRONE.capped());
+  }
+}

@@ -1,0 +1,141 @@
+package broodtide.report;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanDay;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Spread;
+import broodtide.assessment.YearStages;
+import broodtide.control.Control;
+import broodtide.results.ColonyResult;
+import broodtide.wash.Infestation;
+import broodtide.wash.Wash;
+import broodtide.words.Answer;
+import broodtide.words.Digits;
+import broodtide.words.Plain;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Pictures of plans: what the washes showed, and where each plan leads. */
+public final class PlanPictures {
+  /** Days after the winter-bee weeks that are still drawn, so that late treatments show. */
+  private static final int AFTER_WINTER_BEES = 65;
+
+  private static final String AXIS = "mites per 100 adult bees";
+
+  private PlanPictures() {}
+
+  /** All plans in one picture; bands for the first one alone, or they would hide one another. */
+  static SeasonChart plans(ColonyResult result) {
+    Comparison comparison = result.comparison();
+    ColonyCase c = comparison.colony();
+    List<Line> lines = new ArrayList<>();
+    LocalDate end = end(comparison);
+    Almanac almanac = almanac(c, end);
+    for (PlanRun run : comparison.runs()) {
+      boolean first = lines.isEmpty();
+      lines.add(line(run, result.days(run), first, first ? c.start() : c.now(), end));
+      for (Control control : run.plan().controls()) {
+        Marker marker = new Marker(brief(control), control.from());
+        boolean shown = !control.from().isAfter(end) && !almanac.markers().contains(marker);
+        almanac = shown ? almanac.with(marker) : almanac;
+      }
+    }
+    boolean waits = comparison.runs().get(0).plan().controls().isEmpty();
+    String subtitle =
+        "Colony "
+            + c.colony()
+            + ". Dots: washes with 90 % intervals. Line: the middle of "
+            + Digits.count(comparison.posterior().members().size())
+            + " simulated colonies that fit them; bands: half and nine in ten of these"
+            + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
+    String title = new Answer(comparison).title();
+    return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
+        .washes(points(c.washes()))
+        .limit(limit(c, end))
+        .almanac(almanac.today(c.now()))
+        .logarithmic();
+  }
+
+  /**
+   * Winter months in which nothing changes but the loss of colonies are left out of the picture.
+   */
+  private static LocalDate end(Comparison comparison) {
+    LocalDate end = new Answer(comparison).day().plusDays(AFTER_WINTER_BEES);
+    return end.isAfter(comparison.colony().until()) ? comparison.colony().until() : end;
+  }
+
+  /** The name without what follows its first comma, for flags have little room. */
+  private static String brief(Control control) {
+    return control.name().split(",", 2)[0];
+  }
+
+  private static Line line(
+      PlanRun run, List<PlanDay> days, boolean bands, LocalDate from, LocalDate end) {
+    List<Estimate> estimates = new ArrayList<>();
+    for (PlanDay day : days) {
+      Spread s = day.infestation();
+      if (!day.date().isBefore(from) && !day.date().isAfter(end)) {
+        estimates.add(
+            bands
+                ? Estimate.of(day.date(), s.q05(), s.q25(), s.median(), s.q75(), s.q95())
+                : Estimate.of(day.date(), s.median()));
+      }
+    }
+    double last = estimates.get(estimates.size() - 1).median();
+    boolean lost = run.shareLost(end) > 0.5;
+    return new Line(run.plan().name(), lost ? "lost" : Plain.level(last) + " per 100", estimates);
+  }
+
+  private static List<WashPoint> points(List<Wash> washes) {
+    List<WashPoint> out = new ArrayList<>();
+    for (Wash w : washes) {
+      var belief = Infestation.of(w).inColony();
+      var band = belief.interval(0.9);
+      double value = Math.max(band.low(), Math.min(band.high(), belief.median()));
+      out.add(
+          new WashPoint(
+              w.date(),
+              value,
+              new Interval(band.low(), band.high()),
+              String.format(
+                  Locale.ROOT,
+                  "%d mites in %.0f bees on %s",
+                  w.mites(),
+                  w.beesOrAssumed(),
+                  w.date())));
+    }
+    return out;
+  }
+
+  private static Limit limit(ColonyCase c, LocalDate end) {
+    YearStages stages = c.stages();
+    List<Limit.Level> levels = new ArrayList<>();
+    double last = -1;
+    for (LocalDate d = c.start(); !d.isAfter(end); d = d.plusDays(1)) {
+      Optional<Double> level = stages.limitOn(c.limits(), d);
+      if (level.isPresent() && level.get() != last) {
+        last = level.get();
+        levels.add(new Limit.Level(d, last));
+      }
+    }
+    return new Limit("limit: " + c.limits().name(), levels);
+  }
+
+  private static Almanac almanac(ColonyCase c, LocalDate end) {
+    Almanac almanac = Almanac.BLANK;
+    for (LocalDate[] s : c.stages().supers(c.start(), end)) {
+      almanac = almanac.with(new Span("honey supers on", s[0], s[1]));
+    }
+    for (LocalDate[] s : c.stages().winterBees(c.start(), end)) {
+      almanac = almanac.with(new Span("winter bees raised", s[0], s[1]));
+    }
+    for (Control given : c.given()) {
+      almanac = almanac.with(new Marker(brief(given), given.from()));
+    }
+    return almanac;
+  }
+}

@@ -1,0 +1,25 @@
+package broodtide.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * What is sent back.
+ *
+ * @param status HTTP status
+ * @param type media type
+ * @param body the bytes
+ */
+public record Answer(int status, String type, byte[] body) {
+  static Answer html(int status, Html page) {
+    return of(status, "text/html; charset=utf-8", page.markup());
+  }
+
+  static Answer json(int status, JsonNode value) {
+    return of(status, "application/json; charset=utf-8", value.toString());
+  }
+
+  private static Answer of(int status, String type, String text) {
+    return new Answer(status, type, text.getBytes(StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,56 @@
+package broodtide.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+
+/** The files that the page is made of. Only those listed here are ever sent. */
+public final class Assets {
+  private static final String CSS = "text/css; charset=utf-8";
+  private static final String SCRIPT = "text/javascript; charset=utf-8";
+
+  private static final Map<String, String> TYPES =
+      Map.ofEntries(
+          Map.entry("base.css", CSS),
+          Map.entry("explorer.css", CSS),
+          Map.entry("lesson.css", CSS),
+          Map.entry("chart.css", CSS),
+          Map.entry("print.css", CSS),
+          Map.entry("icon.svg", "image/svg+xml"),
+          Map.entry("page.js", SCRIPT),
+          Map.entry("dom.js", SCRIPT),
+          Map.entry("scale.js", SCRIPT),
+          Map.entry("chart.js", SCRIPT),
+          Map.entry("explorer.js", SCRIPT),
+          Map.entry("readout.js", SCRIPT),
+          Map.entry("lesson.js", SCRIPT),
+          Map.entry("choose.js", SCRIPT),
+          Map.entry("draw.js", SCRIPT),
+          Map.entry("scoops.js", SCRIPT));
+
+  private Assets() {}
+
+  /** A file of that name; empty when it is not listed. */
+  static Optional<Answer> find(String name) {
+    return Optional.ofNullable(TYPES.get(name))
+        .map(type -> new Answer(200, type, bytes("static/" + name)));
+  }
+
+  /** A text among the program's own files. */
+  static String text(String path) {
+    return new String(bytes(path), StandardCharsets.UTF_8);
+  }
+
+  private static byte[] bytes(String path) {
+    try (InputStream in = Assets.class.getResourceAsStream("/classroom/" + path)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its own file classroom/" + path);
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new IllegalStateException("cannot read classroom/" + path, e);
+    }
+  }
+}

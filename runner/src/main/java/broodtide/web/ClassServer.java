@@ -1,0 +1,153 @@
+package broodtide.web;
+
+import broodtide.classroom.Room;
+import broodtide.classroom.SeasonJson;
+import broodtide.season.Climate;
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.URI;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+
+/**
+ * Serves the class page to this machine. Bound to 127.0.0.1, so that no other machine can reach it;
+ * a fixed number of threads, and requests that dawdle are cut off.
+ */
+public final class ClassServer implements AutoCloseable {
+  private static final int THREADS = 8;
+  private static final int WAITING = 128;
+  private static final byte[] LOOPBACK = {127, 0, 0, 1};
+
+  /** Seconds that a request may take to arrive; a browser on the same machine needs none. */
+  private static final String ARRIVING = "5";
+
+  /** Seconds that an answer may take to be fetched. */
+  private static final String FETCHING = "20";
+
+  private final HttpServer server;
+  private final ExecutorService threads;
+  private final Doorkeeper door;
+  private final Room room;
+  private final Consumer<Throwable> trouble;
+
+  private ClassServer(
+      HttpServer server, ExecutorService threads, Room room, Consumer<Throwable> trouble) {
+    this.server = server;
+    this.threads = threads;
+    this.door = new Doorkeeper(server.getAddress().getPort());
+    this.room = room;
+    this.trouble = trouble;
+  }
+
+  /**
+   * Opens the page.
+   *
+   * @param port port, 0 for any that is free
+   * @param first the climate shown at first
+   * @param trouble is told of errors inside the program, which clients learn nothing of
+   * @return the open page; close it to stop
+   * @throws IOException when the port cannot be had
+   * @throws IllegalArgumentException when no colony lives in the climate
+   */
+  public static ClassServer open(int port, Climate first, Consumer<Throwable> trouble)
+      throws IOException {
+    // The JDK's server takes its time limits from the system's properties alone, when it loads.
+    limit("sun.net.httpserver.maxReqTime", ARRIVING);
+    limit("sun.net.httpserver.maxRspTime", FETCHING);
+    Room room = new Room(first);
+    HttpServer server =
+        HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), port), 0);
+    ExecutorService threads =
+        new ThreadPoolExecutor(
+            THREADS,
+            THREADS,
+            0,
+            TimeUnit.SECONDS,
+            new ArrayBlockingQueue<>(WAITING),
+            ClassServer::helper,
+            new ThreadPoolExecutor.CallerRunsPolicy());
+    ClassServer page = new ClassServer(server, threads, room, trouble);
+    server.setExecutor(threads);
+    server.createContext("/", page::handle);
+    server.start();
+    threads.execute(room::warm);
+    return page;
+  }
+
+  private static void limit(String property, String seconds) {
+    if (System.getProperty(property) == null) {
+      System.setProperty(property, seconds);
+    }
+  }
+
+  private static Thread helper(Runnable work) {
+    Thread thread = new Thread(work, "class-page");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  /** {@return where the page is} */
+  public URI address() {
+    return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + "/");
+  }
+
+  /** Closes the page at once. */
+  @Override
+  public void close() {
+    server.stop(0);
+    threads.shutdownNow();
+  }
+
+  private void handle(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      send(exchange, answer(exchange));
+    }
+  }
+
+  private Answer answer(HttpExchange exchange) {
+    try {
+      door.check(exchange);
+      return room.answer(exchange.getRequestURI());
+    } catch (Refused e) {
+      if (e.status() == 405) {
+        exchange.getResponseHeaders().set("Allow", "GET, HEAD");
+      }
+      return refusal(exchange, e.status(), e.reason());
+    } catch (RuntimeException | StackOverflowError e) {
+      trouble.accept(e);
+      return refusal(exchange, 500, "something went wrong inside the program");
+    }
+  }
+
+  private static Answer refusal(HttpExchange exchange, int status, String message) {
+    String path = exchange.getRequestURI().getPath();
+    return path != null && path.startsWith("/api/")
+        ? Answer.json(status, SeasonJson.object().put("error", message))
+        : Answer.html(status, Frame.refusal(status, message));
+  }
+
+  private static void send(HttpExchange exchange, Answer answer) throws IOException {
+    Headers headers = exchange.getResponseHeaders();
+    headers.set("Content-Type", answer.type());
+    headers.set("Cache-Control", "no-store");
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+    headers.set(
+        "Content-Security-Policy",
+        "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self';"
+            + " frame-ancestors 'none'");
+    boolean head = exchange.getRequestMethod().equals("HEAD");
+    exchange.sendResponseHeaders(answer.status(), head ? -1 : answer.body().length);
+    if (!head) {
+      exchange.getResponseBody().write(answer.body());
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package broodtide.web;
+
+/** A request that is turned away, with one message for whoever sent it. */
+public final class Refused extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final int status;
+
+  /**
+   * @param status HTTP status, 400 to 499
+   * @param message what is wrong, what is allowed
+   */
+  Refused(int status, String message) {
+    super(message, null, false, false);
+    this.status = status;
+  }
+
+  static Refused bad(String message) {
+    return new Refused(400, message);
+  }
+
+  static Refused unknown(String message) {
+    return new Refused(404, message);
+  }
+
+  int status() {
+    return status;
+  }
+
+  /** The message. */
+  String reason() {
+    return String.valueOf(getMessage());
+  }
+
+  /** What somebody sent, short and without control characters, in quotes. */
+  static String quoted(String sent) {
+    String clean =
+        sent.codePoints()
+            .limit(40)
+            .collect(
+                StringBuilder::new,
+                (s, c) -> s.appendCodePoint(Character.isISOControl(c) ? ' ' : c),
+                StringBuilder::append)
+            .toString();
+    return '"' + clean + (sent.codePointCount(0, sent.length()) > 40 ? "..." : "") + '"';
+  }
+}

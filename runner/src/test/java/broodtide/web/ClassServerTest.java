@@ -1,0 +1,258 @@
+package broodtide.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import broodtide.classroom.Explorer;
+import broodtide.classroom.OpenPage;
+import broodtide.classroom.Season;
+import broodtide.control.Plan;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.DailyEngine;
+import broodtide.engine.Member;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.Trajectory;
+import broodtide.lesson.Library;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.net.ConnectException;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.Socket;
+import java.net.http.HttpHeaders;
+import java.net.http.HttpResponse;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the page answers to those who mean well. */
+class ClassServerTest {
+  private static OpenPage page;
+
+  @BeforeAll
+  static void open() throws IOException {
+    page = new OpenPage();
+  }
+
+  @AfterAll
+  static void close() {
+    assertThat(page.troubles()).isEmpty();
+    page.close();
+  }
+
+  static List<String> lessons() {
+    return Library.names(Library.Shelf.LESSONS);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/lessons"})
+  void pagesAreWholeAndCautious(String path) throws Exception {
+    HttpResponse<String> response = page.get(path);
+    assertThat(response.statusCode()).isEqualTo(200);
+    assertThat(response.body())
+        .startsWith("<!doctype html>")
+        .contains("never instructions to treat", "label and local law decide")
+        .doesNotContain("{{", "http://", "https://", "style=", "onclick");
+    everythingNamedIsThere(response.body());
+  }
+
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void lessonsDoNotGiveTheAnswerAway(String name) throws Exception {
+    HttpResponse<String> response = page.get("/lessons/" + name);
+    assertThat(response.statusCode()).isEqualTo(200);
+    String reveal = page.json("/api/lessons/" + name).path("reveal").asText();
+    assertThat(response.body()).doesNotContain(Html.text(reveal).markup(), "because");
+    everythingNamedIsThere(response.body());
+  }
+
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void worksheetsHaveTheAnswersOnASheetOfTheirOwn(String name) throws Exception {
+    String body = page.get("/lessons/" + name + "/worksheet").body();
+    int answers = body.indexOf("class=\"leaf answers\"");
+    assertThat(answers).isPositive();
+    String reveal = Html.text(page.json("/api/lessons/" + name).path("reveal").asText()).markup();
+    assertThat(body.indexOf(reveal)).isGreaterThan(answers);
+    assertThat(body).contains("<svg xmlns").doesNotContain("style=");
+    everythingNamedIsThere(body);
+  }
+
+  /** Every file and page that a page names is sent with the right type. */
+  private static void everythingNamedIsThere(String body) throws Exception {
+    Matcher named = Pattern.compile("(?:href|src)=\"(/[^\"#]*)\"").matcher(body);
+    Map<String, String> types =
+        Map.of("css", "text/css", "js", "text/javascript", "svg", "image/svg+xml");
+    for (String path : new TreeSet<>(named.results().map(m -> m.group(1)).toList())) {
+      HttpResponse<String> response = page.get(path);
+      assertThat(response.statusCode()).as(path).isEqualTo(200);
+      String end = path.substring(path.lastIndexOf('.') + 1);
+      assertThat(response.headers().firstValue("Content-Type").orElse(""))
+          .as(path)
+          .startsWith(types.getOrDefault(end, "text/html"));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"/", "/api/season", "/static/chart.js", "/nothing", "/api/season?mites=x"})
+  void everyAnswerIsGuarded(String path) throws Exception {
+    HttpResponse<String> response = page.get(path);
+    HttpHeaders headers = response.headers();
+    assertThat(headers.firstValue("Content-Security-Policy").orElse(""))
+        .startsWith("default-src 'self'");
+    assertThat(headers.firstValue("X-Content-Type-Options")).contains("nosniff");
+    assertThat(headers.firstValue("Cache-Control")).contains("no-store");
+    assertThat(headers.firstValue("Access-Control-Allow-Origin")).isEmpty();
+  }
+
+  /** The page shows what the engine itself plays. */
+  @Test
+  void explorerPlaysTheEngine() throws Exception {
+    JsonNode season = page.json("/api/season?climate=boreal&mites=2&brood=1.2");
+    Trajectory engine =
+        DailyEngine.run(
+            new Scenario(
+                ColonyModel.in(Library.climate("boreal")),
+                Plan.waiting("w"),
+                Explorer.FIRST_DAY,
+                395),
+            new Member(1.2, 1, 2, 1, 1, List.of()));
+    double[] bees = engine.of(Quantity.ADULTS);
+    double[] onBees = engine.of(Quantity.MITES_ON_BEES);
+    for (int day = 0; day < 200; day += 20) {
+      assertThat(season.at("/series/bees/" + day).asDouble())
+          .isBetween(0.999 * bees[day], 1.001 * bees[day]);
+      assertThat(season.at("/series/onBees/" + day).asDouble())
+          .isBetween(0.999 * onBees[day], 1.001 * onBees[day]);
+    }
+    assertThat(season.at("/end").asText()).isEqualTo("2027-03-31");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "mites=1, mites=0.5",
+    "mites=0.5&arrivals=10, mites=0.5",
+    "mites=0.5&comb=none, mites=0.5&comb=part",
+    "mites=0.5&comb=part, mites=0.5&comb=all",
+    "mites=0.5&treatment=none, mites=0.5&treatment=thymol",
+    "mites=0.5&treatment=thymol&treaton=2026-10-15, mites=0.5&treatment=thymol&treaton=2026-08-15"
+  })
+  void everyDialTurnsTheRightWay(String more, String fewer) throws Exception {
+    int september = 199;
+    assertThat(mites(more, september)).isGreaterThan(mites(fewer, september));
+  }
+
+  private static double mites(String query, int day) throws Exception {
+    JsonNode season = page.json("/api/season?" + query);
+    return season.at("/series/onBees/" + day).asDouble()
+        + season.at("/series/inBrood/" + day).asDouble();
+  }
+
+  @Test
+  void aLostColonyEndsItsCurves() throws Exception {
+    JsonNode season = page.json("/api/season?mites=10");
+    int days = season.at("/series/bees").size();
+    assertThat(days).isLessThan(395);
+    assertThat(season.at("/series/bees/" + (days - 1)).asDouble())
+        .isGreaterThanOrEqualTo(Season.FEWEST_BEES);
+    assertThat(season.at("/outcome").asText()).startsWith("The colony is lost");
+    for (JsonNode value : season.at("/series/infestation")) {
+      assertThat(value.isNumber()).isTrue();
+    }
+  }
+
+  @Test
+  void everyTreatmentOfTheLibraryCanBeTurnedTo() throws Exception {
+    for (String name : Library.names(Library.Shelf.CONTROLS)) {
+      if (!name.startsWith("drone-comb")) {
+        JsonNode season = page.json("/api/season?treatment=" + name + "&treaton=2026-07-10");
+        assertThat(season.path("marks")).as(name).isNotEmpty();
+      }
+    }
+  }
+
+  @Test
+  void objectionsAreSaid() throws Exception {
+    JsonNode notes = page.json("/api/season?treatment=thymol&treaton=2026-06-01").path("notes");
+    assertThat(notes.toString()).contains("honey supers", "label decides");
+  }
+
+  @Test
+  void cautionsOfWhatIsDoneAreSaid() throws Exception {
+    JsonNode notes = page.json("/api/season?treatment=formic-strips&treaton=2026-07-10&comb=all");
+    assertThat(notes.path("notes").toString())
+        .contains("respirator for acid vapour", "cut away from your hand")
+        .contains("the label decides whether it may be used then");
+    assertThat(page.json("/api/season").path("notes")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void learnersAreCautionedOnPageAndSheet(String name) throws Exception {
+    String sheet = page.get("/lessons/" + name + "/worksheet").body();
+    String pupils = sheet.substring(0, sheet.indexOf("class=\"leaf answers\""));
+    assertThat(pupils).contains("never instructions to treat");
+    Optional<String> caution = Library.lesson(name).caution().map(c -> Html.text(c).markup());
+    assertThat(pupils.contains("Mind:")).isEqualTo(caution.isPresent());
+    String lesson = page.get("/lessons/" + name).body();
+    assertThat(caution.stream()).allSatisfy(words -> assertThat(pupils).contains(words));
+    assertThat(caution.stream()).allSatisfy(words -> assertThat(lesson).contains(words));
+  }
+
+  /** A dial is turned and the charts follow: the engine's part takes well under 100 ms. */
+  @Test
+  void aTurnIsAnsweredAtOnce() throws Exception {
+    List<Long> times = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      long start = System.nanoTime();
+      page.json("/api/season?climate=boreal&treatment=thymol&comb=all&mites=" + i / 10.0);
+      times.add(System.nanoTime() - start);
+    }
+    Collections.sort(times.subList(10, 60));
+    assertThat(Duration.ofNanos(times.get(35))).as("median").isLessThan(Duration.ofMillis(100));
+  }
+
+  @Test
+  void scoopsDependOnTheSeedAlone() throws Exception {
+    String path = "/api/lessons/one-scoop/scoops?seed=";
+    assertThat(page.json(path + 7)).isEqualTo(page.json(path + 7));
+    assertThat(page.json(path + 7)).isNotEqualTo(page.json(path + 8));
+    assertThat(page.json(path + 7).path("counts")).hasSize(20);
+  }
+
+  @Test
+  void onlyThisMachineCanReachIt() throws Exception {
+    assertThat(page.address().getHost()).isEqualTo("127.0.0.1");
+    for (NetworkInterface each : NetworkInterface.networkInterfaces().toList()) {
+      for (InetAddress address : each.inetAddresses().toList()) {
+        if (!address.isLoopbackAddress() && !address.isLinkLocalAddress()) {
+          assertThatThrownBy(() -> new Socket(address, page.port()).close())
+              .isInstanceOf(ConnectException.class);
+        }
+      }
+    }
+  }
+
+  @Test
+  void headIsAnsweredWithoutABody() throws Exception {
+    String answer =
+        page.raw(
+            "HEAD / HTTP/1.1\r\nHost: localhost:" + page.port() + "\r\nConnection: close\r\n\r\n");
+    assertThat(answer).startsWith("HTTP/1.1 200").endsWith("\r\n\r\n");
+  }
+}

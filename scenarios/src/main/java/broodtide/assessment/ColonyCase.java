@@ -1,0 +1,160 @@
+package broodtide.assessment;
+
+import broodtide.control.Control;
+import broodtide.control.Plan;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Progress;
+import broodtide.engine.Scenario;
+import broodtide.engine.Workers;
+import broodtide.fit.Priors;
+import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
+import broodtide.wash.LimitSet;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Everything known of one colony, and how far ahead to look.
+ *
+ * @param colony its name
+ * @param model rates and place
+ * @param start first day that is followed
+ * @param now the day on which the beekeeper decides; what is not {@code given} happens from here on
+ * @param until last day that is looked at
+ * @param washes washes up to now
+ * @param given controls already carried out
+ * @param limits limits to hold the colony to
+ * @param priors what is believed before the washes
+ */
+public record ColonyCase(
+    String colony,
+    ColonyModel model,
+    LocalDate start,
+    LocalDate now,
+    LocalDate until,
+    List<Wash> washes,
+    List<Control> given,
+    LimitSet limits,
+    Priors priors) {
+  /** Name of the plan that holds what was already done. */
+  private static final String DONE = "done";
+
+  /**
+   * Copies the lists and checks the order of the days.
+   *
+   * @throws Unworkable when start, now and until do not follow one another
+   */
+  public ColonyCase {
+    washes = List.copyOf(washes);
+    given = List.copyOf(given);
+    if (now.isBefore(start) || !until.isAfter(now)) {
+      throw new Unworkable(
+          "colony \""
+              + colony
+              + "\": the look ahead must end after it begins; it begins on "
+              + now
+              + " and ends on "
+              + until
+              + "; give a later day with --until");
+    }
+  }
+
+  /** {@return the stages of the place's year} */
+  public YearStages stages() {
+    return new YearStages(model.climate());
+  }
+
+  /**
+   * {@return the day on which the winter bees have been raised of the winter that is judged, or the
+   * last day of the look ahead when that comes first}
+   */
+  public LocalDate raised() {
+    LocalDate day = stages().raised(now);
+    return day.isAfter(until) ? until : day;
+  }
+
+  /** {@return whether winter bees of the winter that is judged grow up within the look ahead} */
+  public boolean raisesWinterBees() {
+    return !stages().winterBees(stages().decidesFrom(now), raised()).isEmpty();
+  }
+
+  /**
+   * {@return the day in spring on which a colony of the place has the fewest bees; empty when the
+   * look ahead ends before it}
+   */
+  public Optional<SpringLow> springLow() {
+    SpringLow low = stages().springLow(model, now);
+    return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
+  }
+
+  /**
+   * {@return a plan with what was already done put first}
+   *
+   * @param plan what may be done from the day of decision on
+   */
+  public Plan withGiven(Plan plan) {
+    return new Plan(plan.name(), Stream.concat(given.stream(), plan.controls().stream()).toList());
+  }
+
+  /**
+   * {@return the season under a plan, what was already done included}
+   *
+   * @param plan what is done from the day of decision on
+   */
+  public Scenario season(Plan plan) {
+    return Scenario.until(model, withGiven(plan), start, until);
+  }
+
+  /**
+   * {@return what the washes say of the colony}
+   *
+   * @param effort how hard to work
+   * @param workers threads; their number does not change the result
+   * @param progress is told of work done
+   */
+  public SeasonPosterior posterior(
+      SeasonPosterior.Effort effort, Workers workers, Progress progress) {
+    Scenario past = season(new Plan(DONE, List.of()));
+    return SeasonPosterior.of(past, washes, priors, effort, workers, progress);
+  }
+
+  /**
+   * {@return the same colony with the decision put off to another day}
+   *
+   * @param day the new day of decision
+   */
+  public ColonyCase decidingOn(LocalDate day) {
+    return new ColonyCase(colony, model, start, day, until, washes, given, limits, priors);
+  }
+
+  /**
+   * {@return the same colony with one more control that was already carried out}
+   *
+   * @param done a control that was carried out before it
+   */
+  public ColonyCase withGiven(Control done) {
+    List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
+    return new ColonyCase(colony, model, start, now, until, washes, all, limits, priors);
+  }
+
+  /**
+   * {@return the same colony with other beliefs before the washes}
+   *
+   * @param other what is believed before any wash
+   */
+  public ColonyCase with(Priors other) {
+    return new ColonyCase(colony, model, start, now, until, washes, given, limits, other);
+  }
+
+  /**
+   * {@return the same colony looked at up to another day}
+   *
+   * @param day the new last day, after the day of decision
+   */
+  public ColonyCase until(LocalDate day) {
+    return new ColonyCase(colony, model, start, now, day, washes, given, limits, priors);
+  }
+}

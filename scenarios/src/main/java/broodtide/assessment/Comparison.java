@@ -1,0 +1,137 @@
+package broodtide.assessment;
+
+import broodtide.control.Control;
+import broodtide.control.Plan;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
+ * so that differences between plans are sharper than the plans themselves.
+ *
+ * @param colony the case
+ * @param posterior what the washes say of it
+ * @param runs one per plan that can be carried out, in their order
+ * @param refused plans that cannot be carried out, each with the reason
+ */
+public record Comparison(
+    ColonyCase colony, SeasonPosterior posterior, List<PlanRun> runs, List<Refused> refused) {
+
+  /**
+   * A plan that cannot be carried out.
+   *
+   * @param plan its name
+   * @param reason why not
+   */
+  public record Refused(String plan, String reason) {}
+
+  /** Copies the lists. */
+  public Comparison {
+    runs = List.copyOf(runs);
+    refused = List.copyOf(refused);
+  }
+
+  /**
+   * Plays plans with a posterior. A plan that cannot run is named and does not stop the rest.
+   *
+   * @param colony the case
+   * @param posterior the colonies that fit the washes
+   * @param plans what to play, in the order of the results
+   * @param workers threads; their number does not change the result
+   * @param progress is told of every plan done
+   * @return the plans side by side
+   */
+  public static Comparison of(
+      ColonyCase colony,
+      SeasonPosterior posterior,
+      List<Plan> plans,
+      Workers workers,
+      Progress progress) {
+    List<PlanRun> runs = new ArrayList<>();
+    List<Refused> refused = new ArrayList<>();
+    int done = 0;
+    for (Plan plan : plans) {
+      try {
+        decidedIn(plan, colony);
+        runs.add(
+            new PlanRun(
+                colony,
+                plan,
+                posterior.run(colony.season(plan), PlanRun.KEPT, workers, Progress.NONE),
+                PlanCheck.of(plan, colony)));
+      } catch (IllegalArgumentException e) {
+        refused.add(new Refused(plan.name(), String.valueOf(e.getMessage())));
+      }
+      progress.at(++done, plans.size());
+    }
+    return new Comparison(colony, posterior, runs, refused);
+  }
+
+  /** What lies before the decision cannot be decided on, and the washes were read without it. */
+  private static void decidedIn(Plan plan, ColonyCase c) {
+    for (Control control : plan.controls()) {
+      if (control.from().isBefore(c.now())) {
+        throw new Unworkable(
+            "plan \""
+                + plan.name()
+                + "\": \""
+                + control.name()
+                + "\" on "
+                + control.from()
+                + " lies before the day of decision, "
+                + c.now()
+                + "; if it was done, give it as done, so that the washes are read with it");
+      }
+    }
+  }
+
+  /** {@return the plan that others are held against: the one that waits, or else the first} */
+  public PlanRun reference() {
+    return runs.stream()
+        .filter(r -> r.plan().controls().isEmpty())
+        .findFirst()
+        .orElseGet(() -> runs.get(0));
+  }
+
+  /**
+   * {@return how a plan's outcome differs from the reference's, colony by colony}
+   *
+   * @param run a plan of this comparison
+   * @param outcome what it is judged by
+   */
+  public Difference against(PlanRun run, Outcome outcome) {
+    return Difference.of(outcome.of(run), outcome.of(reference()));
+  }
+
+  /**
+   * {@return share of members in which one figure is smaller than another; ties count half}
+   *
+   * @param a figures by member
+   * @param b figures of the same members
+   */
+  public static double chanceSmaller(double[] a, double[] b) {
+    double sum = 0;
+    for (int m = 0; m < a.length; m++) {
+      sum += a[m] < b[m] ? 1 : a[m] == b[m] ? 0.5 : 0;
+    }
+    return sum / a.length;
+  }
+
+  /**
+   * {@return differences between two figures, member by member}
+   *
+   * @param a figures by member
+   * @param b figures of the same members
+   */
+  public static double[] differences(double[] a, double[] b) {
+    double[] out = new double[a.length];
+    for (int m = 0; m < a.length; m++) {
+      out[m] = a[m] - b[m];
+    }
+    return out;
+  }
+}

@@ -1,0 +1,110 @@
+package broodtide.assessment;
+
+import broodtide.engine.ColonyModel;
+import broodtide.engine.StartState;
+import broodtide.season.Climate;
+import broodtide.wash.Infestation;
+import broodtide.wash.Interval;
+import broodtide.wash.LimitSet;
+import broodtide.wash.RatePosterior;
+import broodtide.wash.Stage;
+import broodtide.wash.Wash;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One count read in its season.
+ *
+ * @param wash the wash
+ * @param stage the stage of the year
+ * @param limits the limits it is held against
+ * @param limit the limit of the day, mites per 100 bees as an alcohol wash shows them
+ * @param adults adult bees of the climate's standard year on that day
+ * @param mitesPerMiteOnBees all mites for each mite on bees in that season
+ */
+public record CountReading(
+    Wash wash,
+    Stage stage,
+    LimitSet limits,
+    OptionalDouble limit,
+    double adults,
+    double mitesPerMiteOnBees) {
+  private static final double LEVEL = 0.9;
+
+  /**
+   * Reads a count.
+   *
+   * @param wash the count
+   * @param climate the year of the place
+   * @param limits the set of limits
+   * @return the reading
+   */
+  public static CountReading of(Wash wash, Climate climate, LimitSet limits) {
+    YearStages stages = new YearStages(climate);
+    StartState usual = StartState.on(ColonyModel.in(climate), wash.date());
+    Optional<Double> limit = stages.limitOn(limits, wash.date());
+    return new CountReading(
+        wash,
+        stages.on(wash.date()),
+        limits,
+        limit.isPresent() ? OptionalDouble.of(limit.get()) : OptionalDouble.empty(),
+        usual.adults(),
+        usual.mitesPerMiteOnBees());
+  }
+
+  /** {@return the count's own 90 % interval, mites per 100 bees, corrected for nothing} */
+  public Interval exact() {
+    return Infestation.of(wash).exact(LEVEL);
+  }
+
+  /** {@return what would be found in all bees by the method used} */
+  public RatePosterior asCounted() {
+    return Infestation.of(wash).asCounted();
+  }
+
+  /** {@return mites per 100 adult bees of the colony, corrected for method and frame} */
+  public RatePosterior inColony() {
+    return Infestation.of(wash).inColony();
+  }
+
+  /**
+   * {@return chance that the colony stands above the limit}
+   *
+   * @throws IllegalStateException when there is no limit
+   */
+  public double chanceAbove() {
+    return Infestation.of(wash).asAlcoholWash().chanceAbove(limit.orElseThrow());
+  }
+
+  /** {@return what the limits say in words at this count} */
+  public Optional<String> words() {
+    return limits.words(stage, wash.perHundred());
+  }
+
+  /** {@return all mites of a colony of the usual size} */
+  public MitesInAll mitesInAll() {
+    return new MitesInAll(inColony(), adults / 100 * mitesPerMiteOnBees);
+  }
+
+  /**
+   * All mites of a colony.
+   *
+   * @param perHundred mites per 100 bees
+   * @param factor all mites for each of these
+   */
+  public record MitesInAll(RatePosterior perHundred, double factor) {
+    /** {@return the middle} */
+    public double median() {
+      return perHundred.median() * factor;
+    }
+
+    /**
+     * {@return the central interval of a level}
+     *
+     * @param level share of the belief that the interval holds, for example 0.9
+     */
+    public Interval interval(double level) {
+      return perHundred.interval(level).times(factor);
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package broodtide.assessment;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+
+/** What plans are judged by. Less is better in each. */
+public enum Outcome {
+  /** Mites per 100 adult bees when the winter bees have been raised. */
+  INFESTATION("infestation", "mites per 100 bees when winter bees have been raised", 1, 1) {
+    @Override
+    public double[] of(PlanRun run) {
+      return run.infestation(run.colony().raised());
+    }
+
+    @Override
+    public LocalDate last(ColonyCase c) {
+      return c.raised();
+    }
+  },
+  /** Share of capped worker cells with a mite, mean over the weeks in which winter bees grow up. */
+  WINTER_BROOD(
+      "winter-brood", "worker brood with a mite while winter bees are raised, %", 100, 0.05) {
+    @Override
+    public double[] of(PlanRun run) {
+      return run.winterBroodInfested();
+    }
+
+    @Override
+    public LocalDate last(ColonyCase c) {
+      return c.raised();
+    }
+
+    @Override
+    public void check(ColonyCase c) {
+      if (!c.raisesWinterBees()) {
+        throw new IllegalArgumentException(
+            "colony \""
+                + c.colony()
+                + "\": no winter bees are raised from "
+                + c.now()
+                + " to "
+                + c.until()
+                + ", so winter brood cannot be judged; look further ahead or choose another"
+                + " outcome");
+      }
+    }
+  },
+  /**
+   * Chance that the colony is lost: dead or too weak in spring, other causes than mites included,
+   * when the look ahead reaches spring; else died out by its last day.
+   */
+  LOST("lost", "chance that the colony is lost, %", 100, 0.05) {
+    @Override
+    public double[] of(PlanRun run) {
+      return run.losses();
+    }
+
+    @Override
+    public double middle(double[] byMember) {
+      return Arrays.stream(byMember).average().orElse(Double.NaN);
+    }
+  };
+
+  private final String word;
+  private final String title;
+  private final int shownTimes;
+  private final double usualCost;
+
+  Outcome(String word, String title, int shownTimes, double usualCost) {
+    this.word = word;
+    this.title = title;
+    this.shownTimes = shownTimes;
+    this.usualCost = usualCost;
+  }
+
+  /** {@return the word in files and options} */
+  public String word() {
+    return word;
+  }
+
+  /** {@return what it is, with the unit in which it is shown} */
+  public String title() {
+    return title;
+  }
+
+  /** {@return values times this are shown: 100 for shares, which are shown in per cent} */
+  public int shownTimes() {
+    return shownTimes;
+  }
+
+  /**
+   * {@return by how much a treatment should better the outcome to be worth its trouble, when the
+   * beekeeper does not say: one mite per 100 bees, or five hundredths} Choice.
+   */
+  public double usualCost() {
+    return usualCost;
+  }
+
+  /**
+   * {@return the outcome of a plan, by member}
+   *
+   * @param run the plan as it was played
+   */
+  public abstract double[] of(PlanRun run);
+
+  /**
+   * {@return the last day that has a say in it; what is begun on it or later changes nothing}
+   *
+   * @param c the case
+   */
+  LocalDate last(ColonyCase c) {
+    return c.until();
+  }
+
+  /**
+   * {@return the one figure that stands for all members: the median, or the mean chance of loss}
+   *
+   * @param byMember what {@link #of} gave
+   */
+  public double middle(double[] byMember) {
+    return Spread.of(byMember).median();
+  }
+
+  /**
+   * Checks that a case reaches far enough.
+   *
+   * @param c the case
+   * @throws IllegalArgumentException when it does not
+   */
+  public void check(ColonyCase c) {}
+}

@@ -1,0 +1,83 @@
+package broodtide.catalog;
+
+import broodtide.catalog.ControlTemplate.Against;
+import broodtide.catalog.ControlTemplate.Efficacy;
+import broodtide.catalog.ControlTemplate.Setting;
+import broodtide.forms.ChoiceForm;
+import broodtide.forms.Field;
+import broodtide.forms.MonthDayForm;
+import broodtide.forms.NumberForm;
+import broodtide.forms.ObjectForm;
+import broodtide.forms.TextForm;
+import broodtide.forms.TruthForm;
+import broodtide.forms.WholeForm;
+import broodtide.measure.Tag;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.Locale;
+
+/** What was seen of a control. */
+final class EfficacyForm {
+  private static final Field<String> CLIMATE =
+      Field.required("climate", TextForm.LINE, "name of the climate nearest to the place");
+  private static final Field<MonthDay> DATE =
+      Field.required("date", MonthDayForm.DAY, "first day of the treatment");
+  private static final Field<Boolean> BROODLESS =
+      Field.required("broodless", new TruthForm(), "whether the colonies had no brood");
+  private static final Field<Integer> AFTER =
+      Field.required(
+          "measuredAfter", new WholeForm(1, 400, "days"), "days from then to the measurement");
+  private static final Field<Against> AGAINST =
+      Field.required(
+          "against",
+          ChoiceForm.of(List.of(Against.values()), a -> a.name().toLowerCase(Locale.ROOT)),
+          "what the remaining mites were compared with: untreated colonies on the same day,"
+              + " the same colony at the start, or followup, mites killed by the treatment and by a"
+              + " follow-up");
+  private static final ObjectForm<Setting> SETTING =
+      new ObjectForm<>(
+          "setting",
+          "where and how an efficacy was measured",
+          List.of(CLIMATE, DATE, BROODLESS, AFTER, AGAINST),
+          in ->
+              new Setting(
+                  in.need(CLIMATE),
+                  in.need(DATE),
+                  in.need(BROODLESS),
+                  in.need(AFTER),
+                  in.need(AGAINST)),
+          (s, out) -> {
+            out.put(CLIMATE, s.climate());
+            out.put(DATE, s.date());
+            out.put(BROODLESS, s.broodless());
+            out.put(AFTER, s.measuredAfter());
+            out.put(AGAINST, s.against());
+          });
+
+  private static final Field<Double> SHARE =
+      Field.required("share", NumberForm.share(1), "share of mites that it removed");
+  private static final Field<Setting> WHERE =
+      Field.required("setting", SETTING, "where and how that was measured");
+  private static final Field<Tag> TAG =
+      Field.required(
+          "tag",
+          ChoiceForm.of(List.of(Tag.values()), Enum::name),
+          "how the figure is known: SEEN in the source, DATA computed from open data, DERIVED"
+              + " by arithmetic on seen figures, MEMORY not verified, CHOICE of this project");
+  private static final Field<String> SOURCE =
+      Field.required("source", TextForm.NOTE, "where the figure comes from");
+  static final ObjectForm<Efficacy> FORM =
+      new ObjectForm<>(
+          "efficacy",
+          "what a trial or practice saw of a control",
+          List.of(SHARE, WHERE, TAG, SOURCE),
+          in -> new Efficacy(in.need(SHARE), in.need(WHERE), in.need(TAG), in.need(SOURCE)),
+          (e, out) -> {
+            out.put(SHARE, e.share());
+            out.put(WHERE, e.setting());
+            out.put(TAG, e.tag());
+            out.put(SOURCE, e.source());
+          });
+
+  private EfficacyForm() {}
+}

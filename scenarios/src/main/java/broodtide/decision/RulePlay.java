@@ -1,0 +1,261 @@
+package broodtide.decision;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Obstacle;
+import broodtide.assessment.Outcome;
+import broodtide.assessment.PlanCheck;
+import broodtide.assessment.PlanRun;
+import broodtide.control.Control;
+import broodtide.control.Plan;
+import broodtide.engine.EnsembleRun;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One rule through one season. A member's treatments hang on its own washes, so members are kept
+ * together by what has been done to them; at each wash day every such group is run from the start
+ * to that day, washed, and parted by what is decided. Runs from the start cost time but leave
+ * nothing to be carried over that could go wrong.
+ */
+final class RulePlay {
+  private static final Set<Quantity> FOR_WASHES = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
+
+  private final ColonyCase colony;
+  private final SeasonPosterior posterior;
+  private final WashRound round;
+  private final WashLuck luck;
+  private final Rule rule;
+  private final Workers workers;
+  private final int members;
+
+  private final double[] treatments;
+  private final double[] misses;
+  private final double[] needless;
+  private final double[] hindered;
+
+  /** Members by what has been done to them, each group in rising order. */
+  private Map<List<Rule.Placed>, int[]> groups = new LinkedHashMap<>();
+
+  RulePlay(
+      ColonyCase colony,
+      SeasonPosterior posterior,
+      WashRound round,
+      WashLuck luck,
+      Rule rule,
+      Workers workers) {
+    this.colony = colony;
+    this.posterior = posterior;
+    this.round = round;
+    this.luck = luck;
+    this.rule = rule;
+    this.workers = workers;
+    members = posterior.members().size();
+    treatments = new double[members];
+    misses = new double[members];
+    needless = new double[members];
+    hindered = new double[members];
+  }
+
+  RuleResult play() {
+    List<Rule.Placed> planned =
+        rule instanceof Rule.Calendar c ? c.treatments() : List.<Rule.Placed>of();
+    int[] all = new int[members];
+    Arrays.setAll(all, m -> m);
+    groups.put(planned, all);
+    planned.forEach(this::needlessByCalendar);
+    List<RuleResult.WashDay> days = new ArrayList<>();
+    List<LocalDate> dates = round.days();
+    for (int k = 0; k < dates.size(); k++) {
+      days.add(wash(k, dates.get(k)));
+    }
+    return end(days);
+  }
+
+  /** One wash day: every group is washed and parted. */
+  private RuleResult.WashDay wash(int k, LocalDate day) {
+    double[] tally = new double[4];
+    Map<List<Rule.Placed>, int[]> next = new LinkedHashMap<>();
+    for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
+      int[] who = group.getValue();
+      PlanRun run = run(begunBy(group.getKey(), day), who, day, FOR_WASHES);
+      double[] truth = run.infestation(day);
+      double[] gone = run.lost(day);
+      boolean lately = treatedLately(group.getKey(), day);
+      Optional<Rule.Placed> treatment = possible(group.getKey(), day);
+      List<Integer> treated = new ArrayList<>();
+      List<Integer> left = new ArrayList<>();
+      for (int i = 0; i < who.length; i++) {
+        int m = who[i];
+        boolean alive = gone[i] == 0;
+        boolean asks = alive && !lately && asks(k, m, truth[i], day);
+        boolean begins = asks && treatment.isPresent();
+        boolean over = alive && over(truth[i], day);
+        hindered[m] += asks && !begins ? 1 : 0;
+        tally[0] += over ? 1 : 0;
+        tally[1] += begins ? 1 : 0;
+        if (over && !begins && !lately) {
+          misses[m]++;
+          tally[2]++;
+        }
+        if (begins) {
+          treatments[m]++;
+          if (!over) {
+            needless[m]++;
+            tally[3]++;
+          }
+        }
+        (begins ? treated : left).add(m);
+      }
+      put(next, group.getKey(), left);
+      treatment.ifPresent(t -> put(next, with(group.getKey(), t), treated));
+    }
+    groups = next;
+    return new RuleResult.WashDay(
+        day, tally[0] / members, tally[1] / members, tally[2] / members, tally[3] / members);
+  }
+
+  private static void put(
+      Map<List<Rule.Placed>, int[]> groups, List<Rule.Placed> done, List<Integer> who) {
+    if (!who.isEmpty()) {
+      groups.put(done, who.stream().mapToInt(Integer::intValue).toArray());
+    }
+  }
+
+  private static List<Rule.Placed> with(List<Rule.Placed> done, Rule.Placed more) {
+    List<Rule.Placed> out = new ArrayList<>(done);
+    out.add(more);
+    return List.copyOf(out);
+  }
+
+  /** Whether a wash of a member reads over what the rule goes by. */
+  private boolean asks(int k, int member, double truth, LocalDate day) {
+    if (!(rule instanceof Rule.Threshold t)) {
+      return false;
+    }
+    double read = 100.0 * luck.count(k, member, truth) / round.bees();
+    // a limit of the season holds from its own count on; "over N" leaves N out
+    return t.perHundred().isPresent()
+        ? read > t.perHundred().getAsDouble() + 1e-9
+        : read >= limit(day) - 1e-9;
+  }
+
+  private boolean over(double truth, LocalDate day) {
+    return truth * round.recovery() > limit(day);
+  }
+
+  private double limit(LocalDate day) {
+    return colony.stages().limitOn(colony.limits(), day).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The rule's treatment on the next day, when it can be begun after what has been done. */
+  private Optional<Rule.Placed> possible(List<Rule.Placed> done, LocalDate day) {
+    if (!(rule instanceof Rule.Threshold t)) {
+      return Optional.empty();
+    }
+    LocalDate start = day.plusDays(1);
+    return start.isBefore(colony.until())
+            && Obstacle.of(t.control(), start, colony, controls(done)).isEmpty()
+        ? Optional.of(new Rule.Placed(t.control(), start))
+        : Optional.empty();
+  }
+
+  /** Whether a treatment was begun so short a time ago that it is still at work or just over. */
+  private boolean treatedLately(List<Rule.Placed> done, LocalDate day) {
+    return done.stream()
+        .anyMatch(
+            p -> {
+              int wait = rule instanceof Rule.Threshold t ? t.apart() : Rule.usualWait(p.control());
+              long since = day.plusDays(1).toEpochDay() - p.day().toEpochDay();
+              return since >= 0 && since < wait;
+            });
+  }
+
+  /** A treatment by the calendar is needless in the colonies that are not over the limit then. */
+  private void needlessByCalendar(Rule.Placed p) {
+    int[] all = new int[members];
+    Arrays.setAll(all, m -> m);
+    if (p.day().isBefore(colony.now()) || !p.day().isBefore(colony.until())) {
+      throw new IllegalArgumentException(
+          "rule \""
+              + rule.name()
+              + "\": "
+              + p.control().name()
+              + " on "
+              + p.day()
+              + " lies outside the days to come, "
+              + colony.now()
+              + " to "
+              + colony.until().minusDays(1));
+    }
+    List<Rule.Placed> before =
+        ((Rule.Calendar) rule)
+            .treatments().stream().filter(o -> o.day().isBefore(p.day())).toList();
+    PlanRun run = run(before, all, p.day().plusDays(1), FOR_WASHES);
+    double[] truth = run.infestation(p.day());
+    double[] gone = run.lost(p.day());
+    for (int m = 0; m < members; m++) {
+      boolean alive = gone[m] == 0;
+      treatments[m] += alive ? 1 : 0;
+      needless[m] += alive && !over(truth[m], p.day()) ? 1 : 0;
+    }
+  }
+
+  private static List<Rule.Placed> begunBy(List<Rule.Placed> done, LocalDate day) {
+    return done.stream().filter(p -> !p.day().isAfter(day)).toList();
+  }
+
+  private static List<Control> controls(List<Rule.Placed> done) {
+    return done.stream().map(p -> p.control().at(p.day())).toList();
+  }
+
+  private PlanRun run(List<Rule.Placed> done, int[] who, LocalDate last, Set<Quantity> kept) {
+    ColonyCase upTo = last.equals(colony.until()) ? colony : colony.until(last);
+    Plan plan = new Plan(rule.name(), controls(done));
+    Scenario season = upTo.season(plan);
+    EnsembleRun run = posterior.run(season, who, kept, workers, Progress.NONE);
+    return new PlanRun(upTo, plan, run, List.of());
+  }
+
+  private RuleResult end(List<RuleResult.WashDay> days) {
+    double[] lost = new double[members];
+    double[] infestation = new double[members];
+    double[] winterBrood = new double[members];
+    for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
+      int[] who = group.getValue();
+      PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.KEPT);
+      scatter(Outcome.LOST.of(run), who, lost);
+      scatter(Outcome.INFESTATION.of(run), who, infestation);
+      scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);
+    }
+    return new RuleResult(
+        rule,
+        treatments,
+        misses,
+        needless,
+        hindered,
+        lost,
+        infestation,
+        winterBrood,
+        days,
+        rule instanceof Rule.Calendar c
+            ? PlanCheck.of(new Plan(rule.name(), controls(c.treatments())), colony)
+            : List.of());
+  }
+
+  private static void scatter(double[] values, int[] who, double[] into) {
+    for (int i = 0; i < who.length; i++) {
+      into[who[i]] = values[i];
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package broodtide.decision;
+
+import broodtide.assessment.PlanRun;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How a rule fared in every member's season. Whether a colony stands over the limit is judged by
+ * what a wash of it would show on average, against the limit of the day.
+ *
+ * @param rule the rule
+ * @param treatments treatments begun, by member
+ * @param misses wash days on which a colony was over the limit and not treated, by member
+ * @param needless treatments begun while a colony was not over the limit, by member
+ * @param hindered wash days on which the rule asked for a treatment that could not be begun, by
+ *     member
+ * @param lost chance of loss by member, see {@link PlanRun#losses()}
+ * @param infestation mites per 100 bees when the winter bees have been raised, by member
+ * @param winterBrood share of worker brood with a mite while winter bees are raised, by member; not
+ *     a number when none are
+ * @param days what happened on each wash day
+ * @param objections what stands against its treatments in the calendar
+ */
+@SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
+public record RuleResult(
+    Rule rule,
+    double[] treatments,
+    double[] misses,
+    double[] needless,
+    double[] hindered,
+    double[] lost,
+    double[] infestation,
+    double[] winterBrood,
+    List<WashDay> days,
+    List<String> objections) {
+  /**
+   * One wash day, as shares of all members.
+   *
+   * @param day the day
+   * @param over living colonies that are over the limit in truth
+   * @param treated colonies in which the rule begins a treatment on the next day
+   * @param missed colonies over the limit that are neither treated then nor treated lately
+   * @param needless colonies that are treated although they are not over the limit
+   */
+  public record WashDay(
+      LocalDate day, double over, double treated, double missed, double needless) {}
+
+  /** Copies the lists. */
+  public RuleResult {
+    days = List.copyOf(days);
+    objections = List.copyOf(objections);
+  }
+
+  /**
+   * {@return mean over the members}
+   *
+   * @param byMember figures by member
+   */
+  public static double mean(double[] byMember) {
+    return Arrays.stream(byMember).average().orElse(Double.NaN);
+  }
+
+  /**
+   * {@return share of members with one or more}
+   *
+   * @param byMember figures by member
+   */
+  public static double shareWithAny(double[] byMember) {
+    return Arrays.stream(byMember).filter(v -> v > 0).count() / (double) byMember.length;
+  }
+}

@@ -1,0 +1,72 @@
+package broodtide.decision;
+
+import broodtide.catalog.ControlTemplate;
+import broodtide.lesson.Library;
+import broodtide.measure.OutOfRange;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Rules as people write them: {@code never}; {@code 2 with formic-slow}; {@code limit with thymol
+ * wait 60}; {@code on 2026-08-05 with thymol and on 2026-12-20 with oxalic-dribble}.
+ */
+public final class RuleText {
+  private static final String ALLOWED =
+      "\"never\", \"N with CONTROL\" (N mites per 100 bees), \"limit with CONTROL\" (the limit of"
+          + " the season), each of these two with \"wait DAYS\" after it if you like, or \"on DATE"
+          + " with CONTROL and on DATE with CONTROL ...\"";
+  private static final Pattern OVER =
+      Pattern.compile("(limit|\\d+(?:\\.\\d+)?) with (\\S+)(?: wait (\\d{1,3}))?");
+  private static final Pattern ON = Pattern.compile("on (\\d{4}-\\d{2}-\\d{2}) with (\\S+)");
+
+  private RuleText() {}
+
+  /**
+   * Reads a rule.
+   *
+   * @param text words as in {@code 2 with formic-slow}
+   * @return the rule
+   * @throws OutOfRange when it is none
+   * @throws broodtide.forms.BadInput when there is no such control
+   */
+  public static Rule read(String text) {
+    String plain = text.strip().replaceAll("\\s+", " ");
+    if (plain.equals("never")) {
+      return new Rule.Never(plain);
+    }
+    Matcher over = OVER.matcher(plain);
+    if (over.matches()) {
+      ControlTemplate control = Library.control(over.group(2));
+      String wait = over.group(3);
+      return new Rule.Threshold(
+          plain,
+          over.group(1).equals("limit")
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(Double.parseDouble(over.group(1))),
+          control,
+          wait == null ? Rule.usualWait(control) : Integer.parseInt(wait));
+    }
+    List<Rule.Placed> placed = new ArrayList<>();
+    for (String part : plain.split(" and ", -1)) {
+      Matcher on = ON.matcher(part);
+      if (!on.matches()) {
+        throw new OutOfRange("--rule", '"' + text + '"', ALLOWED);
+      }
+      placed.add(new Rule.Placed(Library.control(on.group(2)), day(on.group(1))));
+    }
+    return new Rule.Calendar(plain, placed);
+  }
+
+  private static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new OutOfRange("--rule", text, "a date as year-month-day, such as 2026-08-05");
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package broodtide.decision;
+
+import broodtide.assessment.Obstacle;
+import broodtide.catalog.ControlTemplate;
+import broodtide.control.MiticideCourse;
+import broodtide.control.Plan;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Things to check when a treatment fell short, those that the record speaks of first. */
+public final class Shortfall {
+  /** Days after the end of a treatment in which mites from cells may still come out. */
+  private static final int EARLY = 12;
+
+  /** Days after the end of a treatment from which growth and arrivals say as much as it does. */
+  private static final int LATE = 45;
+
+  private Shortfall() {}
+
+  /**
+   * {@return what the dates of treatment and washes themselves put in doubt, in sentences}
+   *
+   * @param check the treatment as its washes judge it
+   */
+  public static List<String> doubts(TreatmentCheck check) {
+    MiticideCourse course = check.treatment();
+    List<String> out = new ArrayList<>();
+    long since = ChronoUnit.DAYS.between(course.to(), check.after().date());
+    if (since <= 0) {
+      out.add(
+          "the later wash was taken "
+              + (1 - since)
+              + " days before the treatment was over; wash again after "
+              + course.to().plusDays(EARLY));
+    } else if (since < EARLY) {
+      out.add(
+          "the later wash came only "
+              + since
+              + " days after the treatment ended, when mites may still come out of cells");
+    } else if (since > LATE) {
+      out.add(
+          "the later wash came "
+              + since
+              + " days after the treatment ended; what has grown or flown in since weighs as much"
+              + " as what was left");
+    }
+    if (check.before().mites() < 5) {
+      out.add(
+          "there were only "
+              + check.before().mites()
+              + " mites in the wash before, too few to see a reduction in one scoop");
+    }
+    return out;
+  }
+
+  /**
+   * {@return what else can make a treatment fall short, the most easily checked first}
+   *
+   * @param check the treatment as its washes judge it
+   * @param template the control of the library
+   */
+  public static List<String> reasons(TreatmentCheck check, ControlTemplate template) {
+    MiticideCourse course = check.treatment();
+    List<String> out = new ArrayList<>();
+    Obstacle.of(course, check.colony().model().climate()).stream()
+        .filter(o -> o.kind() == Obstacle.Kind.COLD || o.kind() == Obstacle.Kind.WARM)
+        .forEach(o -> out.add(o.words()));
+    boolean brood =
+        Obstacle.cappedBrood(
+            course.from(),
+            check.colony().withGiven(Plan.waiting("given")),
+            check.colony().model().climate());
+    if (course.substance().inCells() == 0 && brood) {
+      out.add("brood: it does not reach mites under cappings, and there was capped brood");
+    }
+    out.add("application and dose: number, place and age of what was put in, and for how long");
+    out.add("weather on the days: too cool or too hot for it to give off or to act as it should");
+    out.add("reinvasion: mites brought in since by robbing or drifting; wash the neighbours");
+    out.add("the washes: the same kind of frame, shaken as long, bees counted");
+    String substance =
+        template.action() instanceof ControlTemplate.Treatment t ? t.substance() : "it";
+    out.add(
+        "resistance of the mites to "
+            + substance
+            + " is one possibility among these; a test on live mites can tell, a wash cannot");
+    return out;
+  }
+}

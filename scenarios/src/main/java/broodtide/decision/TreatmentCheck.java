@@ -1,0 +1,212 @@
+package broodtide.decision;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.control.Control;
+import broodtide.control.MiticideCourse;
+import broodtide.control.Plan;
+import broodtide.engine.EnsembleRun;
+import broodtide.engine.Member;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.StartState;
+import broodtide.engine.Workers;
+import broodtide.fit.Priors;
+import broodtide.fit.SeasonPosterior;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Whether a treatment worked: what its colony's washes imply that it took, against what the same
+ * colonies would have come to without it and against what the treatment usually takes.
+ *
+ * @param colony the case, with the treatment among what was given
+ * @param treatment the treatment
+ * @param before the last wash before it
+ * @param after the wash that judges it
+ * @param reduction share of all mites that it took, by the day of the wash after it, by member
+ * @param usual the same if it had acted as in the trials behind it, by member
+ * @param untreated mites per 100 bees on that day had there been no treatment, by member
+ * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1
+ */
+@SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
+public record TreatmentCheck(
+    ColonyCase colony,
+    MiticideCourse treatment,
+    Wash before,
+    Wash after,
+    double[] reduction,
+    double[] usual,
+    double[] untreated,
+    double chanceWorked) {
+  /**
+   * Spread of a treatment's strength before the washes are looked at, standard deviation of the
+   * logarithm: from a tenth of the usual strength to its fivefold, so that a failure is not ruled
+   * out beforehand. Choice.
+   */
+  private static final double OPEN = 1.2;
+
+  /** Half of the usual strength: less counts as falling short. Choice. */
+  private static final double HALF = 0.5;
+
+  /** A verdict is given when it is at least this likely. Choice. */
+  private static final double SURE = 0.9;
+
+  /** What can be said. */
+  public enum Verdict {
+    /** It acted with half of its usual strength or more. */
+    WORKED,
+    /** It acted with less than that. */
+    FELL_SHORT,
+    /** The washes do not tell. */
+    CANNOT_TELL
+  }
+
+  /** {@return what can be said of the treatment} */
+  public Verdict verdict() {
+    if (chanceWorked >= SURE) {
+      return Verdict.WORKED;
+    }
+    return chanceWorked <= 1 - SURE ? Verdict.FELL_SHORT : Verdict.CANNOT_TELL;
+  }
+
+  /**
+   * Judges a treatment.
+   *
+   * @param c the colony without the treatment; all of its washes
+   * @param treatment the treatment
+   * @param effort how hard to work
+   * @param workers threads; their number does not change the result
+   * @param progress is told of work done
+   * @return the verdict and its figures
+   * @throws IllegalArgumentException when it began before the record, or there is no wash before or
+   *     none after its start
+   */
+  public static TreatmentCheck of(
+      ColonyCase c,
+      MiticideCourse treatment,
+      SeasonPosterior.Effort effort,
+      Workers workers,
+      Progress progress) {
+    Wash before = before(c, treatment);
+    Wash after = after(c, treatment);
+    ColonyCase bare = upTo(c, after, treatment);
+    ColonyCase treated = bare.withGiven(treatment);
+    SeasonPosterior posterior = treated.posterior(effort, workers, progress);
+    LocalDate day = after.date();
+    Plan nothing = Plan.waiting("nothing more");
+    Set<Quantity> kept = Set.of(Quantity.MITES, Quantity.INFESTATION);
+    EnsembleRun with = posterior.run(treated.season(nothing), kept, workers, Progress.NONE);
+    EnsembleRun without = posterior.run(bare.season(nothing), kept, workers, Progress.NONE);
+    EnsembleRun usual =
+        EnsembleRun.of(
+            treated.season(nothing),
+            StartState.on(treated.model(), treated.start()),
+            asUsual(posterior.members()),
+            kept,
+            workers,
+            Progress.NONE);
+    double[] untreated = without.values(Quantity.MITES, day);
+    return new TreatmentCheck(
+        treated,
+        treatment,
+        before,
+        after,
+        taken(with.values(Quantity.MITES, day), untreated),
+        taken(usual.values(Quantity.MITES, day), untreated),
+        without.values(Quantity.INFESTATION, day),
+        chanceWorked(posterior.members()));
+  }
+
+  /** The last wash on or before the first day of a treatment. */
+  static Wash before(ColonyCase c, Control treatment) {
+    if (treatment.from().isBefore(c.start())) {
+      throw new IllegalArgumentException(
+          "colony \""
+              + c.colony()
+              + "\": \""
+              + treatment.name()
+              + "\" on "
+              + treatment.from()
+              + " began before the record, whose first wash is of "
+              + c.start()
+              + "; without a wash before it there is nothing to hold the later ones against");
+    }
+    return c.washes().stream()
+        .filter(w -> !w.date().isAfter(treatment.from()))
+        .reduce((a, b) -> b)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "colony \"" + c.colony() + "\" has no wash on or before " + treatment.from()));
+  }
+
+  /** The first wash after a treatment has ended, or else the last one after it began. */
+  static Wash after(ColonyCase c, Control treatment) {
+    List<Wash> later = c.washes().stream().filter(w -> w.date().isAfter(treatment.from())).toList();
+    if (later.isEmpty()) {
+      throw new IllegalArgumentException(
+          "colony \""
+              + c.colony()
+              + "\" has no wash after "
+              + treatment.from()
+              + ", so nothing can be said of \""
+              + treatment.name()
+              + "\" yet; it ends on "
+              + treatment.to());
+    }
+    return later.stream()
+        .filter(w -> w.date().isAfter(treatment.to()))
+        .findFirst()
+        .orElse(later.get(later.size() - 1));
+  }
+
+  /** The case up to a wash, with any success thinkable; the treatment itself is added later. */
+  private static ColonyCase upTo(ColonyCase c, Wash last, Control treatment) {
+    List<Wash> washes = c.washes().stream().filter(w -> !w.date().isAfter(last.date())).toList();
+    Priors p = c.priors();
+    Priors open =
+        new Priors(
+            p.infestation(),
+            p.vigour(),
+            p.strength(),
+            p.startSize(),
+            p.immigration(),
+            p.dispersion(),
+            p.success().with(p.success().median(), OPEN));
+    List<Control> begun =
+        c.given().stream()
+            .filter(g -> !g.from().isAfter(last.date()))
+            .filter(g -> !g.name().equals(treatment.name()) || !g.from().equals(treatment.from()))
+            .toList();
+    LocalDate day = last.date().plusDays(1);
+    return new ColonyCase(
+        c.colony(), c.model(), c.start(), day, day.plusDays(1), washes, begun, c.limits(), open);
+  }
+
+  private static List<Member> asUsual(List<Member> members) {
+    List<Member> out = new ArrayList<>();
+    for (Member m : members) {
+      List<Double> success = new ArrayList<>(m.success());
+      success.set(success.size() - 1, 1.0);
+      out.add(
+          new Member(
+              m.strength(), m.startSize(), m.infestation(), m.vigour(), m.immigration(), success));
+    }
+    return out;
+  }
+
+  private static double[] taken(double[] with, double[] without) {
+    double[] out = new double[with.length];
+    Arrays.setAll(out, m -> 1 - with[m] / Math.max(Double.MIN_NORMAL, without[m]));
+    return out;
+  }
+
+  private static double chanceWorked(List<Member> members) {
+    return members.stream().filter(m -> m.success().get(m.success().size() - 1) >= HALF).count()
+        / (double) members.size();
+  }
+}

@@ -1,0 +1,53 @@
+package broodtide.forms;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Gathers the faults of one file; keeps the first ones and counts the rest. */
+public final class Faults {
+  private final String file;
+  private final List<Fault> kept = new ArrayList<>();
+  private int total;
+
+  /**
+   * @param file the file's name as the user gave it
+   */
+  public Faults(String file) {
+    this.file = file;
+  }
+
+  /**
+   * Adds a fault; see {@link Fault} for what each part means.
+   *
+   * @param line line in the file, from 1; 0 when there is none
+   * @param column column in the line, from 1; 0 when there is none
+   * @param field path or column name
+   * @param value the value as it was given, null when it is missing
+   * @param message what is allowed and how to mend it
+   */
+  public void add(int line, int column, String field, @Nullable String value, String message) {
+    total++;
+    if (kept.size() < BadInput.SHOWN) {
+      kept.add(new Fault(file, line, column, field, value, message));
+    }
+  }
+
+  /** {@return how many were added} */
+  public int total() {
+    return total;
+  }
+
+  /**
+   * Ends the reading when anything was added.
+   *
+   * @throws BadInput with the faults in the order of their lines
+   */
+  public void throwIfAny() {
+    if (total > 0) {
+      kept.sort(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column));
+      throw new BadInput(kept, total);
+    }
+  }
+}

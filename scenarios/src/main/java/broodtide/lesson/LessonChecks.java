@@ -1,0 +1,99 @@
+package broodtide.lesson;
+
+import broodtide.engine.Scenario;
+import broodtide.forms.Nearest;
+import broodtide.measure.OutOfRange;
+import broodtide.study.Study;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Checks of a lesson across its fields; the first that fails is refused under its field. */
+final class LessonChecks {
+  private final Lesson lesson;
+
+  private LessonChecks(Lesson lesson) {
+    this.lesson = lesson;
+  }
+
+  /**
+   * Checks that names, plans and days fit together.
+   *
+   * @throws OutOfRange naming the field that does not fit
+   */
+  static void agree(Lesson lesson) {
+    LessonChecks checks = new LessonChecks(lesson);
+    checks.name();
+    checks.settings();
+    checks.task();
+    checks.charts();
+    for (Lesson.Figure figure : lesson.figures()) {
+      checks.day("figures", figure.plan(), figure.on());
+    }
+  }
+
+  private void name() {
+    if (!lesson.name().matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      throw new OutOfRange(
+          "name", lesson.name(), "small letters, digits and single hyphens between them");
+    }
+  }
+
+  private void settings() {
+    for (Study setting : lesson.settings()) {
+      if (setting.washes().isPresent()) {
+        throw new OutOfRange(
+            LessonForm.SETTINGS.name(),
+            "given washes",
+            "colonies that tell their infestation; remove \"washes\"");
+      }
+    }
+    List<String> names = lesson.lines().stream().map(Lesson.Line::name).toList();
+    for (String name : names) {
+      if (names.indexOf(name) != names.lastIndexOf(name)) {
+        throw new OutOfRange(
+            LessonForm.SETTINGS.name(),
+            "holding two plans named \"" + name + "\"",
+            "another name for each plan, across all settings");
+      }
+    }
+    if (names.size() > 4) {
+      throw new OutOfRange(
+          LessonForm.SETTINGS.name(), "holding " + names.size() + " plans", "1 to 4 plans in all");
+    }
+  }
+
+  private void task() {
+    if (lesson.task() instanceof Lesson.Draw draw) {
+      draw.days().forEach(day -> day(LessonForm.TASK.name(), draw.plan(), day));
+    } else if (lesson.task() instanceof Lesson.Scoops scoops) {
+      day(LessonForm.TASK.name(), scoops.plan(), scoops.on());
+    }
+  }
+
+  private void charts() {
+    int plans = lesson.lines().size();
+    for (Lesson.Chart chart : lesson.charts()) {
+      if (plans > 1 && chart.show().size() > 1) {
+        throw new OutOfRange(
+            LessonForm.CHARTS.name(),
+            "\"" + chart.title() + "\" with " + chart.show().size() + " quantities",
+            "one quantity in each chart, since there are " + plans + " plans");
+      }
+    }
+  }
+
+  private void day(String field, String plan, LocalDate day) {
+    List<Lesson.Line> lines = lesson.lines();
+    List<String> names = lines.stream().map(Lesson.Line::name).toList();
+    int at = names.indexOf(plan);
+    if (at < 0) {
+      String known = "a plan of the settings: " + String.join(", ", names);
+      throw new OutOfRange(field, "about \"" + plan + "\"", known + Nearest.hint(plan, names));
+    }
+    Scenario scenario = lines.get(at).scenario();
+    LocalDate last = scenario.start().plusDays(scenario.days());
+    if (day.isBefore(scenario.start()) || day.isAfter(last)) {
+      throw new OutOfRange(field, "about " + day, scenario.start() + " to " + last);
+    }
+  }
+}

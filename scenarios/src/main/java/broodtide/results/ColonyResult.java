@@ -1,0 +1,60 @@
+package broodtide.results;
+
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanDay;
+import broodtide.assessment.PlanRun;
+import broodtide.decision.Windows;
+import broodtide.engine.Workers;
+import broodtide.fit.Agreement;
+import broodtide.fit.ExpectedWashes;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything worked out for one colony, ready to be drawn and written.
+ *
+ * @param comparison the plans
+ * @param windows when to begin which control, where that was asked for
+ * @param agreement where each wash stood in what fits them all, and whether they fit at all
+ * @param days the days of each run of the comparison, in the order of the runs
+ */
+public record ColonyResult(
+    Comparison comparison,
+    Optional<Windows> windows,
+    Agreement agreement,
+    List<List<PlanDay>> days) {
+  /** Copies the list. */
+  public ColonyResult {
+    days = List.copyOf(days);
+  }
+
+  /**
+   * Sums up a finished comparison.
+   *
+   * @param comparison plans of one colony that have been played
+   * @param windows the map of windows for the same colony; empty when none was asked for
+   * @param workers threads; their number does not change the result
+   * @return the result
+   */
+  public static ColonyResult of(Comparison comparison, Optional<Windows> windows, Workers workers) {
+    return new ColonyResult(
+        comparison,
+        windows,
+        Agreement.of(comparison.posterior(), workers),
+        comparison.runs().stream().map(PlanDay::all).toList());
+  }
+
+  /** {@return where each wash stood in what fits them all, by date} */
+  public List<ExpectedWashes.Check> checks() {
+    return agreement.checks();
+  }
+
+  /**
+   * {@return the days of a run of the comparison}
+   *
+   * @param run a plan that was played
+   */
+  public List<PlanDay> days(PlanRun run) {
+    return days.get(comparison.runs().indexOf(run));
+  }
+}

@@ -1,0 +1,96 @@
+package broodtide.results;
+
+import broodtide.assessment.Caution;
+import broodtide.assessment.Difference;
+import broodtide.assessment.Spread;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Objects;
+
+/** How figures stand in every JSON file: numbers with six significant digits, bands by quantile. */
+final class JsonFigures {
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(SerializationFeature.INDENT_OUTPUT)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
+  private static final MathContext SIX = new MathContext(6);
+
+  private JsonFigures() {}
+
+  /**
+   * The head that every file of results begins with.
+   *
+   * @param format name and version of the format
+   * @param tool the command
+   * @param version version of the program
+   * @param seed seed of the random numbers
+   * @param members simulated colonies
+   * @param notes what was assumed, in sentences
+   */
+  static ObjectNode head(
+      String format, String tool, String version, long seed, int members, List<String> notes) {
+    ObjectNode root = JSON.createObjectNode();
+    root.put("format", format);
+    root.put("tool", tool);
+    root.put("program", "broodtide " + version);
+    root.put("seed", seed);
+    root.put("simulatedColonies", members);
+    notes.forEach(root.putArray("notes")::add);
+    root.put("caution", Caution.ANSWER);
+    return root;
+  }
+
+  /** A shipped object. */
+  static ObjectNode resource(String name) {
+    try (InputStream in = JsonFigures.class.getResourceAsStream(name)) {
+      return (ObjectNode) JSON.readTree(Objects.requireNonNull(in, name));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A file's text, with a line end. */
+  static String text(ObjectNode root) {
+    try {
+      return JSON.writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("results cannot be written as JSON", e);
+    }
+  }
+
+  /** Six significant digits. */
+  static BigDecimal six(double value) {
+    return new BigDecimal(value).round(SIX).stripTrailingZeros();
+  }
+
+  /** Fills {@code {q05,q25,median,q75,q95}}. */
+  static void band(ObjectNode node, Spread s) {
+    node.put("q05", six(s.q05()));
+    node.put("q25", six(s.q25()));
+    node.put("median", six(s.median()));
+    node.put("q75", six(s.q75()));
+    node.put("q95", six(s.q95()));
+  }
+
+  /**
+   * Fills mean and band of a difference.
+   *
+   * @param chance name of the field with the chance that the first is smaller
+   */
+  static void difference(ObjectNode node, Difference d, String chance) {
+    node.put("mean", six(d.mean()));
+    band(node, d.band());
+    node.put(chance, six(d.chanceSmaller()));
+  }
+}

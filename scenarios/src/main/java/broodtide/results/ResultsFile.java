@@ -1,0 +1,208 @@
+package broodtide.results;
+
+import static broodtide.results.JsonFigures.band;
+import static broodtide.results.JsonFigures.difference;
+import static broodtide.results.JsonFigures.six;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.Outcome;
+import broodtide.assessment.PlanDay;
+import broodtide.assessment.PlanFigures;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Spread;
+import broodtide.control.Control;
+import broodtide.fit.ExpectedWashes;
+import broodtide.fit.UnknownSummary;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Results as JSON, format {@value #FORMAT}, described field by field by the JSON Schema that {@link
+ * #schema()} returns.
+ *
+ * <p>Dates are ISO 8601 days; infestations are mites per 100 adult bees of the colony, at most
+ * {@value PlanRun#FULL}; shares and chances run from 0 to 1; a band is {@code
+ * {q05,q25,median,q75,q95}}. Numbers carry six significant digits. Within a format fields are
+ * added, never changed or taken away, so readers should pass over fields that they do not know.
+ *
+ * <p>The file holds {@code format}, {@code tool}, {@code program}, {@code seed}, {@code
+ * simulatedColonies}, {@code notes}, {@code caution} and {@code colonies}. A colony holds its case
+ * ({@code climate}, {@code start}, {@code now}, {@code until}, {@code limits}), its {@code washes}
+ * with the place of each in the forecast, its {@code unknowns} before and after the washes, the
+ * quality of the {@code sample}, its {@code plans} with their figures and their {@code series} day
+ * by day, {@code windows} with every control from every start day where they were tried, and {@code
+ * refusedPlans} with the reasons. The same input, seed and version give the same bytes.
+ */
+public final class ResultsFile {
+  /** Name and version of the format. */
+  public static final String FORMAT = "broodtide-results-1";
+
+  static final String SCHEMA = "/schema/results-1.json";
+
+  private final ObjectNode root;
+  private final ArrayNode colonies;
+
+  /**
+   * An empty file.
+   *
+   * @param tool the command
+   * @param version version of the program
+   * @param seed seed of the random numbers
+   * @param members simulated colonies
+   * @param notes what was assumed, in sentences
+   */
+  public ResultsFile(String tool, String version, long seed, int members, List<String> notes) {
+    root = JsonFigures.head(FORMAT, tool, version, seed, members, notes);
+    colonies = root.putArray("colonies");
+  }
+
+  /** {@return the JSON Schema (2020-12) of the format} */
+  public static String schema() {
+    return JsonFigures.text(JsonFigures.resource(SCHEMA));
+  }
+
+  /**
+   * Adds one colony with its plans.
+   *
+   * @param result the colony and its plans
+   */
+  public void add(ColonyResult result) {
+    Comparison comparison = result.comparison();
+    ColonyCase c = comparison.colony();
+    ObjectNode node = colonies.addObject();
+    node.put("colony", c.colony());
+    node.put("climate", c.model().climate().name());
+    node.put("start", c.start().toString());
+    node.put("now", c.now().toString());
+    node.put("until", c.until().toString());
+    node.put("limits", c.limits().name());
+    washes(node.putArray("washes"), result.checks());
+    unknowns(node.putArray("unknowns"), comparison.posterior().summaries());
+    ObjectNode quality = node.putObject("sample");
+    quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
+    quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
+    quality.put("steps", comparison.posterior().sample().steps());
+    ArrayNode plans = node.putArray("plans");
+    for (PlanRun run : comparison.runs()) {
+      plan(plans.addObject(), run, comparison, result.days(run));
+    }
+    result.windows().ifPresent(w -> WindowsJson.write(node.putObject("windows"), w));
+    ArrayNode refused = node.putArray("refusedPlans");
+    for (Comparison.Refused r : comparison.refused()) {
+      refused.addObject().put("plan", r.plan()).put("reason", r.reason());
+    }
+  }
+
+  private void washes(ArrayNode into, List<ExpectedWashes.Check> checks) {
+    for (ExpectedWashes.Check check : checks) {
+      ObjectNode w = into.addObject();
+      w.put("date", check.wash().date().toString());
+      w.put("mites", check.wash().mites());
+      w.put("bees", six(check.wash().beesOrAssumed()));
+      w.put("beesAssumed", check.wash().beesAssumed());
+      w.put("method", check.wash().method().id());
+      w.put("frame", check.wash().frame().id());
+      w.put("note", check.wash().note());
+      w.put("placeInForecast", six(check.place()));
+    }
+  }
+
+  private void unknowns(ArrayNode into, List<UnknownSummary> summaries) {
+    for (UnknownSummary s : summaries) {
+      ObjectNode u = into.addObject();
+      u.put("what", s.prior().is());
+      u.put("priorMedian", six(s.prior().median()));
+      u.put("median", six(s.median()));
+      u.put("q05", six(s.low()));
+      u.put("q95", six(s.high()));
+      u.put("shrinkage", six(s.shrinkage()));
+    }
+  }
+
+  private void plan(ObjectNode node, PlanRun run, Comparison comparison, List<PlanDay> days) {
+    ColonyCase c = run.colony();
+    node.put("plan", run.plan().name());
+    ArrayNode controls = node.putArray("controls");
+    for (Control control : run.plan().controls()) {
+      controls
+          .addObject()
+          .put("name", control.name())
+          .put("from", control.from().toString())
+          .put("to", control.to().toString());
+    }
+    ArrayNode objections = node.putArray("objections");
+    run.objections().forEach(objections::add);
+    LocalDate raised = c.raised();
+    ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
+    band(then.putObject("infestation"), Spread.of(run.infestation(raised)));
+    band(then.putObject("mites"), run.mitesAtClosing());
+    band(node.putObject("infestationAtEnd"), Spread.of(run.infestation(c.until())));
+    band(node.putObject("peakInfestation"), Spread.of(run.peaks()));
+    node.put("peakDay", run.peakDay().toString());
+    int[] toLimit = run.daysToLimit();
+    node.put("chanceDiedOut", six(run.shareLost(c.until())));
+    node.put("chanceOverLimit", six(PlanFigures.share(toLimit)));
+    PlanFigures.medianDay(toLimit, c.now())
+        .ifPresent(day -> node.put("medianDayOverLimit", day.toString()));
+    dayOverLimit(node.putObject("dayOverLimit"), toLimit, c);
+    run.springLow()
+        .ifPresent(
+            low -> {
+              ObjectNode winter = node.putObject("winter");
+              winter.put("springLow", low.day().toString());
+              band(winter.putObject("chanceLost"), Spread.of(run.winterLosses(low)));
+              winter.put("meanChanceLost", six(mean(run.winterLosses(low))));
+              band(winter.putObject("soundWinterBees"), Spread.of(run.soundWinterBees(low.day())));
+            });
+    difference(
+        node.putObject("infestationAgainstWait"),
+        comparison.against(run, Outcome.INFESTATION),
+        "chanceBetter");
+    double[] infested = run.winterBroodInfested();
+    if (!Double.isNaN(infested[0])) {
+      band(node.putObject("winterBroodInfested"), Spread.of(infested));
+      double[] reference = comparison.runs().get(0).winterBroodInfested();
+      band(
+          node.putObject("winterBroodInfestedAgainstFirst"),
+          Spread.of(Comparison.differences(infested, reference)));
+      node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
+      difference(
+          node.putObject("winterBroodAgainstWait"),
+          comparison.against(run, Outcome.WINTER_BROOD),
+          "chanceBetter");
+    }
+    node.put("treatments", run.treatments());
+    node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
+    ArrayNode series = node.putArray("series");
+    for (PlanDay day : days) {
+      ObjectNode row = series.addObject();
+      row.put("date", day.date().toString());
+      band(row.putObject("infestation"), day.infestation());
+      row.put("adults", six(day.adults()));
+    }
+  }
+
+  /** Days by which shares of all colonies have passed the limit; null where they never do. */
+  private static void dayOverLimit(ObjectNode node, int[] toLimit, ColonyCase c) {
+    double[] shares = {0.05, 0.25, 0.5, 0.75, 0.95};
+    String[] names = {"q05", "q25", "median", "q75", "q95"};
+    for (int i = 0; i < shares.length; i++) {
+      node.put(
+          names[i],
+          PlanFigures.dayFor(toLimit, c.now(), shares[i]).map(LocalDate::toString).orElse(null));
+    }
+  }
+
+  private static double mean(double[] values) {
+    return Arrays.stream(values).average().orElseThrow();
+  }
+
+  /** {@return the file's text} */
+  public String text() {
+    return JsonFigures.text(root);
+  }
+}

@@ -1,0 +1,250 @@
+package broodtide.words;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.PlanFigures;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.Spread;
+import broodtide.assessment.SpringLow;
+import broodtide.fit.Agreement;
+import broodtide.wash.LimitSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The answer to "what happens, and what could be done?" for one colony, in sentences.
+ *
+ * @param comparison the plans; the first one is what the others are held against
+ */
+public record Answer(Comparison comparison) {
+  /**
+   * Chances below this are not spoken of: an ensemble of a few thousand cannot tell them from 0.
+   */
+  private static final double WORTH_SAYING = 0.005;
+
+  /**
+   * {@return the day that the answer speaks of: when the winter bees have been raised, or the last
+   * day looked at when that comes first or when there is one plan only}
+   */
+  public LocalDate day() {
+    ColonyCase c = comparison.colony();
+    return comparison.runs().size() == 1 ? c.until() : c.raised();
+  }
+
+  /** {@return the plan that the others are held against} */
+  public PlanRun first() {
+    return comparison.runs().get(0);
+  }
+
+  /** {@return the plan with the lowest median on the {@link #day}; the first one of equals} */
+  public PlanRun lowest() {
+    PlanRun best = first();
+    for (PlanRun run : comparison.runs()) {
+      best = on(run).median() < on(best).median() ? run : best;
+    }
+    return best;
+  }
+
+  /**
+   * {@return mites per 100 bees on the {@link #day}}
+   *
+   * @param run a plan that was played
+   */
+  public Spread on(PlanRun run) {
+    return Spread.of(run.infestation(day()));
+  }
+
+  /** {@return the answer in one sentence} */
+  public String sentence() {
+    return under(first()) + ", " + outlook(first()) + ".";
+  }
+
+  /** {@return a title for the chart: the first plan, and the one that leaves the fewest mites} */
+  public String title() {
+    String title = under(first()) + ", " + brief(first()) + " on " + Plain.day(day());
+    PlanRun best = lowest();
+    return best == first()
+        ? title
+        : title + "; with " + best.plan().name() + ", " + Plain.level(on(best).median());
+  }
+
+  /**
+   * {@return what follows the answer: the limit passed, the loss of the colony, the plan with
+   * fewest}
+   */
+  public List<String> further() {
+    List<String> out = new ArrayList<>();
+    out.add(crossing());
+    String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
+    later(first()).ifPresent(loss -> out.add(colony + loss + "."));
+    if (comparison.runs().size() > 1) {
+      PlanRun best = lowest();
+      out.add(
+          best == first()
+              ? "None of the other plans leaves fewer mites on " + Plain.day(day()) + "."
+              : "Of the plans compared, "
+                  + best.plan().name()
+                  + " leaves the fewest mites on "
+                  + Plain.day(day())
+                  + ": "
+                  + outlookThen(best)
+                  + ".");
+    }
+    return out;
+  }
+
+  /** How likely the loss of the colony is after the {@link #day}, when there is more to say. */
+  private Optional<String> later(PlanRun run) {
+    Optional<SpringLow> low = run.springLow();
+    if (low.isPresent()) {
+      double lost = Arrays.stream(run.winterLosses(low.get())).average().orElseThrow();
+      String words = Odds.seasons(lost);
+      return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
+    }
+    LocalDate until = comparison.colony().until();
+    double lost = run.shareLost(until);
+    boolean said = !until.isAfter(day()) && lost > 0.5;
+    return said || lost <= WORTH_SAYING
+        ? Optional.empty()
+        : Optional.of("lost by " + Plain.day(until) + " " + Odds.seasons(lost));
+  }
+
+  /**
+   * {@return what a plan leaves, as one item of a list that says the day and the limit above it}
+   *
+   * @param run a plan that was played
+   */
+  public String item(PlanRun run) {
+    StringBuilder s = new StringBuilder();
+    double lost = run.shareLost(day());
+    if (lost > 0.5) {
+      s.append("lost ").append(Odds.seasons(lost));
+    } else {
+      Spread on = on(run);
+      s.append(about(on.median())).append(" (").append(Plain.levels(on.q05(), on.q95()));
+      s.append(')');
+      limit()
+          .ifPresent(l -> s.append("; over the limit ").append(Odds.seasons(chanceOver(run, l))));
+    }
+    later(run).ifPresent(loss -> s.append("; ").append(loss));
+    return s.append('.').toString();
+  }
+
+  /** A limit, and what it means in a wash: {@code 0.67 (2 in 300)}. */
+  static String limitWords(LimitSet limits, double perHundred) {
+    String words = Digits.two(perHundred);
+    return limits.perBees() == 100
+        ? words
+        : words
+            + " ("
+            + Digits.plain(perHundred * limits.perBees() / 100)
+            + " in "
+            + limits.perBees()
+            + ")";
+  }
+
+  /** {@return what stands above the items: the day, and the limit on it} */
+  public String itemHead() {
+    ColonyCase c = comparison.colony();
+    String head =
+        "Mites per 100 bees on " + Plain.day(day()) + ", with the range of nine seasons in ten";
+    return limit()
+        .map(l -> head + "; the limit then is " + limitWords(c.limits(), l) + ".")
+        .orElse(head + ".");
+  }
+
+  private String outlook(PlanRun run) {
+    double lost = run.shareLost(day());
+    return lost > 0.5
+        ? "the colony is lost by " + Plain.day(day()) + " " + Odds.seasons(lost)
+        : "expect " + brief(run) + " on " + Plain.day(day()) + range(run) + overLimit(run);
+  }
+
+  private String outlookThen(PlanRun run) {
+    double lost = run.shareLost(day());
+    return lost > 0.5
+        ? "even so the colony is lost by then " + Odds.seasons(lost)
+        : about(on(run).median()) + " per 100 bees" + range(run) + overLimit(run);
+  }
+
+  private static String under(PlanRun run) {
+    return waits(run) ? "If you wait" : "With " + run.plan().name();
+  }
+
+  private static boolean waits(PlanRun run) {
+    return run.plan().controls().isEmpty();
+  }
+
+  private String brief(PlanRun run) {
+    return about(on(run).median()) + " mites per 100 bees";
+  }
+
+  private static String about(double perHundred) {
+    String level = Plain.level(perHundred);
+    return Character.isDigit(level.charAt(0)) ? "about " + level : level;
+  }
+
+  private String range(PlanRun run) {
+    Spread s = on(run);
+    return " (nine seasons in ten: " + Plain.levels(s.q05(), s.q95()) + ")";
+  }
+
+  private String overLimit(PlanRun run) {
+    Optional<Double> limit = limit();
+    return limit.isEmpty()
+        ? ""
+        : ", over the limit of "
+            + Digits.two(limit.get())
+            + " "
+            + Odds.seasons(chanceOver(run, limit.get()));
+  }
+
+  /** The limit on the {@link #day}. */
+  private Optional<Double> limit() {
+    ColonyCase c = comparison.colony();
+    return c.stages().limitOn(c.limits(), day());
+  }
+
+  private double chanceOver(PlanRun run, double limit) {
+    double[] values = run.infestation(day());
+    return Arrays.stream(values).filter(v -> PlanRun.SHOWN_BY_A_WASH * v > limit).count()
+        / (double) values.length;
+  }
+
+  /** When the first plan first goes over the limit of the season. */
+  private String crossing() {
+    ColonyCase c = comparison.colony();
+    int[] days = first().daysToLimit();
+    double already = PlanFigures.shareWithin(days, 0);
+    if (already > 0.5) {
+      String words = Odds.words(already);
+      return words.startsWith("almost")
+          ? "It is " + words + " over today's limit already."
+          : "Chances are " + words + " that it is over today's limit already.";
+    }
+    Optional<LocalDate> middle = PlanFigures.medianDay(days, c.now());
+    return middle.isPresent()
+        ? "More likely than not it is over the limit of the season by "
+            + Plain.day(middle.get())
+            + "."
+        : "It goes over the limit at some time before "
+            + Plain.day(c.until())
+            + " "
+            + Odds.seasons(PlanFigures.share(days))
+            + ".";
+  }
+
+  /**
+   * {@return a warning when none of the washes fits the model; empty when they do}
+   *
+   * @param agreement how washes and model agree
+   */
+  public static Optional<String> contradiction(Agreement agreement) {
+    return agreement.contradicts()
+        ? Optional.of(String.join(" ", agreement.words()))
+        : Optional.empty();
+  }
+}

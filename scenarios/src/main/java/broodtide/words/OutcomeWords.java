@@ -1,0 +1,115 @@
+package broodtide.words;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Difference;
+import broodtide.assessment.Outcome;
+import broodtide.assessment.PlanRun;
+
+/** Outcomes in words. */
+public final class OutcomeWords {
+  private OutcomeWords() {}
+
+  /**
+   * {@return a value for a column of a table: {@code 3.2}, {@code 27 %}}
+   *
+   * @param outcome what plans are judged by
+   * @param value the figure, in the unit of the outcome
+   */
+  public static String brief(Outcome outcome, double value) {
+    return switch (outcome) {
+      case INFESTATION -> Digits.two(value);
+      case WINTER_BROOD -> Digits.percent(value);
+      case LOST -> Digits.chance(value);
+    };
+  }
+
+  /**
+   * {@return a value in a sentence: {@code 27 % of the winter brood has a mite}}
+   *
+   * @param outcome what plans are judged by
+   * @param value the figure, in the unit of the outcome
+   */
+  public static String value(Outcome outcome, double value) {
+    return switch (outcome) {
+      case INFESTATION ->
+          Digits.two(value) + " mites per 100 bees when the winter bees have been raised";
+      case WINTER_BROOD -> Digits.percent(value) + " of the winter brood with a mite";
+      case LOST -> Digits.chance(value) + " chance that the colony is lost";
+    };
+  }
+
+  /**
+   * {@return what it means that a colony is lost: as far as the look ahead reaches}
+   *
+   * @param c the case
+   */
+  public static String meaning(ColonyCase c) {
+    return c.springLow()
+        .map(
+            low ->
+                "dead or too weak by "
+                    + Plain.day(low.day())
+                    + ", other causes than mites included")
+        .orElse(
+            "fewer than "
+                + Digits.count(PlanRun.LOST_BELOW)
+                + " bees by "
+                + Plain.day(c.until())
+                + "; weak colonies that the winter would take are not in it");
+  }
+
+  /**
+   * {@return an amount that is gained or lost, with its unit: {@code 2.1 mites per 100}}
+   *
+   * @param outcome what plans are judged by
+   * @param value the figure, in the unit of the outcome
+   */
+  public static String amount(Outcome outcome, double value) {
+    double size = Math.abs(value) * outcome.shownTimes();
+    String digits = size < 0.05 ? "next to no" : Digits.two(size);
+    return switch (outcome) {
+      case INFESTATION -> digits + " mites per 100 bees";
+      case WINTER_BROOD -> digits + " in 100 cells of the winter brood";
+      case LOST -> digits + " in 100 colonies";
+    };
+  }
+
+  /**
+   * {@return whether a difference is too small to speak of}
+   *
+   * @param outcome what plans are judged by
+   * @param d the difference to waiting
+   */
+  public static boolean nothing(Outcome outcome, Difference d) {
+    return Math.abs(d.mean()) * outcome.shownTimes() < 0.05;
+  }
+
+  /**
+   * {@return what a later start costs}
+   *
+   * @param outcome what plans are judged by
+   * @param later the difference that a week makes
+   */
+  public static String cost(Outcome outcome, Difference later) {
+    String mean = amount(outcome, later.mean());
+    if (nothing(outcome, later)) {
+      return "makes next to no difference";
+    }
+    String verb = later.mean() > 0 ? "costs " : "gains ";
+    return outcome == Outcome.LOST
+        ? verb + mean
+        : verb
+            + mean
+            + " on average (nine in ten seasons like yours: "
+            + signed(outcome, later.band().q05(), later.mean())
+            + " to "
+            + signed(outcome, later.band().q95(), later.mean())
+            + ")";
+  }
+
+  /** With the sign turned so that what the verb says counts as positive. */
+  private static String signed(Outcome outcome, double value, double mean) {
+    double turned = mean > 0 ? value : -value;
+    return Digits.two(turned * outcome.shownTimes());
+  }
+}

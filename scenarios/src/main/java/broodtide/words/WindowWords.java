@@ -1,0 +1,76 @@
+package broodtide.words;
+
+import broodtide.assessment.Difference;
+import broodtide.decision.Windows;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** When to begin, in plain sentences: the best time, how flat it is, and what a delay costs. */
+public final class WindowWords {
+  private WindowWords() {}
+
+  /**
+   * {@return the sentences, in their order}
+   *
+   * @param w a finished search
+   */
+  public static List<String> of(Windows w) {
+    Optional<Windows.Row> best = w.best();
+    if (best.isEmpty()) {
+      return List.of("None of these controls can be begun on any of these days.");
+    }
+    Windows.Row row = best.get();
+    int column = row.best().orElseThrow();
+    return List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column));
+  }
+
+  private static String sentence(Windows w, Windows.Row row, int column) {
+    broodtide.assessment.Outcome o = w.outcome();
+    return "Lowest of these in the model: "
+        + row.control().name()
+        + " from "
+        + Plain.day(w.starts().get(column))
+        + ": "
+        + OutcomeWords.value(o, row.middle(column).orElseThrow())
+        + ", against "
+        + OutcomeWords.brief(o, w.ifYouWait())
+        + " if you wait."
+        + (w.labelDecides(row, column)
+            ? " Honey supers usually stand then; the label decides whether it may be used."
+            : "");
+  }
+
+  private static String flatness(Windows w, Windows.Row row) {
+    Windows.Stretch good = w.asGood(row).orElseThrow();
+    LocalDate first = w.starts().get(good.first());
+    LocalDate last = w.starts().get(good.last());
+    if (w.tolerance(row) == 0) {
+      return "No start day of it gains anything over waiting.";
+    }
+    return first.equals(last)
+        ? "The best time is narrow: no neighbouring start day keeps nine tenths of its gain."
+        : "Any start from "
+            + Plain.day(first)
+            + " to "
+            + Plain.day(last)
+            + " keeps at least nine tenths of its gain.";
+  }
+
+  private static String delay(Windows w, Windows.Row row, int column) {
+    Optional<Difference> week = w.delay(row, column, 7);
+    Optional<Difference> month = w.delay(row, column, 28);
+    if (week.isEmpty()) {
+      return "A week later it cannot be begun, or lies outside the days tried.";
+    }
+    String words = "Beginning a week later " + OutcomeWords.cost(w.outcome(), week.get());
+    if (OutcomeWords.nothing(w.outcome(), week.get())
+        && month.isPresent()
+        && OutcomeWords.nothing(w.outcome(), month.get())) {
+      return "Beginning up to four weeks later makes next to no difference.";
+    }
+    return month
+        .map(m -> words + "; four weeks later " + OutcomeWords.cost(w.outcome(), m) + ".")
+        .orElse(words + ".");
+  }
+}

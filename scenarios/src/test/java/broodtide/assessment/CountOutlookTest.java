@@ -1,0 +1,44 @@
+package broodtide.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.catalog.LimitLibrary;
+import broodtide.engine.Workers;
+import broodtide.lesson.Library;
+import broodtide.season.Climate;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What one count leads to. */
+class CountOutlookTest {
+  private static final Climate TEMPERATE = Library.climate("temperate");
+
+  private static Optional<CountOutlook> of(LocalDate day, int mites) {
+    try (Workers workers = new Workers(2)) {
+      return CountOutlook.of(
+          Wash.of(day, "A", mites, 300),
+          TEMPERATE,
+          LimitLibrary.shipped("common-practice"),
+          workers);
+    }
+  }
+
+  @Test
+  void moreMitesInJulyAreMoreInAutumn() {
+    LocalDate july = LocalDate.of(2026, 7, 15);
+    CountOutlook few = of(july, 1).orElseThrow();
+    CountOutlook many = of(july, 9).orElseThrow();
+    assertThat(few.day()).isEqualTo(LocalDate.of(2026, 10, 5));
+    assertThat(many.infestation().median()).isGreaterThan(2 * few.infestation().median());
+    assertThat(few.infestation().q05()).isLessThan(few.infestation().median());
+    assertThat(many.infestation().median()).isGreaterThan(3);
+  }
+
+  @Test
+  void nothingIsSaidOnceTheWinterBeesAreRaised() {
+    assertThat(of(LocalDate.of(2026, 10, 1), 9)).isEmpty();
+    assertThat(of(LocalDate.of(2026, 12, 1), 9)).isEmpty();
+  }
+}

@@ -1,0 +1,66 @@
+package broodtide.assessment;
+
+import broodtide.catalog.LimitLibrary;
+import broodtide.control.Control;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.fit.Prior;
+import broodtide.fit.Priors;
+import broodtide.fit.SeasonPosterior;
+import broodtide.lesson.Library;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.List;
+
+/** An invented colony for tests of the decision tools. */
+final class Invented {
+  static final LocalDate START = LocalDate.of(2026, 5, 10);
+  static final LocalDate NOW = LocalDate.of(2026, 7, 9);
+  static final LocalDate UNTIL = LocalDate.of(2026, 12, 14);
+  static final List<Wash> WASHES =
+      List.of(
+          Wash.of(START, "A", 2, 300),
+          Wash.of(LocalDate.of(2026, 6, 10), "A", 5, 310),
+          Wash.of(LocalDate.of(2026, 7, 8), "A", 9, 295));
+
+  private Invented() {}
+
+  static ColonyCase colony(Control... given) {
+    return new ColonyCase(
+        "A",
+        ColonyModel.in(Library.climate("temperate")),
+        START,
+        NOW,
+        UNTIL,
+        WASHES,
+        List.of(given),
+        LimitLibrary.shipped("common-practice"),
+        Priors.defaults());
+  }
+
+  /** A colony of which everything is known, so that all of its members are the same. */
+  static ColonyCase known(double infestation) {
+    Priors p = Priors.defaults();
+    Priors sure =
+        new Priors(
+            p.infestation().with(infestation, 0),
+            sure(p.vigour()),
+            sure(p.strength()),
+            sure(p.startSize()),
+            sure(p.immigration()),
+            p.dispersion().with(1e6, 0),
+            sure(p.success()));
+    ColonyCase c = colony();
+    return new ColonyCase(
+        "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.limits(), sure);
+  }
+
+  private static Prior sure(Prior prior) {
+    return prior.with(prior.median(), 0);
+  }
+
+  static SeasonPosterior posterior(ColonyCase c, int members, Workers workers) {
+    return c.posterior(new SeasonPosterior.Effort(members, 2, 1), workers, Progress.NONE);
+  }
+}

@@ -1,0 +1,85 @@
+package broodtide.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.catalog.LimitLibrary;
+import broodtide.control.Plan;
+import broodtide.control.Split;
+import broodtide.engine.EnsembleRun;
+import broodtide.engine.Member;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.StartState;
+import broodtide.engine.Workers;
+import broodtide.fit.Priors;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** What is read from the colonies of one plan. */
+class PlanRunTest {
+  private static final LocalDate MAY = LocalDate.of(2001, 5, 1);
+
+  /**
+   * Nearly all bees and all brood leave: what is left is no colony, though the model regrows it.
+   */
+  private static final Split GONE = new Split("all but given away", MAY, 0.95, 1, 0);
+
+  @Test
+  void aLostColonyStaysLostThoughTheModelRegrowsIt() {
+    PlanRun run = run(new Plan("gone", List.of(GONE)), LocalDate.of(2002, 5, 1));
+    SpringLow low = run.springLow().orElseThrow();
+    assertThat(run.on(Quantity.ADULTS, low.day()).q05()).isGreaterThan(3000);
+    assertThat(run.shareLost(MAY.plusDays(3))).isEqualTo(1);
+    assertThat(run.losses()).containsOnly(1);
+    assertThat(Outcome.LOST.of(run)).containsOnly(1);
+  }
+
+  @Test
+  void beforeSpringALossIsDyingOut() {
+    LocalDate autumn = LocalDate.of(2001, 10, 1);
+    assertThat(run(new Plan("gone", List.of(GONE)), autumn).losses()).containsOnly(1);
+    assertThat(run(Plan.waiting("wait"), autumn).losses()).containsOnly(0);
+  }
+
+  @Test
+  void nothingIsReadBeyondTheLastDay() {
+    PlanRun run = run(Plan.waiting("wait"), LocalDate.of(2001, 8, 1));
+    double[] peaks = run.peaks();
+    double[] last = run.infestation(LocalDate.of(2001, 8, 1));
+    assertThat(run.peakDay()).isEqualTo(LocalDate.of(2001, 8, 1));
+    assertThat(peaks).containsExactly(last);
+    assertThat(PlanDay.all(run)).last().extracting(PlanDay::date).isEqualTo(run.colony().until());
+    assertThat(IntStream.of(run.daysToLimit())).allMatch(day -> day <= 92);
+  }
+
+  private static PlanRun run(Plan plan, LocalDate until) {
+    ColonyCase c =
+        new ColonyCase(
+            "A",
+            Shipped.model("temperate"),
+            MAY,
+            MAY,
+            until,
+            List.of(),
+            List.of(),
+            LimitLibrary.shipped("common-practice"),
+            Priors.defaults());
+    Scenario season = c.season(plan);
+    try (Workers workers = new Workers(1)) {
+      return new PlanRun(
+          c,
+          plan,
+          EnsembleRun.of(
+              season,
+              StartState.on(c.model(), MAY),
+              List.of(Member.average(0.3), Member.average(0.5), Member.average(0.7)),
+              PlanRun.KEPT,
+              workers,
+              Progress.NONE),
+          List.of());
+    }
+  }
+}

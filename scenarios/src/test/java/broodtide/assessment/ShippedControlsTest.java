@@ -1,0 +1,100 @@
+package broodtide.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.assessment.EfficacyFit.Setting;
+import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.ControlTemplate.Against;
+import broodtide.catalog.ControlTemplate.Caging;
+import broodtide.catalog.ControlTemplate.Division;
+import broodtide.catalog.ControlTemplate.DroneComb;
+import broodtide.catalog.ControlTemplate.NewQueen;
+import broodtide.catalog.ControlTemplate.Treatment;
+import broodtide.control.Miticide;
+import broodtide.lesson.Library;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What every shipped control owes its reader. */
+class ShippedControlsTest {
+  static List<String> miticides() {
+    return Shipped.controls(Treatment.class);
+  }
+
+  static List<String> all() {
+    return Library.names(Library.Shelf.CONTROLS);
+  }
+
+  @Test
+  void everyKindIsThereAndEverySubstanceOfTheTable() {
+    assertThat(List.of(DroneComb.class, Caging.class, Division.class, NewQueen.class))
+        .allSatisfy(kind -> assertThat(Shipped.controls(kind)).isNotEmpty());
+    assertThat(miticides().stream().map(n -> Shipped.action(Treatment.class, n).substance()))
+        .contains(
+            "oxalic acid",
+            "formic acid",
+            "thymol",
+            "amitraz",
+            "pyrethroid",
+            "hop beta acids",
+            "lactic acid");
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void nameIsTheFilesAndNotesAndCautionsAreThere(String name) {
+    ControlTemplate control = Library.control(name);
+    assertThat(control.name()).isEqualTo(name);
+    assertThat(control.notes()).isNotEmpty();
+    assertThat(control.cautions()).isNotEmpty();
+  }
+
+  @Test
+  void everyFileIsInTheIndex() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("library/controls"))) {
+      assertThat(
+              files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".json")).toList())
+          .containsExactlyInAnyOrderElementsOf(all().stream().map(n -> n + ".json").toList());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("miticides")
+  void theLabelDecidesAndAcidsAreHandledWithCare(String name) {
+    String substance = Shipped.action(Treatment.class, name).substance();
+    String cautions = String.join(" ", Library.control(name).cautions());
+    assertThat(cautions).contains("label and local law decide");
+    if (substance.matches("(oxalic|formic|lactic) acid")) {
+      assertThat(cautions).contains("gloves", "goggles");
+    }
+    if (substance.matches("amitraz|pyrethroid")) {
+      assertThat(cautions).contains("Where mites are resistant it fails");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("miticides")
+  void theSettingOfTheFitIsWarmAndCoolEnoughForTheSubstance(String name) {
+    Setting setting = Shipped.setting(name);
+    Miticide substance = Shipped.substance(name);
+    double high = setting.model().climate().warmth().at(setting.start());
+    assertThat(high).isBetween(substance.coolest(), substance.warmest());
+  }
+
+  @ParameterizedTest
+  @MethodSource("miticides")
+  void theMeasurementComesAfterTheTreatmentHasActedUnlessSetAgainstTheStart(String name) {
+    Setting setting = Shipped.setting(name);
+    long acting =
+        Shipped.course(name, setting.start()).to().toEpochDay() - setting.start().toEpochDay() + 1;
+    if (setting.against() != Against.START) {
+      assertThat((long) setting.measuredAfter()).isGreaterThanOrEqualTo(acting);
+    }
+  }
+}

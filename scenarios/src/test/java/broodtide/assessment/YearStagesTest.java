@@ -1,0 +1,111 @@
+package broodtide.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.catalog.LimitLibrary;
+import broodtide.lesson.Library;
+import broodtide.season.Climate;
+import broodtide.season.YearSpan;
+import broodtide.wash.LimitSet;
+import broodtide.wash.Stage;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class YearStagesTest {
+  private static final LimitSet COMMON = LimitLibrary.shipped("common-practice");
+
+  @ParameterizedTest
+  @CsvSource({
+    "temperate,2026-03-01,BUILD_UP",
+    "temperate,2026-06-01,HONEY_FLOW",
+    "temperate,2026-08-05,AFTER_HARVEST",
+    "temperate,2026-09-15,WINTER_BEES",
+    "temperate,2026-10-20,WINTER_BEES",
+    "temperate,2026-12-15,BROODLESS",
+    "cool-maritime,2026-08-15,HONEY_FLOW",
+    "cool-maritime,2026-08-25,WINTER_BEES",
+    "subtropical,2026-02-01,BUILD_UP",
+    "subtropical,2026-08-01,AFTER_HARVEST",
+    "subtropical,2026-11-01,WINTER_BEES"
+  })
+  void stagesFollowThePlace(String climate, LocalDate day, Stage stage) {
+    assertThat(new YearStages(Library.climate(climate)).on(day)).isEqualTo(stage);
+  }
+
+  /** Winter bees are raised to 5 October in the temperate climate. */
+  @ParameterizedTest
+  @CsvSource({
+    "2026-07-01, 2026-10-05, false",
+    "2026-09-14, 2026-10-05, false",
+    "2026-09-21, 2026-10-05, false",
+    "2026-09-22, 2027-10-05, true",
+    "2026-10-20, 2027-10-05, true",
+    "2026-12-15, 2027-10-05, true",
+    "2027-04-01, 2027-10-05, false"
+  })
+  void oneWinterIsJudged(LocalDate now, LocalDate raised, boolean already) {
+    YearStages stages = new YearStages(Library.climate("temperate"));
+    assertThat(stages.raised(now)).isEqualTo(raised);
+    assertThat(stages.raisedAlready(now)).isEqualTo(already);
+  }
+
+  @Test
+  void seasonsMayLastAllYear() {
+    Climate usual = Library.climate("subtropical");
+    YearSpan always = new YearSpan(MonthDay.of(1, 1), MonthDay.of(12, 31));
+    YearSpan alwaysToo = new YearSpan(MonthDay.of(6, 26), MonthDay.of(6, 25));
+    LocalDate day = LocalDate.of(2026, 5, 1);
+    for (YearSpan span : List.of(always, alwaysToo)) {
+      YearStages stages = new YearStages(usual.with(span, span));
+      assertThat(stages.afterHarvest(day)).isAfter(day.plusDays(360));
+      assertThat(stages.endOfWinterBees(day)).isAfter(day.plusDays(360));
+    }
+  }
+
+  @Test
+  void southOfTheEquatorTheSameSeasonIsHalfAYearLater() {
+    YearStages north = new YearStages(Library.climate("temperate"));
+    YearStages south = new YearStages(Library.climate("temperate").inSouth());
+    for (int month = 1; month <= 12; month++) {
+      LocalDate day = LocalDate.of(2026, month, 12);
+      assertThat(south.on(day.plusMonths(6))).as("%s", day).isEqualTo(north.on(day));
+    }
+  }
+
+  @Test
+  void everyDayOfEveryClimateHasALimit() {
+    for (String name : Library.names(Library.Shelf.CLIMATES)) {
+      YearStages stages = new YearStages(Library.climate(name));
+      for (int i = 0; i < 366; i++) {
+        assertThat(stages.limitOn(COMMON, LocalDate.of(2028, 1, 1).plusDays(i)))
+            .as("%s, day %d", name, i)
+            .isPresent();
+      }
+    }
+  }
+
+  @Test
+  void aStageWithoutALimitKeepsTheOneBefore() {
+    // the October limit holds on until spring; source: Strange & Sheppard 2001, in the limit file
+    LimitSet set = LimitLibrary.shipped("dry-summer-inland");
+    YearStages stages = new YearStages(Library.climate("temperate"));
+    assertThat(set.perHundred(Stage.BROODLESS)).isEmpty();
+    assertThat(stages.limitOn(set, LocalDate.of(2026, 12, 15)))
+        .isEqualTo(set.perHundred(Stage.WINTER_BEES));
+  }
+
+  @Test
+  void broodlessDaysComeThreeWeeksAfterTheLastEgg() {
+    YearStages stages = new YearStages(Library.climate("temperate"));
+    LocalDate first = stages.broodless(LocalDate.of(2026, 10, 1)).orElseThrow();
+    LocalDate lastEgg = first.minusDays(25);
+    assertThat(Library.climate("temperate").laying().at(lastEgg)).isPositive();
+    assertThat(Library.climate("temperate").laying().at(lastEgg.plusDays(1))).isZero();
+    assertThat(new YearStages(Library.climate("subtropical")).broodless(LocalDate.of(2026, 10, 1)))
+        .isEmpty();
+  }
+}

@@ -1,0 +1,101 @@
+package broodtide.decision;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Invented;
+import broodtide.assessment.Spread;
+import broodtide.control.MiticideCourse;
+import broodtide.control.Plan;
+import broodtide.engine.DailyEngine;
+import broodtide.engine.Member;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.Trajectory;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.lesson.Library;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TreatmentCheckTest {
+  private static final LocalDate TREATED = LocalDate.of(2026, 8, 3);
+  private static final MiticideCourse STRIPS =
+      (MiticideCourse) Library.control("amitraz-strips").at(TREATED);
+
+  /** Washes of 300 bees that show just what they should of a colony in which it acted so. */
+  private static ColonyCase washed(double success, double infestation, LocalDate... days) {
+    ColonyCase c = Invented.colony();
+    Scenario season =
+        new Scenario(c.model(), new Plan("treated", List.of(STRIPS)), Invented.START, 200);
+    Trajectory truth =
+        DailyEngine.run(season, new Member(1, 1, infestation, 1, 1, List.of(success)));
+    List<Wash> washes = new ArrayList<>();
+    for (LocalDate day : days) {
+      double mites = 300 * 0.9 * truth.at(Quantity.INFESTATION, day) / 100;
+      washes.add(Wash.of(day, "A", (int) Math.round(mites), 300));
+    }
+    LocalDate now = days[days.length - 1].plusDays(1);
+    return new ColonyCase(
+        "A", c.model(), days[0], now, now.plusDays(1), washes, List.of(), c.limits(), c.priors());
+  }
+
+  private static TreatmentCheck judge(ColonyCase c) {
+    try (Workers workers = new Workers(2)) {
+      return TreatmentCheck.of(
+          c, STRIPS, new SeasonPosterior.Effort(512, 3, 1), workers, Progress.NONE);
+    }
+  }
+
+  private static final LocalDate[] OFTEN = {
+    LocalDate.of(2026, 6, 1),
+    LocalDate.of(2026, 7, 1),
+    LocalDate.of(2026, 8, 1),
+    LocalDate.of(2026, 8, 25),
+    LocalDate.of(2026, 9, 10),
+    LocalDate.of(2026, 10, 5)
+  };
+
+  @Test
+  void aTreatmentThatActedAsUsualIsSeenToHaveWorked() {
+    TreatmentCheck check = judge(washed(1, 1.5, OFTEN));
+    assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.WORKED);
+    assertThat(Spread.of(check.reduction()).q05()).isGreaterThan(0.5);
+    assertThat(check.before().date()).isEqualTo("2026-08-01");
+    assertThat(check.after().date()).isEqualTo("2026-10-05");
+  }
+
+  @Test
+  void aTreatmentThatHardlyActedIsSeenToHaveFallenShortAndResistanceComesLast() {
+    TreatmentCheck check = judge(washed(0.03, 1.5, OFTEN));
+    assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.FELL_SHORT);
+    List<String> reasons = Shortfall.reasons(check, Library.control("amitraz-strips"));
+    assertThat(reasons).hasSizeGreaterThan(4);
+    assertThat(reasons.get(reasons.size() - 1)).contains("resistance", "one possibility");
+    assertThat(reasons.subList(0, reasons.size() - 1)).noneMatch(r -> r.contains("resistance"));
+  }
+
+  @Test
+  void twoWashesWithHardlyAMiteCannotTell() {
+    TreatmentCheck check =
+        judge(washed(0.3, 0.1, LocalDate.of(2026, 8, 1), LocalDate.of(2026, 8, 30)));
+    assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.CANNOT_TELL);
+    assertThat(Shortfall.doubts(check))
+        .anySatisfy(d -> assertThat(d).contains("before the treatment was over"))
+        .anySatisfy(d -> assertThat(d).contains("too few"));
+  }
+
+  @Test
+  void withoutAWashBeforeOrAfterItIsRefused() {
+    assertThatThrownBy(() -> judge(washed(1, 1, LocalDate.of(2026, 8, 10))))
+        .hasMessageContaining("2026-08-03")
+        .hasMessageContaining("2026-08-10");
+    assertThatThrownBy(() -> judge(washed(1, 1, LocalDate.of(2026, 8, 1))))
+        .hasMessageContaining("no wash after 2026-08-03");
+  }
+}

@@ -1,0 +1,59 @@
+package broodtide.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.report.WashTable;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Days, infestations and places of washes in words. */
+class PlainTest {
+  @Test
+  void days() {
+    LocalDate day = LocalDate.of(2025, 10, 5);
+    assertThat(Plain.day(day)).isEqualTo("5 October 2025");
+    assertThat(Plain.shortDay(day)).isEqualTo("5 Oct");
+    assertThat(Plain.day(MonthDay.from(day))).isEqualTo("5 October");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.67, 3.41, 0.67 to 3.4",
+    "15.2, 100, 15 to over 100",
+    "100, 100, over 100",
+    "2.01, 2.02, 2.0",
+    "0.0000001, 1.5, under 0.01 to 1.5",
+    "0, 0.01, 0 to 0.010"
+  })
+  void ranges(double low, double high, String words) {
+    assertThat(Plain.levels(low, high)).isEqualTo(words);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.01, surprisingly few",
+    "0.10, on the low side",
+    "0.25, as expected",
+    "0.75, as expected",
+    "0.90, on the high side",
+    "0.99, surprisingly many"
+  })
+  void placesOfWashes(double place, String words) {
+    assertThat(WashTable.place(place)).isEqualTo(words);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-0.5, less sure than before",
+    "0.0, little",
+    "0.2, something",
+    "0.5, much",
+    "0.9, much"
+  })
+  void whatWashesSaid(double shrinkage, String words) {
+    assertThat(UnknownWords.said(shrinkage)).isEqualTo(words);
+  }
+}
