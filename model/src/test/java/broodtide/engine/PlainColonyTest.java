@@ -8,8 +8,6 @@ import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,15 +49,7 @@ class PlainColonyTest {
   void aColonyStartsFromTheStandardYear() {
     LocalDate day = LocalDate.of(2026, 5, 20);
     ColonyModel model = ColonyModel.in(Places.seasonal());
-    PlainColony standard = founding(model);
-    LocalDate from = day.minusYears(3);
-    int days = Math.toIntExact(day.toEpochDay() - from.toEpochDay());
-    PlainCalendar calendar =
-        new PlainCalendar(
-            new Scenario(model, Plan.waiting("standard"), from, days), Member.average(0));
-    for (int t = 0; t < days; t++) {
-      standard.run(calendar.on(from.plusDays(t)));
-    }
+    PlainColony standard = PlainStart.standard(model, day);
     double size = 0.6;
     double infestation = 5;
     StartState start = StartState.on(model.with(visited()), day);
@@ -69,17 +59,7 @@ class PlainColonyTest {
 
     Member member = new Member(1, size, infestation, 1, 1, List.of());
     Scenario season = new Scenario(model, Plan.waiting("wait"), day, 40);
-    double onBees = size * standard.adults() * infestation / 100;
-    standard.sound.keep(size);
-    standard.harmed.keep(size);
-    standard.worker.keep(size);
-    standard.drone.keep(size);
-    double more = onBees / standard.onBees;
-    double spread = more / size;
-    standard.worker.mothers = multiplied(standard.worker, spread);
-    standard.drone.mothers = multiplied(standard.drone, spread);
-    standard.onBees = onBees;
-    clearLedger(standard);
+    PlainStart.scale(standard, size, infestation);
     double atStart = standard.mites();
     PlainCalendar run = new PlainCalendar(season, member);
     DailyEngine.of(season, start, List.of(member))
@@ -96,41 +76,6 @@ class PlainColonyTest {
   private static Immigration visited() {
     return new Immigration(
         List.of(new Immigration.Window(new YearSpan(MonthDay.of(1, 1), MonthDay.of(12, 31)), 5)));
-  }
-
-  private static Deque<Double> multiplied(PlainColony.Brood brood, double factor) {
-    Deque<Double> out = new ArrayDeque<>();
-    brood.mothers.forEach(x -> out.addLast(x * factor));
-    return out;
-  }
-
-  private static void clearLedger(PlainColony p) {
-    p.daughters = 0;
-    p.diedInCells = 0;
-    p.diedOnBees = 0;
-  }
-
-  /** 12,000 bees, half of them winter bees, no brood, a trace of mites. */
-  private static PlainColony founding(ColonyModel model) {
-    PlainColony p = new PlainColony(model.bees(), model.mites());
-    p.sound.hive = 6_000;
-    p.sound.winter = 6_000;
-    p.onBees = 1e-30;
-    for (int i = 0; i < 14; i++) {
-      if (i < 9) {
-        p.worker.open.add(0.0);
-      }
-      if (i < 10) {
-        p.drone.open.add(0.0);
-      }
-      if (i < 12) {
-        p.worker.capped.add(0.0);
-        p.worker.mothers.add(0.0);
-      }
-      p.drone.capped.add(0.0);
-      p.drone.mothers.add(0.0);
-    }
-    return p;
   }
 
   private static void compare(String where, ColonyView v, int l, PlainColony p) {

@@ -1,11 +1,9 @@
 package broodtide.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import broodtide.browser.InstalledBrowser;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -14,18 +12,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The page in a real browser: keys, pointer, small and large windows. Skipped without Chromium. */
+/** The page in a real browser: keys, pointer, small and large windows. */
 class BrowserTest {
   private static OpenPage page;
   private static Chromium browser;
 
   @BeforeAll
   static void open() throws Exception {
-    Optional<Path> program = Chromium.program();
-    assumeTrue(
-        program.isPresent(), "no Chromium on this machine; install it to test the page's script");
+    InstalledBrowser.program();
     page = new OpenPage();
-    browser = Chromium.start(program.get());
+    browser = Chromium.start();
   }
 
   @AfterAll

@@ -1,5 +1,6 @@
 package broodtide.classroom;
 
+import broodtide.browser.InstalledBrowser;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,11 +14,11 @@ import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
@@ -57,31 +58,13 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
     }
   }
 
-  /** The browser's program, if this machine has one. */
-  static Optional<Path> program() {
-    String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
-    return Stream.of("chromium", "chromium-browser", "google-chrome")
-        .flatMap(name -> Stream.of(path.split(File.pathSeparator)).map(dir -> Path.of(dir, name)))
-        .filter(Files::isExecutable)
-        .findFirst();
-  }
-
   /** Starts it with a profile of its own. */
-  static Chromium start(Path program) throws Exception {
+  static Chromium start() throws Exception {
     Path profile = Files.createTempDirectory("broodtide-browser");
+    List<String> command = new ArrayList<>(InstalledBrowser.command(profile));
+    command.addAll(List.of("--remote-debugging-port=0", "about:blank"));
     Process process =
-        new ProcessBuilder(
-                program.toString(),
-                "--headless=new",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-dev-shm-usage",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--remote-debugging-port=0",
-                "--user-data-dir=" + profile,
-                "about:blank")
+        new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();

@@ -1,26 +1,22 @@
 package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
+import broodtide.browser.InstalledBrowser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * The report in a real browser, at the width of a phone and of a desk. Skipped where there is no
- * Chromium.
- */
+/** The report in a real browser, at the width of a phone and of a desk. */
 @Tag("outside")
 class ReportInBrowserTest {
   /**
@@ -44,19 +40,11 @@ class ReportInBrowserTest {
       </script></body></html>
       """;
 
-  private static Optional<String> browser = Optional.empty();
-
   @TempDir static Path folder;
 
   @BeforeAll
-  static void find() {
-    browser =
-        Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator, -1))
-            .flatMap(dir -> Stream.of("chromium", "chromium-browser").map(n -> Path.of(dir, n)))
-            .filter(Files::isExecutable)
-            .map(Path::toString)
-            .findFirst();
-    assumeTrue(browser.isPresent(), "no Chromium on this machine: the page is not looked at");
+  static void needsABrowser() {
+    InstalledBrowser.program();
   }
 
   @Test
@@ -104,21 +92,10 @@ class ReportInBrowserTest {
     String inside = html.replace("&", "&amp;").replace("\"", "&quot;");
     Files.writeString(wrapper, String.format(WRAPPER, width, inside));
     Path dom = out.resolve("dom.txt");
+    List<String> command = new ArrayList<>(InstalledBrowser.command(out.resolve("profile")));
+    command.addAll(List.of("--window-size=1400,1000", "--dump-dom", wrapper.toUri().toString()));
     Process process =
-        new ProcessBuilder(
-                browser.orElseThrow(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + out.resolve("profile"),
-                "--window-size=1400,1000",
-                "--dump-dom",
-                wrapper.toUri().toString())
+        new ProcessBuilder(command)
             .redirectOutput(dom.toFile())
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();

@@ -25,7 +25,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Kinds of files that users bring, sound samples of them, and ways to spoil these. */
-enum AnyFile {
+public enum AnyFile {
   WASHES("larkmeadow.csv") {
     @Override
     void read(byte[] bytes) throws IOException {
@@ -117,8 +117,8 @@ enum AnyFile {
     return List.of();
   }
 
-  /** Whether bytes were read; not being read means one clean refusal. */
-  boolean holds(byte[] bytes) {
+  /** {@return whether bytes were read; not being read means one clean refusal} */
+  public boolean holds(byte[] bytes) {
     try {
       read(bytes);
       return true;
@@ -131,8 +131,8 @@ enum AnyFile {
     }
   }
 
-  /** Sound files of this kind. */
-  List<byte[]> samples() {
+  /** {@return sound files of this kind} */
+  public List<byte[]> samples() {
     return Stream.concat(
             shipped.stream().map(AnyFile::load),
             further().stream().map(s -> s.getBytes(StandardCharsets.UTF_8)))
@@ -158,7 +158,7 @@ enum AnyFile {
   }
 
   /** One small change: a stretch of bytes taken out, replaced, or written over by another. */
-  static byte[] spoiled(byte[] bytes, SplittableRandom random) {
+  public static byte[] spoiled(byte[] bytes, SplittableRandom random) {
     int at = random.nextInt(bytes.length);
     int length = Math.min(bytes.length - at, 1 + random.nextInt(12));
     byte[] put =
