@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.compare.ColonyResult;
 import broodtide.compare.ResultsFile;
+import broodtide.files.Belongings;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Page;
 import broodtide.report.PagePart;

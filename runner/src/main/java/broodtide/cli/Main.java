@@ -1,8 +1,8 @@
 package broodtide.cli;
 
+import broodtide.files.OutputRefused;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
-import broodtide.report.OutputRefused;
 import broodtide.report.Terminal;
 import broodtide.season.YearSpan;
 import broodtide.study.BadInput;

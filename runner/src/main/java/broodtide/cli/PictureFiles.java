@@ -1,7 +1,7 @@
 package broodtide.cli;
 
+import broodtide.files.Outputs;
 import broodtide.report.FontsMissing;
-import broodtide.report.Outputs;
 import broodtide.report.Picture;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;

@@ -1,8 +1,9 @@
 package broodtide.cli;
 
+import broodtide.files.Belongings;
+import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
-import broodtide.report.Outputs;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -59,7 +60,7 @@ final class RunOptions {
   /**
    * Opens that folder.
    *
-   * @throws Refusal when it holds the results of another command
+   * @throws broodtide.files.OutputRefused when it holds the results of another command
    */
   Outputs outputs() {
     Belongings.check(folder(), command().name());

@@ -1,7 +1,7 @@
 package broodtide.cli;
 
+import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
-import broodtide.report.Outputs;
 import broodtide.study.BadInput;
 import broodtide.study.Library;
 import broodtide.study.StudySchema;

@@ -6,6 +6,7 @@ import broodtide.compare.PlanFigures;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
 import broodtide.compare.SpringLow;
+import broodtide.files.Csv;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -4,6 +4,7 @@ import broodtide.compare.ColonyResult;
 import broodtide.compare.PlanDay;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
+import broodtide.files.Csv;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -1,4 +1,4 @@
-package broodtide.report;
+package broodtide.files;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
@@ -6,6 +6,10 @@ import org.jspecify.annotations.Nullable;
 /** A result could not be written. The message names the file or folder, the reason and a remedy. */
 public final class OutputRefused extends RuntimeException {
   private static final long serialVersionUID = 1L;
+
+  OutputRefused(String message) {
+    super(message);
+  }
 
   OutputRefused(Path path, String reason, @Nullable Throwable cause) {
     super(

@@ -1,4 +1,4 @@
-package broodtide.cli;
+package broodtide.files;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -12,24 +12,27 @@ import java.util.Optional;
  * Whose a folder of results is. A folder belongs to the command that wrote its results.json, so
  * that no command loses the results of another.
  */
-final class Belongings {
-  static final String RESULTS = "results.json";
+public final class Belongings {
+  /** The file that says whose a folder is. */
+  public static final String RESULTS = "results.json";
 
   private Belongings() {}
 
   /**
    * Makes sure that a command may write into a folder.
    *
-   * @throws Refusal when the folder holds results that are not of this command
+   * @param folder the folder
+   * @param command the command
+   * @throws OutputRefused when the folder holds results that are not of this command
    */
-  static void check(Path folder, String command) {
+  public static void check(Path folder, String command) {
     Path results = folder.resolve(RESULTS);
     if (!Files.isRegularFile(results)) {
       return;
     }
     Optional<String> owner = owner(results);
     if (owner.isEmpty() || !owner.get().equals(command)) {
-      throw new Refusal(
+      throw new OutputRefused(
           results
               + " holds "
               + owner.map(o -> "the results of '" + o + "'").orElse("something else")

@@ -1,4 +1,4 @@
-package broodtide.report;
+package broodtide.files;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
