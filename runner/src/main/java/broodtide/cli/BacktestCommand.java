@@ -4,7 +4,6 @@ import broodtide.compare.Caution;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
 import broodtide.engine.Workers;
-import broodtide.files.Belongings;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
 import broodtide.report.Digits;
@@ -38,7 +37,7 @@ final class BacktestCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
-    Outputs outputs = run.outputs();
+    Outputs outputs = run.outputs(cases, List.of(Outputs.RESULTS));
     List<Backtest.Colony> records = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
       records.add(new Backtest.Colony(c.colony(), c.start(), c.washes(), c.given()));
@@ -66,13 +65,17 @@ final class BacktestCommand implements Callable<Integer> {
             run.effort().particles(),
             cases.notes());
     file.add(cases.cases(), report);
-    outputs.write(Belongings.RESULTS, file.text());
     if (run.json) {
       desk.out().print(file.text());
     } else {
       say(report, cases.notes());
     }
-    desk.out().flush();
+    desk.deliver();
+    outputs.write(Outputs.RESULTS, file.text());
+    if (!run.json && !run.quiet) {
+      String written = "Written to " + run.folder() + ": " + Outputs.RESULTS + ".";
+      desk.add(desk.terminal().wrap(written));
+    }
     return Main.OK;
   }
 
@@ -82,9 +85,6 @@ final class BacktestCommand implements Callable<Integer> {
     wrapped(scores(report));
     wrapped(Caution.ANSWER);
     notes.forEach(this::wrapped);
-    if (!run.quiet) {
-      wrapped("Written to " + run.folder() + ": " + Belongings.RESULTS + ".");
-    }
   }
 
   private void wrapped(String sentences) {
