@@ -15,7 +15,7 @@ final class StandardInput {
   static InputStream here() {
     try {
       Path open = Path.of("/proc/self/fd/0").toRealPath();
-      Path java = Path.of(System.getProperty("java.home")).toRealPath();
+      Path java = Path.of(System.getProperty("java.home", "")).toRealPath();
       return open.startsWith(java) ? new Closed() : System.in;
     } catch (IOException e) {
       // A pipe has no path, and other systems have no such folder.
