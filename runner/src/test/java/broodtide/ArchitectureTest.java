@@ -3,6 +3,7 @@ package broodtide;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -66,6 +67,18 @@ class ArchitectureTest {
   @Test
   void noCircles() {
     slices().matching("broodtide.(*)..").should().beFreeOfCycles().check(ALL);
+  }
+
+  @Test
+  void filesKnowNothingOfBees() {
+    noClasses()
+        .that()
+        .resideInAPackage("broodtide.files..")
+        .should()
+        .dependOnClassesThat(
+            JavaClass.Predicates.resideInAPackage("broodtide..")
+                .and(JavaClass.Predicates.resideOutsideOfPackage("broodtide.files..")))
+        .check(ALL);
   }
 
   @Test

@@ -3,8 +3,8 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.engine.Workers;
+import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
-import broodtide.report.Outputs;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
@@ -37,7 +37,7 @@ final class BacktestCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
-    Outputs outputs = run.outputs();
+    Outputs outputs = run.outputs(cases, List.of(Outputs.RESULTS));
     List<Backtest.Colony> records = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
       records.add(new Backtest.Colony(c.colony(), c.start(), c.washes(), c.given()));
@@ -65,13 +65,17 @@ final class BacktestCommand implements Callable<Integer> {
             run.effort().particles(),
             cases.notes());
     file.add(cases.cases(), report);
-    outputs.write(Belongings.RESULTS, file.text());
     if (run.json) {
       desk.out().print(file.text());
     } else {
       say(report, cases.notes());
     }
-    desk.out().flush();
+    desk.deliver();
+    outputs.write(Outputs.RESULTS, file.text());
+    if (!run.json && !run.quiet) {
+      String written = "Written to " + run.folder() + ": " + Outputs.RESULTS + ".";
+      desk.add(desk.terminal().wrap(written));
+    }
     return Main.OK;
   }
 
@@ -81,9 +85,6 @@ final class BacktestCommand implements Callable<Integer> {
     wrapped(scores(report));
     wrapped(Caution.ANSWER);
     notes.forEach(this::wrapped);
-    if (!run.quiet) {
-      wrapped("Written to " + run.folder() + ": " + Belongings.RESULTS + ".");
-    }
   }
 
   private void wrapped(String sentences) {

@@ -56,7 +56,12 @@ final class CaseReader {
    * @param study the study, when there is one
    * @param notes what was assumed, in sentences
    */
-  record Cases(List<ColonyCase> cases, Optional<Study> study, List<String> notes) {}
+  record Cases(List<ColonyCase> cases, Optional<Study> study, List<String> notes) {
+    /** Names of the colonies. */
+    List<String> colonies() {
+      return cases.stream().map(ColonyCase::colony).toList();
+    }
+  }
 
   /** Reads everything the options name. */
   Cases read(Horizon horizon) {
@@ -145,7 +150,8 @@ final class CaseReader {
     }
   }
 
-  private Cases ofStudy(Study study, Horizon horizon) {
+  /** Reads everything that a study and the options name. */
+  Cases ofStudy(Study study, Horizon horizon) {
     Map<String, List<Wash>> byColony = studyWashes(study);
     readGiven(Set.of(study.colony().name()));
     List<Wash> taken = byColony.getOrDefault(study.colony().name(), List.of());

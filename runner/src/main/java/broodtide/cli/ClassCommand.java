@@ -61,7 +61,12 @@ final class ClassCommand implements Callable<Integer> {
         desk.out().println("The class page is at " + page.address());
         desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
       }
-      desk.out().flush();
+      desk.deliver();
+      if (desk.out().checkError()) {
+        throw new Refusal(
+            "nobody reads standard output, so the address of the page is lost; let it go to a"
+                + " terminal or a file");
+      }
       new CountDownLatch(1).await();
     } catch (IllegalArgumentException e) {
       throw new Refusal(String.valueOf(e.getMessage()));

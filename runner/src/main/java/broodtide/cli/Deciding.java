@@ -4,8 +4,8 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
+import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
-import broodtide.report.Outputs;
 import broodtide.report.Picture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
@@ -50,7 +50,9 @@ final class Deciding {
   /** Does it for every colony. */
   int decide(CaseReader.Cases cases, Tool work) {
     pictures = new PictureFiles(cases.cases().size() > 1);
-    Outputs outputs = run.outputs();
+    List<String> names = new ArrayList<>(pictures.names(tool, cases.colonies()));
+    names.add(Outputs.RESULTS);
+    Outputs outputs = run.outputs(cases, names);
     DecisionFile file =
         new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
     Set<String> refused = new LinkedHashSet<>();
@@ -73,10 +75,15 @@ final class Deciding {
       throw new Refusal(String.join("\n", refused));
     }
     files.putAll(pictures.files());
-    files.put(Belongings.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
-    outputs.write(files);
+    files.put(Outputs.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     pictures.lacking().ifPresent(desk.err()::println);
     print(cases, file);
+    desk.deliver();
+    outputs.write(files);
+    if (!run.json && !run.quiet) {
+      String written = "Written to " + run.folder() + ": " + String.join(", ", files.keySet());
+      desk.add(desk.terminal().wrap(written + "."));
+    }
     return Main.OK;
   }
 
@@ -87,19 +94,7 @@ final class Deciding {
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
-      if (!run.quiet) {
-        desk.out()
-            .println(
-                desk.terminal()
-                    .wrap(
-                        "Written to "
-                            + run.folder()
-                            + ": "
-                            + String.join(", ", files.keySet())
-                            + "."));
-      }
     }
-    desk.out().flush();
   }
 
   /** What the washes of a colony say of it. */

@@ -4,6 +4,7 @@ import broodtide.terminal.Terminal;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.time.Clock;
+import java.util.Optional;
 
 /**
  * What a command works at: where it reads and writes, and what day it is.
@@ -25,6 +26,35 @@ public record Desk(
   /** The desk of a program run from a shell. */
   static Desk here(PrintWriter out, PrintWriter err) {
     boolean live = Boolean.parseBoolean(System.getProperty("broodtide.live", "false"));
-    return new Desk(System.in, out, err, Terminal.here(), live, Clock.systemDefaultZone());
+    return new Desk(
+        StandardInput.here(), out, err, Terminal.here(), live, Clock.systemDefaultZone());
+  }
+
+  /**
+   * Makes sure that the answer is out before anything is written that would have to be undone.
+   *
+   * @throws Refusal when it was lost on the way
+   */
+  void deliver() {
+    Optional<String> loss = loss();
+    if (loss.isPresent()) {
+      throw new Refusal(
+          "cannot write to standard output: "
+              + loss.get()
+              + "; free the disk, or send the output elsewhere");
+    }
+  }
+
+  /** Adds what is said of files once they are written; they stay even if it is lost. */
+  void add(String text) {
+    out.println(text);
+    loss()
+        .ifPresent(
+            why -> err.println("The files are written, but not this (" + why + "): " + text));
+  }
+
+  private Optional<String> loss() {
+    out.flush();
+    return out instanceof AnswerWriter answer ? answer.loss() : Optional.empty();
   }
 }

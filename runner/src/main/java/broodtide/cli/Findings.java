@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Page;
 import broodtide.report.PagePart;
@@ -21,6 +22,10 @@ import java.util.Optional;
 final class Findings {
   /** The page to open first. */
   static final String REPORT = "report.html";
+
+  private static final String PLANS = "plans.csv";
+  private static final String SEASON = "season.csv";
+  private static final String WINDOWS = "windows";
 
   private final RunFacts facts;
   private final List<String> notes;
@@ -47,8 +52,16 @@ final class Findings {
     SeasonChart chart = PlanPictures.plans(result);
     String colony = result.comparison().colony().colony();
     pictures.add(facts.command(), colony, chart);
-    result.windows().ifPresent(map -> pictures.add("windows", colony, WindowPicture.of(map)));
+    result.windows().ifPresent(map -> pictures.add(WINDOWS, colony, WindowPicture.of(map)));
     parts.add(PagePart.of(result, chart, parts.size() + 1, several));
+  }
+
+  /** Names of all files that there may be for some colonies. */
+  List<String> names(List<String> colonies) {
+    List<String> names = new ArrayList<>(List.of(REPORT, PLANS, SEASON, Outputs.RESULTS));
+    names.addAll(pictures.names(facts.command(), colonies));
+    names.addAll(pictures.names(WINDOWS, colonies));
+    return names;
   }
 
   /** All files by name. */
@@ -56,9 +69,9 @@ final class Findings {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(REPORT, utf8(new Page(parts, notes, facts).html()));
     files.putAll(pictures.files());
-    files.put("plans.csv", utf8(tables.plans()));
-    files.put("season.csv", utf8(tables.season()));
-    files.put(Belongings.RESULTS, utf8(json()));
+    files.put(PLANS, utf8(tables.plans()));
+    files.put(SEASON, utf8(tables.season()));
+    files.put(Outputs.RESULTS, utf8(json()));
     return files;
   }
 

@@ -1,12 +1,11 @@
 package broodtide.cli;
 
+import broodtide.files.OutputRefused;
 import broodtide.forms.BadInput;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
-import broodtide.report.OutputRefused;
 import broodtide.season.YearSpan;
 import broodtide.terminal.Terminal;
-import broodtide.terminal.WatchedOutput;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
@@ -41,18 +40,10 @@ public final class Main {
    */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
-    WatchedOutput written = new WatchedOutput(new FileOutputStream(FileDescriptor.out));
-    PrintWriter out = new PrintWriter(written, false, StandardCharsets.UTF_8);
+    PrintWriter out = new AnswerWriter(new FileOutputStream(FileDescriptor.out));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = run(Desk.here(out, err), args);
     out.flush();
-    if (code == OK && written.lost().isPresent()) {
-      err.println(
-          "cannot write to standard output: "
-              + written.lost().get()
-              + "; free the disk, or send the output elsewhere");
-      code = BAD_INPUT;
-    }
     err.flush();
     System.exit(code);
   }
@@ -83,7 +74,16 @@ public final class Main {
     line.setParameterExceptionHandler(Misuse::explain);
     Manual.bind(line);
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
-    return line.execute(args);
+    int code = line.execute(args);
+    if (code != OK) {
+      return code;
+    }
+    try {
+      desk.deliver();
+      return OK;
+    } catch (Refusal e) {
+      return failure(desk, e);
+    }
   }
 
   private static YearSpan span(String text) {

@@ -1,12 +1,15 @@
 package broodtide.cli;
 
+import broodtide.files.Outputs;
 import broodtide.report.FontsMissing;
-import broodtide.report.Outputs;
 import broodtide.report.Picture;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The pictures of a run as files, each as SVG and as PNG; on a machine without fonts as SVG alone.
@@ -30,11 +33,7 @@ final class PictureFiles {
    * @param colony the colony that it shows
    */
   void add(String what, String colony, Picture picture) {
-    String plain = several ? what + "-" + Outputs.name(colony) : what;
-    String name = plain;
-    for (int n = 2; files.containsKey(name + ".svg"); n++) {
-      name = plain + "-" + n;
-    }
+    String name = name(what, colony, files.keySet());
     files.put(name + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
     if (lacking.isPresent()) {
       return;
@@ -44,6 +43,30 @@ final class PictureFiles {
     } catch (FontsMissing e) {
       lacking = Optional.of(String.valueOf(e.getMessage()));
     }
+  }
+
+  /**
+   * The names of a kind of picture of several colonies, in the order in which they are drawn.
+   *
+   * @param what names the files
+   */
+  List<String> names(String what, List<String> colonies) {
+    Set<String> names = new LinkedHashSet<>();
+    for (String colony : colonies) {
+      String name = name(what, colony, names);
+      names.add(name + ".svg");
+      names.add(name + ".png");
+    }
+    return List.copyOf(names);
+  }
+
+  private String name(String what, String colony, Set<String> taken) {
+    String plain = several ? what + "-" + Outputs.name(colony) : what;
+    String name = plain;
+    for (int n = 2; taken.contains(name + ".svg"); n++) {
+      name = plain + "-" + n;
+    }
+    return name;
   }
 
   /** The files by name. */

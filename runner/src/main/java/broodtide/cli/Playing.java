@@ -8,9 +8,9 @@ import broodtide.control.Plan;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
+import broodtide.files.Outputs;
 import broodtide.fit.Learned;
 import broodtide.fit.SeasonPosterior;
-import broodtide.report.Outputs;
 import broodtide.report.PlanTerminalTable;
 import broodtide.results.ColonyResult;
 import broodtide.terminal.Terminal;
@@ -45,10 +45,10 @@ final class Playing {
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     SeasonPosterior.Effort effort = run.effort();
-    Outputs outputs = run.outputs();
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     Findings findings = new Findings(what, run, effort, cases);
+    Outputs outputs = run.outputs(cases, findings.names(cases.colonies()));
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         Comparison comparison = compare(c, plans.apply(c), effort, workers);
@@ -66,7 +66,6 @@ final class Playing {
       }
     }
     Map<String, byte[]> files = findings.files();
-    outputs.write(files);
     findings.lacking().ifPresent(desk.err()::println);
     if (run.json) {
       desk.out().print(findings.json());
@@ -74,14 +73,15 @@ final class Playing {
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
-      if (!run.quiet) {
-        Path folder = run.folder();
-        String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
-        desk.out().println(desk.terminal().wrap(written));
-        desk.out().println("Open " + folder.resolve(Findings.REPORT) + " in a browser.");
-      }
     }
-    desk.out().flush();
+    desk.deliver();
+    outputs.write(files);
+    if (!run.json && !run.quiet) {
+      Path folder = run.folder();
+      String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
+      desk.add(desk.terminal().wrap(written));
+      desk.add("Open " + folder.resolve(Findings.REPORT) + " in a browser.");
+    }
     return Main.OK;
   }
 

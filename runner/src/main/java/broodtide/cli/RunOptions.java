@@ -1,11 +1,18 @@
 package broodtide.cli;
 
+import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
+import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
-import broodtide.report.Outputs;
+import broodtide.study.Study;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -59,11 +66,35 @@ final class RunOptions {
   /**
    * Opens that folder.
    *
-   * @throws Refusal when it holds the results of another command
+   * @param cases what the run works on
+   * @param names files that it may write
+   * @throws broodtide.files.OutputRefused when one of them would replace something that it must not
    */
-  Outputs outputs() {
-    Belongings.check(folder(), command().name());
-    return Outputs.into(folder());
+  Outputs outputs(CaseReader.Cases cases, List<String> names) {
+    List<Path> inputs = new ArrayList<>(named());
+    if (cases.study().flatMap(Study::washes).map(Study.Referred::value).orElse(null)
+        instanceof Source.OnDisk washes) {
+      inputs.add(washes.path());
+    }
+    return Outputs.into(folder(), command().name(), inputs, names);
+  }
+
+  /** Every file that an option or a parameter names. */
+  private List<Path> named() {
+    List<Path> files = new ArrayList<>();
+    for (ArgSpec arg : command().commandLine().getParseResult().matchedArgs()) {
+      for (String value : arg.originalStringValues()) {
+        try {
+          Path path = Path.of(value);
+          if (Files.isRegularFile(path)) {
+            files.add(path);
+          }
+        } catch (InvalidPathException e) {
+          // It is some other word, then.
+        }
+      }
+    }
+    return files;
   }
 
   SeasonPosterior.Effort effort() {

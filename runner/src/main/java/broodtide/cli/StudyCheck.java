@@ -49,7 +49,8 @@ final class StudyCheck {
     }
     ColonyOptions options = new ColonyOptions();
     options.study = Path.of(file);
-    CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::winterBees);
+    CaseReader.Cases cases =
+        new CaseReader(desk, options).ofStudy(read(study), CaseReader.Horizon::winterBees);
     washes = cases.cases().get(0).washes().size();
   }
 

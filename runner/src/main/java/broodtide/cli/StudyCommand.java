@@ -1,9 +1,9 @@
 package broodtide.cli;
 
+import broodtide.files.Outputs;
 import broodtide.forms.BadInput;
 import broodtide.lesson.StudySchema;
 import broodtide.measure.OutOfRange;
-import broodtide.report.Outputs;
 import broodtide.study.Studies;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -69,7 +69,7 @@ final class StudyCommand implements Runnable {
             folder.resolve(name) + " exists already and is left as it is; give another folder");
       }
     }
-    Outputs.into(folder).write(files);
+    Outputs outputs = Outputs.handedOver(folder, files.keySet());
     String next = "broodtide compare --study " + folder.resolve("study.json");
     if (as.json) {
       ObjectNode json = JsonNodeFactory.instance.objectNode().put("folder", folder.toString());
@@ -79,6 +79,8 @@ final class StudyCommand implements Runnable {
       say("Written to " + folder + ": " + String.join(", ", files.keySet()) + ".");
       say("WHAT-TO-EDIT.txt says what to change. Then: " + next);
     }
+    desk.deliver();
+    outputs.write(files);
     return Main.OK;
   }
 

@@ -4,6 +4,7 @@ import broodtide.forms.BadInput;
 import broodtide.forms.Fault;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -51,7 +52,9 @@ final class UserFile {
         name,
         e instanceof NoSuchFileException
             ? "there is no such file"
-            : "cannot be read: " + e.getMessage());
+            : e instanceof AccessDeniedException
+                ? "may not be read; let its owner allow it, or copy it to a folder of yours"
+                : "cannot be read: " + e.getMessage());
   }
 
   /** Why a name is none that this system can use: most often letters that its locale lacks. */

@@ -1,6 +1,7 @@
 package broodtide.report;
 
 import broodtide.assessment.PlanRun;
+import broodtide.files.Csv;
 import java.util.List;
 import java.util.function.Function;
 

@@ -6,6 +6,7 @@ import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
 import broodtide.assessment.SpringLow;
+import broodtide.files.Csv;
 import broodtide.words.Answer;
 import broodtide.words.Digits;
 import broodtide.words.Plain;

@@ -3,6 +3,7 @@ package broodtide.report;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
+import broodtide.files.Csv;
 import broodtide.results.ColonyResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -33,8 +33,10 @@ public final class WatchedOutput extends FilterOutputStream {
     }
   }
 
-  /** Why something is missing from the output, unless nobody wanted to read on. */
-  public Optional<String> lost() {
-    return lost;
+  /** Why something is missing since this was last asked, unless nobody wanted to read on. */
+  public Optional<String> takeLoss() {
+    Optional<String> taken = lost;
+    lost = Optional.empty();
+    return taken;
   }
 }

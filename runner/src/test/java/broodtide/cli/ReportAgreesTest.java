@@ -93,6 +93,7 @@ class ReportAgreesTest {
     try (Stream<Path> files = Files.list(folder.resolve("c"))) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrder(
+              "broodtide-files.json",
               "forecast-hive-1.png",
               "forecast-hive-1.svg",
               "forecast-hive-1-2.png",

@@ -94,14 +94,17 @@ public sealed interface Source {
       return path.toString();
     }
 
+    /** A pipe, such as a shell's {@code <(...)}, is as good as a file. */
     @Override
     public boolean exists() {
-      return Files.isRegularFile(path);
+      return Files.exists(path) && !Files.isDirectory(path);
     }
 
+    /** Beside a pipe there is nothing; the working directory stands in. */
     @Override
     public Source beside(String relative) {
-      return new OnDisk(resolve(path, relative));
+      boolean pipe = exists() && !Files.isRegularFile(path);
+      return new OnDisk(resolve(pipe ? Path.of("") : path, relative));
     }
 
     @Override

@@ -1,4 +1,4 @@
-package broodtide.report;
+package broodtide.files;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -13,14 +13,18 @@ import java.util.List;
  * spreadsheets show as the sign for plain text; other programs should take it off. Numbers are
  * written by {@link #number} alone and stay as they are.
  */
-final class Csv {
+public final class Csv {
   private static final MathContext SIX = new MathContext(6);
 
   private final StringBuilder out = new StringBuilder();
   private final int columns;
 
-  /** A table with these column names. */
-  Csv(List<String> head) {
+  /**
+   * A table without rows.
+   *
+   * @param head names of its columns
+   */
+  public Csv(List<String> head) {
     columns = head.size();
     line(head);
   }
@@ -28,9 +32,11 @@ final class Csv {
   /**
    * Adds a row of cells made by {@link #text}, {@link #number} and the like.
    *
+   * @param cells one for each column
+   * @return this table
    * @throws IllegalArgumentException when there are not as many cells as columns
    */
-  Csv row(List<String> cells) {
+  public Csv row(List<String> cells) {
     if (cells.size() != columns) {
       throw new IllegalArgumentException(
           "row " + cells + " has " + cells.size() + " cells; the table has " + columns);
@@ -39,8 +45,12 @@ final class Csv {
     return this;
   }
 
-  /** A cell of text that no spreadsheet will run. */
-  static String text(String text) {
+  /**
+   * {@return a cell of text that no spreadsheet will run}
+   *
+   * @param text any text
+   */
+  public static String text(String text) {
     String shown = text.stripLeading();
     boolean formula =
         !shown.isEmpty() && "=+-@\uff1d\uff0b\uff0d\uff20".indexOf(shown.charAt(0)) >= 0;
@@ -48,15 +58,20 @@ final class Csv {
     return formula || breaks ? "'" + text : text;
   }
 
-  /** A number with six significant digits and without an exponent; empty when there is none. */
-  static String number(double value) {
+  /**
+   * {@return a number with six significant digits and without an exponent; empty when it is not
+   * finite}
+   *
+   * @param value any number
+   */
+  public static String number(double value) {
     return Double.isFinite(value)
         ? new BigDecimal(value).round(SIX).stripTrailingZeros().toPlainString()
         : "";
   }
 
-  /** The table's text. */
-  String finish() {
+  /** {@return the table's text} */
+  public String finish() {
     return out.toString();
   }
 

@@ -1,4 +1,4 @@
-package broodtide.report;
+package broodtide.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,12 +1,18 @@
-package broodtide.report;
+package broodtide.files;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
-/** A result could not be written. The message names the file or folder, the reason and a remedy. */
+/** A result may not or cannot be written. The message names the file, the reason and a remedy. */
 public final class OutputRefused extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  /** Something stands where the result should go, and is left as it is. */
+  OutputRefused(Path path, String why) {
+    super(path + " " + why);
+  }
+
+  /** The system refuses. */
   OutputRefused(Path path, String reason, @Nullable Throwable cause) {
     super(
         "cannot write "

@@ -1,0 +1,174 @@
+package broodtide.files;
+
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The files of one run on their way into a folder, which is locked meanwhile.
+ *
+ * <p>They are staged in a hidden folder, the manifest last. A stage without a manifest is the rest
+ * of a run that died and is thrown away; a stage with one is whole, and is moved into place by
+ * whoever opens the folder next. The manifest is moved last. Whichever instruction a run dies at,
+ * the folder therefore holds all of the old files, or all of the new ones in place or in the stage.
+ *
+ * <p>Ctrl-C waits for a generation that is being written; the moment is short.
+ */
+final class Generation implements AutoCloseable {
+  /** Where files are staged; while its manifest is there, the new generation is the one to take. */
+  static final String STAGE = ".broodtide-stage";
+
+  private final Path folder;
+  private final Path stage;
+  private final FolderLock lock;
+  private final Thread stopper = new Thread(this::release, "unfinished-files");
+  private boolean over;
+
+  private Generation(Path folder, FolderLock lock) {
+    this.folder = folder;
+    this.stage = folder.resolve(STAGE);
+    this.lock = lock;
+  }
+
+  /** Locks a folder and puts right what a dead run left there. */
+  static Generation in(Path folder) throws IOException {
+    Generation generation = new Generation(folder, FolderLock.take(folder));
+    try {
+      Runtime.getRuntime().addShutdownHook(generation.stopper);
+      generation.settle();
+      return generation;
+    } catch (IllegalStateException e) {
+      generation.release();
+      throw stopped();
+    } catch (IOException | RuntimeException e) {
+      generation.close();
+      throw e;
+    }
+  }
+
+  /**
+   * Puts files in the place of the last generation.
+   *
+   * @param command whose they are; empty when they are handed over to the user
+   */
+  synchronized void replace(String command, Map<String, byte[]> files) throws IOException {
+    if (over) {
+      throw stopped();
+    }
+    Files.createDirectory(stage);
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      write(stage.resolve(file.getKey()), file.getValue());
+    }
+    Path manifest = stage.resolve(Manifest.NAME);
+    Path begun = stage.resolve(Manifest.NAME + ".part");
+    write(begun, Manifest.of(command, files).json());
+    force(stage);
+    move(begun, manifest);
+    force(stage);
+    settle();
+  }
+
+  /** Moves a whole generation into place, or throws away one that is not whole. */
+  private synchronized void settle() throws IOException {
+    if (!Files.isDirectory(stage, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    Path manifest = stage.resolve(Manifest.NAME);
+    if (Files.exists(manifest)) {
+      Manifest next = Manifest.read(manifest);
+      Manifest last = Manifest.in(folder);
+      List<String> waiting =
+          next.files().keySet().stream().filter(n -> Files.exists(stage.resolve(n))).toList();
+      Claims.check(folder, waiting, last, next);
+      for (String name : waiting) {
+        move(stage.resolve(name), folder.resolve(name));
+      }
+      if (!next.command().isEmpty()) {
+        for (String name : last.files().keySet()) {
+          if (!next.files().containsKey(name) && last.holds(folder.resolve(name))) {
+            Files.delete(folder.resolve(name));
+          }
+        }
+        force(folder);
+        move(manifest, folder.resolve(Manifest.NAME));
+      }
+      force(folder);
+    }
+    discard();
+  }
+
+  private void discard() throws IOException {
+    if (Files.isDirectory(stage, LinkOption.NOFOLLOW_LINKS)) {
+      // The manifest first: a stage that is half gone must not pass for a whole one.
+      Files.deleteIfExists(stage.resolve(Manifest.NAME));
+      try (DirectoryStream<Path> rest = Files.newDirectoryStream(stage)) {
+        for (Path file : rest) {
+          Files.delete(file);
+        }
+      }
+      Files.delete(stage);
+    }
+  }
+
+  private static void write(Path file, byte[] content) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer rest = ByteBuffer.wrap(content);
+      while (rest.hasRemaining()) {
+        channel.write(rest);
+      }
+      // Otherwise a power cut soon after could leave the name with nothing behind it.
+      channel.force(true);
+    }
+  }
+
+  private static void force(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Some systems open no folders; they keep the order of moves by themselves.
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  private synchronized void release() {
+    if (over) {
+      return;
+    }
+    over = true;
+    try {
+      if (!Files.exists(stage.resolve(Manifest.NAME))) {
+        discard();
+      }
+    } catch (IOException e) {
+      // The next run does it.
+    }
+    lock.close();
+  }
+
+  @Override
+  public void close() {
+    release();
+    try {
+      Runtime.getRuntime().removeShutdownHook(stopper);
+    } catch (IllegalStateException e) {
+      // The program is being stopped.
+    }
+  }
+
+  private static IOException stopped() {
+    return new InterruptedIOException("the program was stopped");
+  }
+}
