@@ -5,6 +5,7 @@ import broodtide.compare.CountReading;
 import broodtide.compare.CountedEfficacy;
 import broodtide.compare.CountedEfficacy.Count;
 import broodtide.compare.DecisionFile;
+import broodtide.compare.MemoryNeed;
 import broodtide.compare.Shortfall;
 import broodtide.compare.Spread;
 import broodtide.compare.TreatmentCheck;
@@ -110,6 +111,8 @@ final class WorkedCommand implements Callable<Integer> {
     return new Deciding(desk, run, "worked")
         .decide(
             cases,
+            c -> MemoryNeed.ofTreatmentCheck(c, cases.cases().size()),
+            "leave out washes long before the treatment",
             (c, workers, file, out) -> judge(c, beside, course, template, workers, file, out));
   }
 
@@ -195,7 +198,7 @@ final class WorkedCommand implements Callable<Integer> {
         .filter(w -> apart(w, day) <= NEAR)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new Refusal(
                     "neighbour \""
                         + beside.colony()
                         + "\" has no wash within "

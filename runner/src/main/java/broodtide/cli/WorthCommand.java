@@ -2,12 +2,14 @@ package broodtide.cli;
 
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
+import broodtide.compare.MemoryNeed;
 import broodtide.compare.Outcome;
 import broodtide.compare.UsualPlans;
 import broodtide.compare.WashWorth;
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.OutOfRange;
 import broodtide.report.Digits;
 import broodtide.report.Odds;
 import broodtide.report.OutcomeWords;
@@ -41,6 +43,9 @@ import picocli.CommandLine.Option;
       "  broodtide worth washes.csv --climate temperate --weeks 3 --with thymol"
     })
 final class WorthCommand implements Callable<Integer> {
+  /** No outcome can be bettered by more, whatever it is counted in. */
+  private static final double MOST_COST = 100;
+
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
@@ -91,10 +96,10 @@ final class WorthCommand implements Callable<Integer> {
   public Integer call() {
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Library::control);
     Outcome judged = OutcomeOption.named(outcome);
-    double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
-    if (!(each >= 0)) {
-      throw new Refusal("--cost is " + cost + "; allowed is 0 or more");
+    if (cost != null) {
+      OutOfRange.check("--cost", cost, 0, MOST_COST, judged.title());
     }
+    double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
     for (int w : weeks) {
       if (w < 1 || w > 52) {
         throw new Refusal("--weeks has " + w + "; allowed is 1 to 52");
@@ -106,7 +111,12 @@ final class WorthCommand implements Callable<Integer> {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "worth")
         .decide(
-            cases, (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));
+            cases,
+            c ->
+                MemoryNeed.ofWashWorth(
+                    c, cases.cases().size(), 2 * UsualPlans.of(c, control).size(), bees),
+            "wash fewer bees with --bees, look less far ahead with --until",
+            (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));
   }
 
   private void weigh(

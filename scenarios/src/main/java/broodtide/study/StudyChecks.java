@@ -5,6 +5,7 @@ import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
+import broodtide.measure.RefusedException;
 import broodtide.study.Study.Referred;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -136,7 +137,7 @@ final class StudyChecks {
     try {
       new Plan(name, controls.stream().map(Placed::value).toList());
       return null;
-    } catch (IllegalArgumentException e) {
+    } catch (RefusedException e) {
       return e.getMessage();
     }
   }
@@ -167,8 +168,8 @@ final class StudyChecks {
     double standard;
     try {
       standard = StartState.on(study.model(), study.start()).adults();
-    } catch (IllegalArgumentException e) {
-      in.in().fault(in.node().spot(), null, String.valueOf(e.getMessage()));
+    } catch (RefusedException e) {
+      in.in().fault(in.node().spot(), null, e.reason());
       return;
     }
     if (!Double.isFinite(standard)) {

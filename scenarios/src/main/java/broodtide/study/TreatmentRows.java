@@ -3,6 +3,7 @@ package broodtide.study;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.measure.OutOfRange;
+import broodtide.measure.RefusedException;
 import broodtide.study.ControlTemplate.Action;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -159,8 +160,8 @@ final class TreatmentRows {
         try {
           List<Control> both = List.of(other.control(), one.control());
           new Plan("treatments given", both).controls();
-        } catch (IllegalArgumentException e) {
-          return Optional.of(String.valueOf(e.getMessage()));
+        } catch (RefusedException e) {
+          return Optional.of(e.reason());
         }
       }
     }
