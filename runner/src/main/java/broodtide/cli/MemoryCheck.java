@@ -59,7 +59,7 @@ final class MemoryCheck {
             megabytes(wanted),
             heap / MEGABYTE,
             fitting < RunOptions.LEAST ? "" : " lower --colonies to " + fitting + " or less,",
-            lower,
+            cases.size() == 1 ? lower : lower + ", take one hive at a time with --colony",
             megabytes((long) (wanted * KEPT_BACK))));
   }
 

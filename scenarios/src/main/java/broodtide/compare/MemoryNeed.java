@@ -18,6 +18,9 @@ public record MemoryNeed(long fixed, long perColony) {
   /** What is kept of a hive until the end: its part of the page, pictures, tables; measured. */
   private static final long HIVE = 1L << 20;
 
+  /** What is kept besides of a hive whose plans are drawn, its share of the report; measured. */
+  private static final long DRAWN = 3L << 20;
+
   /** A simulated colony of the posterior with the copies that its sampler makes; by its fields. */
   private static final long UNKNOWNS = 700;
 
@@ -65,7 +68,7 @@ public record MemoryNeed(long fixed, long perColony) {
   public static MemoryNeed ofPlans(ColonyCase c, int hives, int plans) {
     long days = ChronoUnit.DAYS.between(c.now(), c.until());
     long map = plans > 1 ? windowMap(c, WindowSearch.USUAL.split(",").length, days / WEEK + 1) : 0;
-    return posterior(c, hives).and(map, plans * season(c, PlanRun.KEPT.size()));
+    return posterior(c, hives).and(hives * DRAWN + map, plans * season(c, PlanRun.KEPT.size()));
   }
 
   /**
