@@ -30,7 +30,7 @@ public final class Room {
 
   /**
    * @param first the climate shown at first
-   * @throws IllegalArgumentException when no colony lives in it
+   * @throws broodtide.measure.Unworkable when no colony lives in it
    */
   Room(Climate first) {
     places = new Places(first);

@@ -5,6 +5,7 @@ import broodtide.measure.OutOfRange;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -52,7 +53,10 @@ final class ClassCommand implements Callable<Integer> {
       OutOfRange.check("--port", port, 1024, 65535, "1");
     }
     try (ClassServer page =
-        ClassServer.open(port, Library.climate(climate), e -> e.printStackTrace(desk.err()))) {
+        ClassServer.open(
+            port,
+            Library.climate(climate),
+            e -> desk.err().println(ProgramFault.line(e, false, List.of("class"))))) {
       if (as.json) {
         desk.out().println(address(page.address().toString()));
       } else {
@@ -61,8 +65,6 @@ final class ClassCommand implements Callable<Integer> {
       }
       desk.out().flush();
       new CountDownLatch(1).await();
-    } catch (IllegalArgumentException e) {
-      throw new Refusal(String.valueOf(e.getMessage()));
     } catch (IOException e) {
       throw new Refusal(
           "port "

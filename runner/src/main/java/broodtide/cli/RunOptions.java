@@ -12,6 +12,11 @@ import picocli.CommandLine.Spec;
 
 /** How to run and where results go; the same words in every command. */
 final class RunOptions {
+  /** Fewest simulated colonies. */
+  static final int LEAST = 64;
+
+  private static final int MOST = 262_144;
+
   @Spec(Spec.Target.MIXEE)
   private @Nullable CommandSpec mixedInto;
 
@@ -67,7 +72,7 @@ final class RunOptions {
   }
 
   SeasonPosterior.Effort effort() {
-    OutOfRange.check("--colonies", colonies, 64, 262_144, "colonies");
+    OutOfRange.check("--colonies", colonies, LEAST, MOST, "colonies");
     return new SeasonPosterior.Effort(colonies, 3, seed);
   }
 }

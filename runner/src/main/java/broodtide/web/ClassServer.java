@@ -54,7 +54,7 @@ public final class ClassServer implements AutoCloseable {
    * @param trouble is told of errors inside the program, which clients learn nothing of
    * @return the open page; close it to stop
    * @throws IOException when the port cannot be had
-   * @throws IllegalArgumentException when no colony lives in the climate
+   * @throws broodtide.measure.Unworkable when no colony lives in the climate
    */
   public static ClassServer open(int port, Climate first, Consumer<Throwable> trouble)
       throws IOException {
