@@ -1,13 +1,17 @@
 package broodtide;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.measure.RefusedException;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The order of all rooms: each uses only those before it; and who may use which library. */
@@ -77,7 +81,9 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat(
             JavaClass.Predicates.resideInAPackage("broodtide..")
-                .and(JavaClass.Predicates.resideOutsideOfPackage("broodtide.files..")))
+                .and(
+                    JavaClass.Predicates.resideOutsideOfPackages(
+                        "broodtide.files..", "broodtide.measure..")))
         .check(ALL);
   }
 
@@ -94,5 +100,41 @@ class ArchitectureTest {
         .dependOnClassesThat()
         .resideInAnyPackage("picocli..", "java.awt..", "javax.imageio..", "com.sun.net..")
         .check(ALL);
+  }
+
+  @Test
+  void onlyRefusalsAreToldToUsers() {
+    classes()
+        .that()
+        .areAssignableTo(RuntimeException.class)
+        // the first two never leave their package, the third is the command line's own
+        .and()
+        .doNotHaveSimpleName("Unread")
+        .and()
+        .doNotHaveSimpleName("NothingFits")
+        .and()
+        .doNotHaveSimpleName("CommandMissing")
+        .should()
+        .beAssignableTo(RefusedException.class)
+        .check(ALL);
+  }
+
+  /** Whoever catches a misuse of code hides a fault of the program. */
+  @Test
+  void misusesOfCodeAreNotCaught() {
+    // each of these hands on or reports what it catches, or asks the JDK alone
+    Set<String> allowed = Set.of("Workers", "ClassServer", "Fonts", "Query");
+    Set<String> misuses =
+        Set.of(IllegalArgumentException.class.getName(), RuntimeException.class.getName());
+    List<String> caught =
+        ALL.stream()
+            .filter(c -> !allowed.contains(c.getSimpleName()))
+            .flatMap(c -> c.getCodeUnits().stream())
+            .flatMap(unit -> unit.getTryCatchBlocks().stream())
+            .filter(
+                b -> b.getCaughtThrowables().stream().anyMatch(t -> misuses.contains(t.getName())))
+            .map(b -> b.getOwner().getFullName())
+            .toList();
+    assertThat(caught).isEmpty();
   }
 }

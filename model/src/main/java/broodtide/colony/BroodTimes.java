@@ -1,5 +1,7 @@
 package broodtide.colony;
 
+import broodtide.measure.Unworkable;
+
 /**
  * Days that brood spends in each stage.
  *
@@ -17,7 +19,7 @@ public record BroodTimes(int egg, int larva, int capped) {
   /** Checks that each stage lasts 1 to 60 days. */
   public BroodTimes {
     if (Math.min(egg, Math.min(larva, capped)) < 1 || Math.max(egg, Math.max(larva, capped)) > 60) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "brood stages last 1 to 60 days each; given " + egg + ", " + larva + ", " + capped);
     }
   }

@@ -23,6 +23,9 @@ import java.util.Set;
  * all of equal weight. Runs the daily engine inside a {@link TemperedSampler}.
  */
 public final class SeasonPosterior {
+  /** Most miticide courses whose success can be estimated besides the common unknowns. */
+  public static final int MOST_COURSES = TemperedSampler.MOST_DIMENSIONS - Priors.COMMON;
+
   private final Scenario past;
   private final StartState start;
   private final Priors priors;

@@ -25,6 +25,9 @@ public final class TemperedSampler {
   private static final int MOST_STEPS = 60;
   private static final int WHOLE = 1000;
 
+  /** Most unknowns that can be sampled at once. */
+  static final int MOST_DIMENSIONS = 50;
+
   private final int dimension;
   private final int particles;
   private final int moves;
@@ -76,7 +79,7 @@ public final class TemperedSampler {
    * @param seed seed
    */
   public TemperedSampler(int dimension, int particles, int moves, long seed) {
-    OutOfRange.check("dimension", dimension, 1, 50, "unknowns");
+    OutOfRange.check("dimension", dimension, 1, MOST_DIMENSIONS, "unknowns");
     OutOfRange.check("particles", particles, 16, 1_000_000, "particles");
     OutOfRange.check("moves", moves, 1, 100, "moves");
     this.dimension = dimension;

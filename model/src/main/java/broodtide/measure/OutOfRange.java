@@ -4,7 +4,7 @@ package broodtide.measure;
  * A value outside what its field allows. The message names the field, the value, the unit and the
  * range.
  */
-public final class OutOfRange extends IllegalArgumentException {
+public final class OutOfRange extends RefusedException {
   private static final long serialVersionUID = 1L;
 
   /** The field as a user writes it. */

@@ -5,7 +5,7 @@ package broodtide.measure;
  * outside the days that are played, a climate in which no colony lives. The message says what
  * clashes and how to mend it.
  */
-public class Unworkable extends IllegalArgumentException {
+public class Unworkable extends RefusedException {
   private static final long serialVersionUID = 1L;
 
   /**

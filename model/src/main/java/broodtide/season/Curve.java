@@ -1,5 +1,6 @@
 package broodtide.season;
 
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -22,10 +23,10 @@ public final class Curve {
     /** Checks the knot. */
     public Knot {
       if (day.getMonthValue() == 2 && day.getDayOfMonth() == 29) {
-        throw new IllegalArgumentException("a knot cannot lie on 02-29; use 02-28 or 03-01");
+        throw new Unworkable("a knot cannot lie on 02-29; use 02-28 or 03-01");
       }
       if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("the knot on " + day + " has the value " + value);
+        throw new Unworkable("the knot on " + day + " has the value " + value);
       }
     }
   }
@@ -46,12 +47,12 @@ public final class Curve {
       phase[i] = phase(knots.get(i).day().atYear(COMMON_YEAR));
       value[i] = knots.get(i).value();
       if (i > 0 && phase[i] <= phase[i - 1]) {
-        throw new IllegalArgumentException(
+        throw new Unworkable(
             "knots must rise through the year; " + knots.get(i).day() + " does not follow");
       }
     }
     if (knots.isEmpty()) {
-      throw new IllegalArgumentException("a curve needs at least one knot");
+      throw new Unworkable("a curve needs at least one knot");
     }
   }
 
@@ -59,7 +60,7 @@ public final class Curve {
    * {@return a curve through knots}
    *
    * @param knots at least one, in the order of the year, no day twice
-   * @throws IllegalArgumentException when the order is wrong or there is no knot
+   * @throws Unworkable when the order is wrong or there is no knot
    */
   public static Curve through(List<Knot> knots) {
     return new Curve(knots, 0);

@@ -14,6 +14,7 @@ import broodtide.control.Split;
 import broodtide.flow.FlowEngine;
 import broodtide.measure.Measure;
 import broodtide.measure.Measures;
+import broodtide.measure.Unworkable;
 import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.mite.StockTraits;
@@ -184,7 +185,7 @@ class AnyValidInputTest {
     try {
       StartState.on(c.scenario.model(), START);
       return true;
-    } catch (IllegalArgumentException noColonyHere) {
+    } catch (Unworkable noColonyHere) {
       assertThat(noColonyHere).hasMessageContaining("no colony lives");
       return false;
     }

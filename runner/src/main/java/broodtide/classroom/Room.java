@@ -32,7 +32,7 @@ public final class Room implements Site {
 
   /**
    * @param first the climate shown at first
-   * @throws IllegalArgumentException when no colony lives in it
+   * @throws broodtide.measure.Unworkable when no colony lives in it
    */
   public Room(Climate first) {
     places = new Places(first);

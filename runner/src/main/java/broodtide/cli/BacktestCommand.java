@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
@@ -37,6 +38,11 @@ final class BacktestCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    MemoryCheck.check(
+        cases.cases(),
+        run.effort().particles(),
+        c -> MemoryNeed.ofBacktest(c, cases.cases().size()),
+        "leave out the oldest washes");
     Outputs outputs = run.outputs(cases, List.of(Outputs.RESULTS));
     List<Backtest.Colony> records = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {

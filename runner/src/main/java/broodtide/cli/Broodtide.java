@@ -1,7 +1,9 @@
 package broodtide.cli;
 
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The program. */
@@ -40,6 +42,10 @@ import picocli.CommandLine.Spec;
     })
 final class Broodtide implements Runnable {
   @Spec private CommandSpec spec;
+
+  /** For whoever mends the program; users are told of it when there is something to trace. */
+  @Option(names = "--trace", hidden = true, scope = CommandLine.ScopeType.INHERIT)
+  boolean trace;
 
   @Override
   public void run() {

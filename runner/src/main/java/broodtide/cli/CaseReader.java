@@ -39,6 +39,9 @@ final class CaseReader {
   /** Limits that hold when none are named. */
   private static final String USUAL_LIMITS = "common-practice";
 
+  /** Years that can be looked ahead from the day of decision. */
+  private static final int MOST_YEARS = 3;
+
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
@@ -108,7 +111,7 @@ final class CaseReader {
               model,
               start(taken.get(0).date(), given),
               now,
-              checked(until, now),
+              checked("--until", until, now),
               taken,
               given,
               limits,
@@ -197,7 +200,7 @@ final class CaseReader {
             options.dated(study.model()),
             study.start(),
             now,
-            checked(until, now),
+            checked(options.until == null ? "\"until\" of the study" : "--until", until, now),
             taken,
             given,
             options.limits == null ? study.limits().value() : LimitLibrary.find(options.limits),
@@ -284,12 +287,19 @@ final class CaseReader {
     return Map.of(options.colony, one);
   }
 
-  private static LocalDate checked(LocalDate until, LocalDate now) {
+  private static LocalDate checked(String field, LocalDate until, LocalDate now) {
+    String decision = now + ", the day of decision";
     if (!until.isAfter(now)) {
-      throw new OutOfRange("--until", until.toString(), "a day after " + now);
+      throw new OutOfRange(field, until.toString(), "a day after " + decision);
     }
-    if (until.isAfter(now.plusYears(3))) {
-      throw new OutOfRange("--until", until.toString(), "at most three years after " + now);
+    if (until.isAfter(now.plusYears(MOST_YEARS))) {
+      throw new OutOfRange(
+          field,
+          until.toString(),
+          now.plusYears(MOST_YEARS)
+              + " at the latest, three years after "
+              + decision
+              + "; --until gives an earlier day");
     }
     return until;
   }

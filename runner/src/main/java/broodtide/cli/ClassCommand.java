@@ -6,6 +6,7 @@ import broodtide.measure.OutOfRange;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -54,7 +55,9 @@ final class ClassCommand implements Callable<Integer> {
     }
     try (ClassServer page =
         ClassServer.open(
-            port, new Room(Catalog.climate(climate)), e -> e.printStackTrace(desk.err()))) {
+            port,
+            new Room(Catalog.climate(climate)),
+            e -> desk.err().println(ProgramFault.line(e, false, List.of("class"))))) {
       if (as.json) {
         desk.out().println(address(page.address().toString()));
       } else {
@@ -68,8 +71,6 @@ final class ClassCommand implements Callable<Integer> {
                 + " terminal or a file");
       }
       new CountDownLatch(1).await();
-    } catch (IllegalArgumentException e) {
-      throw new Refusal(String.valueOf(e.getMessage()));
     } catch (IOException e) {
       throw new Refusal(
           "port "

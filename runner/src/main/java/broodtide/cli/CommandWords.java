@@ -15,7 +15,7 @@ import picocli.CommandLine.ParseResult;
  */
 final class CommandWords {
   private static final Set<String> WITHOUT_WEIGHT =
-      Set.of("--out", "--threads", "--json", "--quiet");
+      Set.of("--out", "--threads", "--json", "--quiet", "--trace");
 
   private CommandWords() {}
 
@@ -46,7 +46,7 @@ final class CommandWords {
     return last == null ? value : last.toString();
   }
 
-  private static String quoted(String word) {
+  static String quoted(String word) {
     return word.matches("[A-Za-z0-9._:@%+,=-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

@@ -2,10 +2,12 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.MemoryNeed;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.RefusedException;
 import broodtide.report.Picture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
@@ -16,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Runs one decision tool for every colony, prints what it says, and writes its files. */
 final class Deciding {
@@ -47,8 +50,17 @@ final class Deciding {
     void decide(ColonyCase c, Workers workers, DecisionFile file, Deciding out);
   }
 
-  /** Does it for every colony. */
-  int decide(CaseReader.Cases cases, Tool work) {
+  /**
+   * Does it for every colony.
+   *
+   * @param cases the colonies
+   * @param need memory that one of them needs
+   * @param lower what can be lowered besides the simulated colonies
+   * @param work the tool
+   */
+  int decide(
+      CaseReader.Cases cases, Function<ColonyCase, MemoryNeed> need, String lower, Tool work) {
+    MemoryCheck.check(cases.cases(), run.effort().particles(), need, lower);
     pictures = new PictureFiles(cases.cases().size() > 1);
     List<String> names = new ArrayList<>(pictures.names(tool, cases.colonies()));
     names.add(Outputs.RESULTS);
@@ -62,11 +74,11 @@ final class Deciding {
         text.add(desk.terminal().strong("Colony " + c.colony()));
         try {
           work.decide(c, workers, file, this);
-        } catch (IllegalArgumentException e) {
+        } catch (RefusedException e) {
           failures++;
-          refused.add(String.valueOf(e.getMessage()));
-          file.leaveOut(c, String.valueOf(e.getMessage()));
-          say("Left out: " + e.getMessage() + ".");
+          refused.add(e.reason());
+          file.leaveOut(c, e.reason());
+          say("Left out: " + e.reason() + ".");
         }
         text.add("");
       }

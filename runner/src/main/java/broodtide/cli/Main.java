@@ -1,9 +1,6 @@
 package broodtide.cli;
 
-import broodtide.files.OutputRefused;
-import broodtide.forms.BadInput;
-import broodtide.measure.OutOfRange;
-import broodtide.measure.Unworkable;
+import broodtide.measure.RefusedException;
 import broodtide.season.YearSpan;
 import broodtide.terminal.Terminal;
 import java.io.FileDescriptor;
@@ -15,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.function.Function;
 import picocli.CommandLine;
 
@@ -25,7 +23,7 @@ public final class Main {
   /** All went well. */
   public static final int OK = 0;
 
-  /** Something inside the program went wrong. */
+  /** A fault of the program itself, whatever the input; it should be reported. */
   public static final int INTERNAL = 1;
 
   /** The input or the way the program was called. */
@@ -56,7 +54,8 @@ public final class Main {
    * @return exit code: {@link #OK}, {@link #INTERNAL} or {@link #BAD_INPUT}
    */
   public static int run(Desk desk, String... args) {
-    CommandLine line = new CommandLine(new Broodtide(), new DeskFactory(desk));
+    Broodtide program = new Broodtide();
+    CommandLine line = new CommandLine(program, new DeskFactory(desk));
     line.setOut(desk.out());
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -73,16 +72,17 @@ public final class Main {
             desk.terminal().colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
     line.setParameterExceptionHandler(Misuse::explain);
     Manual.bind(line);
-    line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e));
-    int code = line.execute(args);
-    if (code != OK) {
-      return code;
-    }
+    line.setExecutionExceptionHandler((e, cmd, parsed) -> failure(desk, e, program.trace, args));
     try {
-      desk.deliver();
-      return OK;
-    } catch (Refusal e) {
-      return failure(desk, e);
+      int code = line.execute(args);
+      if (code == OK) {
+        desk.deliver();
+      }
+      return code;
+    } catch (OutOfMemoryError e) {
+      return outOfMemory(desk);
+    } catch (RefusedException | StackOverflowError | LinkageError | AssertionError e) {
+      return failure(desk, e, program.trace, args);
     }
   }
 
@@ -140,18 +140,30 @@ public final class Main {
     }
   }
 
-  private static int failure(Desk desk, Exception e) {
-    if (e instanceof BadInput
-        || e instanceof OutOfRange
-        || e instanceof Unworkable
-        || e instanceof OutputRefused
-        || e instanceof Refusal) {
-      String.valueOf(e.getMessage()).lines().map(Terminal::clean).forEach(desk.err()::println);
+  private static int failure(Desk desk, Throwable e, boolean trace, String... args) {
+    if (e instanceof RefusedException refused) {
+      refused.reason().lines().map(Terminal::clean).forEach(desk.err()::println);
       return BAD_INPUT;
     }
-    desk.err().println("broodtide: something went wrong inside the program: " + e);
-    desk.err().println("Please report it with the command you gave and the lines below.");
-    e.printStackTrace(desk.err());
+    if (e.getCause() instanceof OutOfMemoryError) {
+      return outOfMemory(desk);
+    }
+    desk.err().println(ProgramFault.line(e, trace, List.of(args)));
+    if (trace) {
+      e.printStackTrace(desk.err());
+    }
     return INTERNAL;
+  }
+
+  /** What a run needs is reckoned before it begins; this is for what the reckoning missed. */
+  private static int outOfMemory(Desk desk) {
+    desk.err()
+        .println(
+            "the memory ran out ("
+                + (Runtime.getRuntime().maxMemory() >> 20)
+                + " MB); nothing was written; lower --colonies, look less far ahead with --until,"
+                + " lay fewer plans side by side, or give Java more memory with"
+                + " JAVA_TOOL_OPTIONS=-Xmx4g");
+    return BAD_INPUT;
   }
 }

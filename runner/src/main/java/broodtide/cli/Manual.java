@@ -126,7 +126,7 @@ final class Manual {
   private static String codes() {
     return String.format(
         Locale.ROOT,
-        "  %d  all went well%n  %d  something went wrong inside the program%n"
+        "  %d  all went well%n  %d  a fault of the program itself; please report it%n"
             + "  %d  the input or the call cannot be used; nothing was written%n",
         Main.OK,
         Main.INTERNAL,

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.PlanRun;
 import broodtide.control.Plan;
 import broodtide.decision.WindowSearch;
@@ -45,24 +46,19 @@ final class Playing {
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     SeasonPosterior.Effort effort = run.effort();
+    MemoryCheck.check(
+        cases.cases(),
+        effort.particles(),
+        c -> MemoryNeed.ofPlans(c, cases.cases().size(), plans.apply(c).size()),
+        (what.equals("forecast") ? "" : "lay fewer plans side by side, ")
+            + "look less far ahead with --until");
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     Findings findings = new Findings(what, run, effort, cases);
     Outputs outputs = run.outputs(cases, findings.names(cases.colonies()));
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
-        Comparison comparison = compare(c, plans.apply(c), effort, workers);
-        if (comparison.runs().isEmpty()) {
-          throw new Refusal(
-              "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
-        }
-        Optional<Windows> windows =
-            comparison.runs().size() > 1
-                ? Optional.of(windows(comparison, workers))
-                : Optional.empty();
-        ColonyResult result = ColonyResult.of(comparison, windows, workers);
-        findings.add(result);
-        text.addAll(say(result));
+        one(c, plans.apply(c), effort, workers, findings);
       }
     }
     Map<String, byte[]> files = findings.files();
@@ -83,6 +79,25 @@ final class Playing {
       desk.add("Open " + folder.resolve(Findings.REPORT) + " in a browser.");
     }
     return Main.OK;
+  }
+
+  /** On its own, so that nothing holds on to a colony's seasons while the next one is played. */
+  private void one(
+      ColonyCase c,
+      List<Plan> plans,
+      SeasonPosterior.Effort effort,
+      Workers workers,
+      Findings findings) {
+    Comparison comparison = compare(c, plans, effort, workers);
+    if (comparison.runs().isEmpty()) {
+      throw new Refusal(
+          "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
+    }
+    Optional<Windows> windows =
+        comparison.runs().size() > 1 ? Optional.of(windows(comparison, workers)) : Optional.empty();
+    ColonyResult result = ColonyResult.of(comparison, windows, workers);
+    findings.add(result);
+    text.addAll(say(result));
   }
 
   private static String reasons(Comparison comparison) {

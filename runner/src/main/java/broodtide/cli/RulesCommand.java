@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Spread;
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
@@ -16,6 +17,7 @@ import broodtide.words.Odds;
 import broodtide.words.OutcomeWords;
 import broodtide.words.Plain;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -102,6 +104,13 @@ final class RulesCommand implements Callable<Integer> {
     return new Deciding(desk, run, "rules")
         .decide(
             cases,
+            c ->
+                MemoryNeed.ofRules(
+                    c,
+                    cases.cases().size(),
+                    given.isEmpty() ? usual(c).size() : given.size(),
+                    mostWashes(c)),
+            "wash less often with --every, look less far ahead with --until",
             (c, workers, file, out) ->
                 play(c, given.isEmpty() ? usual(c) : given, workers, file, out));
   }
@@ -131,6 +140,11 @@ final class RulesCommand implements Callable<Integer> {
             progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
     file.add(trial);
     say(trial, out);
+  }
+
+  private int mostWashes(ColonyCase c) {
+    long days = ChronoUnit.DAYS.between(c.now(), c.until());
+    return Math.toIntExact(days / Math.max(1, every) + 1);
   }
 
   private static LocalDate usualLast(ColonyCase c, LocalDate first) {

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.catalog.Referred;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
 import broodtide.forms.Source;
@@ -19,6 +20,11 @@ import picocli.CommandLine.Spec;
 
 /** How to run and where results go; the same words in every command. */
 final class RunOptions {
+  /** Fewest simulated colonies. */
+  static final int LEAST = 64;
+
+  private static final int MOST = 262_144;
+
   @Spec(Spec.Target.MIXEE)
   private @Nullable CommandSpec mixedInto;
 
@@ -72,7 +78,7 @@ final class RunOptions {
    */
   Outputs outputs(CaseReader.Cases cases, List<String> names) {
     List<Path> inputs = new ArrayList<>(named());
-    if (cases.study().flatMap(Study::washes).map(Study.Referred::value).orElse(null)
+    if (cases.study().flatMap(Study::washes).map(Referred::value).orElse(null)
         instanceof Source.OnDisk washes) {
       inputs.add(washes.path());
     }
@@ -98,7 +104,7 @@ final class RunOptions {
   }
 
   SeasonPosterior.Effort effort() {
-    OutOfRange.check("--colonies", colonies, 64, 262_144, "colonies");
+    OutOfRange.check("--colonies", colonies, LEAST, MOST, "colonies");
     return new SeasonPosterior.Effort(colonies, 3, seed);
   }
 }

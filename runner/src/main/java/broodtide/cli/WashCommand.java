@@ -17,6 +17,8 @@ import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -38,6 +40,11 @@ import picocli.CommandLine.Parameters;
     },
     footer = {"  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime"})
 final class WashCommand implements Callable<Integer> {
+  /** Mites per 100 bees between which it is said how sure a wash is. */
+  private static final double LEAST_RATE = 0.3;
+
+  private static final double MOST_RATE = 99;
+
   private final Desk desk;
 
   @Parameters(index = "0", paramLabel = "MITES", description = "Mites counted.")
@@ -131,19 +138,21 @@ final class WashCommand implements Callable<Integer> {
     try (Workers workers = Workers.all()) {
       outlook = CountOutlook.of(wash, year, held, workers);
     }
-    if (as.json) {
-      desk.out().println(json(reading, outlook));
-    } else {
-      WashWords.sentences(reading).forEach(s -> desk.out().println(desk.terminal().wrap(s)));
-      outlook.ifPresent(o -> desk.out().println(desk.terminal().wrap(WashWords.ahead(o))));
-      desk.out().println(desk.terminal().wrap(next(reading)));
-      if (hives != null) {
-        desk.out().println(desk.terminal().wrap(apiary(reading, hives)));
-      }
-      desk.out().println(desk.terminal().wrap(caution(reading)));
-    }
+    List<String> answer = as.json ? List.of(json(reading, outlook)) : words(reading, outlook);
+    answer.forEach(desk.out()::println);
     desk.out().flush();
     return Main.OK;
+  }
+
+  private List<String> words(CountReading reading, Optional<CountOutlook> outlook) {
+    List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
+    outlook.ifPresent(o -> sentences.add(WashWords.ahead(o)));
+    sentences.add(next(reading));
+    if (hives != null) {
+      sentences.add(apiary(reading, hives));
+    }
+    sentences.add(caution(reading));
+    return sentences.stream().map(desk.terminal()::wrap).toList();
   }
 
   private String json(CountReading reading, Optional<CountOutlook> outlook) {
@@ -162,7 +171,7 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private static double rate(CountReading reading) {
-    return Math.max(0.3, reading.asCounted().median());
+    return Math.min(MOST_RATE, Math.max(LEAST_RATE, reading.asCounted().median()));
   }
 
   private static int scoop(CountReading reading) {

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
@@ -87,7 +88,11 @@ final class WindowsCommand implements Callable<Integer> {
     Outcome judged = OutcomeOption.named(outcome);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "windows")
-        .decide(cases, (c, workers, file, out) -> search(c, templates, judged, workers, file, out));
+        .decide(
+            cases,
+            c -> MemoryNeed.ofWindows(c, cases.cases().size(), templates.size(), starts(c).size()),
+            "try fewer controls or days with --controls, --from and --to",
+            (c, workers, file, out) -> search(c, templates, judged, workers, file, out));
   }
 
   private void search(

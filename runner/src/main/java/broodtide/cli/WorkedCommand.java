@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountReading;
+import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Spread;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
@@ -110,6 +111,8 @@ final class WorkedCommand implements Callable<Integer> {
     return new Deciding(desk, run, "worked")
         .decide(
             cases,
+            c -> MemoryNeed.ofTreatmentCheck(c, cases.cases().size()),
+            "leave out washes long before the treatment",
             (c, workers, file, out) -> judge(c, beside, course, template, workers, file, out));
   }
 
@@ -195,7 +198,7 @@ final class WorkedCommand implements Callable<Integer> {
         .filter(w -> apart(w, day) <= NEAR)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new Refusal(
                     "neighbour \""
                         + beside.colony()
                         + "\" has no wash within "

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
@@ -9,6 +10,7 @@ import broodtide.control.Plan;
 import broodtide.decision.WashWorth;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.OutOfRange;
 import broodtide.report.WindowPicture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
@@ -41,6 +43,9 @@ import picocli.CommandLine.Option;
       "  broodtide worth washes.csv --climate temperate --weeks 3 --with thymol"
     })
 final class WorthCommand implements Callable<Integer> {
+  /** No outcome can be bettered by more, whatever it is counted in. */
+  private static final double MOST_COST = 100;
+
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
@@ -91,10 +96,10 @@ final class WorthCommand implements Callable<Integer> {
   public Integer call() {
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
     Outcome judged = OutcomeOption.named(outcome);
-    double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
-    if (!(each >= 0)) {
-      throw new Refusal("--cost is " + cost + "; allowed is 0 or more");
+    if (cost != null) {
+      OutOfRange.check("--cost", cost, 0, MOST_COST, judged.title());
     }
+    double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
     for (int w : weeks) {
       if (w < 1 || w > 52) {
         throw new Refusal("--weeks has " + w + "; allowed is 1 to 52");
@@ -106,7 +111,12 @@ final class WorthCommand implements Callable<Integer> {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
     return new Deciding(desk, run, "worth")
         .decide(
-            cases, (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));
+            cases,
+            c ->
+                MemoryNeed.ofWashWorth(
+                    c, cases.cases().size(), 2 * UsualPlans.of(c, control).size(), bees),
+            "wash fewer bees with --bees, look less far ahead with --until",
+            (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));
   }
 
   private void weigh(

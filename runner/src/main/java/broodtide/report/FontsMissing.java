@@ -1,9 +1,10 @@
 package broodtide.report;
 
+import broodtide.measure.RefusedException;
 import org.jspecify.annotations.Nullable;
 
 /** This machine has no fonts, so a bitmap cannot be drawn; SVG pictures still can. */
-public final class FontsMissing extends IllegalStateException {
+public final class FontsMissing extends RefusedException {
   private static final long serialVersionUID = 1L;
 
   FontsMissing(@Nullable Throwable cause) {

@@ -1,7 +1,9 @@
 package broodtide.web;
 
+import broodtide.measure.RefusedException;
+
 /** A request that is turned away, with one message for whoever sent it. */
-public final class Refused extends RuntimeException {
+public final class Refused extends RefusedException {
   private static final long serialVersionUID = 1L;
 
   private final int status;
@@ -11,7 +13,7 @@ public final class Refused extends RuntimeException {
    * @param message what is wrong, what is allowed
    */
   Refused(int status, String message) {
-    super(message, null, false, false);
+    super(message);
     this.status = status;
   }
 
@@ -25,11 +27,6 @@ public final class Refused extends RuntimeException {
 
   public int status() {
     return status;
-  }
-
-  /** The message. */
-  public String reason() {
-    return String.valueOf(getMessage());
   }
 
   /** What somebody sent, short and without control characters, in quotes. */

@@ -1,7 +1,7 @@
 package broodtide.cli;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.lesson.Library;
 import broodtide.wash.Frame;
 import broodtide.wash.WashMethod;
 import java.io.IOException;
@@ -20,7 +20,7 @@ import java.util.SplittableRandom;
  */
 final class AnyStudy {
   private static final LocalDate LATEST = LocalDate.of(2025, 11, 20);
-  private static final List<String> CONTROLS = Library.names(Library.Shelf.CONTROLS);
+  private static final List<String> CONTROLS = Catalog.CONTROLS.names();
 
   private final SplittableRandom random;
   private final Path folder;
@@ -43,7 +43,7 @@ final class AnyStudy {
       day = day.plusDays(random.nextInt(12, 50));
     }
     Files.writeString(folder.resolve("washes.csv"), washes(random.nextInt(1, 3)));
-    place.addAll(List.of("--climate", oneOf(Library.names(Library.Shelf.CLIMATES))));
+    place.addAll(List.of("--climate", oneOf(Catalog.CLIMATES.names())));
     if (random.nextInt(4) == 0) {
       place.add("--south");
     }

@@ -3,6 +3,7 @@ package broodtide.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.campaign.Campaign;
+import broodtide.catalog.Catalog;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
@@ -13,7 +14,6 @@ import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.lesson.Library;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -81,8 +81,7 @@ class AnyStudyTest {
    * may hold fewer, because fewer bees are left to bear them.
    */
   private static void noMiticideRaisesMites(SplittableRandom random) {
-    ColonyModel place =
-        ColonyModel.in(Library.climate(oneOf(Library.names(Library.Shelf.CLIMATES), random)));
+    ColonyModel place = ColonyModel.in(Catalog.climate(oneOf(Catalog.CLIMATES.names(), random)));
     LocalDate first = LocalDate.of(2025, 1, 1).plusDays(random.nextInt(200));
     LocalDate last = first.plusDays(random.nextInt(20, 60));
     List<Wash> washes =
@@ -95,8 +94,8 @@ class AnyStudyTest {
       SeasonPosterior colonies =
           SeasonPosterior.of(past, washes, Priors.defaults(), effort, workers, Progress.NONE);
       LocalDate start = last.plusDays(random.nextInt(1, 120));
-      for (String name : Library.names(Library.Shelf.CONTROLS)) {
-        Control control = Library.control(name).at(start);
+      for (String name : Catalog.CONTROLS.names()) {
+        Control control = Catalog.control(name).at(start);
         if (control instanceof MiticideCourse) {
           LocalDate after = control.to().plusDays(1);
           double untreated = mites(colonies, place, Plan.waiting("wait"), first, after, workers);

@@ -2,8 +2,9 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.catalog.Catalog;
+import broodtide.catalog.Shelf;
 import broodtide.forms.Source;
-import broodtide.lesson.Library;
 import broodtide.terminal.Terminal;
 import java.io.IOException;
 import java.io.InputStream;
@@ -238,7 +239,7 @@ class SafeFilesTest {
   @Test
   void aPipeIsAsGoodAsAFile() throws Exception {
     Path climate =
-        Files.writeString(dir.resolve("climate.json"), shelf(Library.Shelf.CLIMATES, "temperate"));
+        Files.writeString(dir.resolve("climate.json"), shelf(Catalog.CLIMATES, "temperate"));
     Bench.Outcome r =
         shell(
             "broodtide forecast <(cat \"$1\") --climate <(cat \"$2\") --colonies 64 --out \"$3\"",
@@ -259,8 +260,8 @@ class SafeFilesTest {
     assertThat(r.out()).contains("is sound").contains("4 washes");
   }
 
-  private static String shelf(Library.Shelf shelf, String name) {
-    Source source = Library.find(shelf, name);
+  private static String shelf(Shelf<?> shelf, String name) {
+    Source source = shelf.find(name);
     return source.text();
   }
 }

@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.control.Control;
+import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
@@ -12,6 +13,7 @@ import broodtide.measure.Unworkable;
 import broodtide.wash.LimitSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -45,7 +47,9 @@ public record ColonyCase(
   /**
    * Copies the lists and checks the order of the days.
    *
-   * @throws Unworkable when start, now and until do not follow one another
+   * @throws Unworkable when start, now and until do not follow one another, when they span more
+   *     than {@link Scenario#LONGEST} days, or when more than {@link SeasonPosterior#MOST_COURSES}
+   *     miticides were given
    */
   public ColonyCase {
     washes = List.copyOf(washes);
@@ -59,6 +63,34 @@ public record ColonyCase(
               + " and ends on "
               + until
               + "; give a later day with --until");
+    }
+    long days = ChronoUnit.DAYS.between(start, until) + 1;
+    if (days > Scenario.LONGEST) {
+      throw new Unworkable(
+          "colony \""
+              + colony
+              + "\": its record and the look ahead run from "
+              + start
+              + " to "
+              + until
+              + ", "
+              + days
+              + " days; allowed are "
+              + Scenario.LONGEST
+              + " (ten years); correct the year of its first wash or treatment, or leave out what"
+              + " is older");
+    }
+    long courses = given.stream().filter(c -> c instanceof MiticideCourse).count();
+    if (courses > SeasonPosterior.MOST_COURSES) {
+      throw new Unworkable(
+          "colony \""
+              + colony
+              + "\" was given "
+              + courses
+              + " treatments with miticides; allowed are "
+              + SeasonPosterior.MOST_COURSES
+              + ", for how well each worked is estimated; write one that was given several times as"
+              + " one line with its applications, or leave out the oldest");
     }
   }
 

@@ -3,11 +3,14 @@ package broodtide.assessment;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
+import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.RefusedException;
 import broodtide.measure.Unworkable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
@@ -55,17 +58,21 @@ public record Comparison(
     List<Refused> refused = new ArrayList<>();
     int done = 0;
     for (Plan plan : plans) {
+      Optional<Scenario> season = Optional.empty();
       try {
         decidedIn(plan, colony);
-        runs.add(
-            new PlanRun(
-                colony,
-                plan,
-                posterior.run(colony.season(plan), PlanRun.KEPT, workers, Progress.NONE),
-                PlanCheck.of(plan, colony)));
-      } catch (IllegalArgumentException e) {
-        refused.add(new Refused(plan.name(), String.valueOf(e.getMessage())));
+        season = Optional.of(colony.season(plan));
+      } catch (RefusedException e) {
+        refused.add(new Refused(plan.name(), e.reason()));
       }
+      season.ifPresent(
+          played ->
+              runs.add(
+                  new PlanRun(
+                      colony,
+                      plan,
+                      posterior.run(played, PlanRun.KEPT, workers, Progress.NONE),
+                      PlanCheck.of(plan, colony))));
       progress.at(++done, plans.size());
     }
     return new Comparison(colony, posterior, runs, refused);

@@ -7,6 +7,7 @@ import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.control.Split;
+import broodtide.measure.RefusedException;
 import broodtide.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -81,8 +82,8 @@ public record Obstacle(Kind kind, String words) {
       List<Control> controls = new ArrayList<>(before);
       controls.add(control);
       plan = c.season(new Plan(template.name(), controls)).plan();
-    } catch (IllegalArgumentException e) {
-      return Optional.of(new Obstacle(Kind.CLASH, String.valueOf(e.getMessage())));
+    } catch (RefusedException e) {
+      return Optional.of(new Obstacle(Kind.CLASH, e.reason()));
     }
     List<Obstacle> found = new ArrayList<>(of(control, c.model().climate()));
     if (needsNoBrood(template) && cappedBrood(start, plan, c.model().climate())) {

@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.util.Arrays;
 
@@ -33,7 +34,7 @@ public enum Outcome {
     @Override
     public void check(ColonyCase c) {
       if (!c.raisesWinterBees()) {
-        throw new IllegalArgumentException(
+        throw new Unworkable(
             "colony \""
                 + c.colony()
                 + "\": no winter bees are raised from "
@@ -125,7 +126,7 @@ public enum Outcome {
    * Checks that a case reaches far enough.
    *
    * @param c the case
-   * @throws IllegalArgumentException when it does not
+   * @throws Unworkable when it does not
    */
   public void check(ColonyCase c) {}
 }

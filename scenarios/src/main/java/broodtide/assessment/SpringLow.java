@@ -26,7 +26,7 @@ public record SpringLow(LocalDate day, double adults) {
    *
    * @param model the place and the bees; stock and immigration play no part
    * @param day for example a day in autumn
-   * @throws IllegalArgumentException when no colony lives in this climate at these rates
+   * @throws broodtide.measure.Unworkable when no colony lives in this climate at these rates
    */
   public static SpringLow after(ColonyModel model, LocalDate day) {
     Trajectory year =

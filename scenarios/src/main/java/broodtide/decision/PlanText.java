@@ -2,7 +2,6 @@ package broodtide.decision;
 
 import broodtide.control.Control;
 import broodtide.control.Plan;
-import broodtide.measure.OutOfRange;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +11,7 @@ import java.util.Locale;
  * oxalic-dribble}.
  */
 public final class PlanText {
+  private static final String ALLOWED = "\"on DATE with CONTROL and on DATE with CONTROL ...\"";
   private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.ROOT);
 
   private PlanText() {}
@@ -21,24 +21,19 @@ public final class PlanText {
    *
    * @param text words as in {@code on 2026-08-20 with thymol}
    * @return the plan
-   * @throws OutOfRange when the words are no plan
+   * @throws broodtide.measure.OutOfRange when the words are no plan
    * @throws broodtide.forms.BadInput when there is no such control
    */
   public static Plan read(String text) {
-    if (!(text.strip().startsWith("on ")
-        && RuleText.read(text) instanceof Rule.Calendar calendar)) {
-      throw new OutOfRange(
-          "--plan", '"' + text + '"', "\"on DATE with CONTROL and on DATE with CONTROL ...\"");
-    }
-    List<Control> controls =
-        calendar.treatments().stream().map(t -> t.control().at(t.day())).toList();
-    return new Plan(shortName(calendar), controls);
+    List<Rule.Placed> placed = RuleText.placed("--plan", text, ALLOWED);
+    List<Control> controls = placed.stream().map(t -> t.control().at(t.day())).toList();
+    return new Plan(shortName(placed), controls);
   }
 
   /** Names and days without the small words, for tables and labels. */
-  private static String shortName(Rule.Calendar calendar) {
+  private static String shortName(List<Rule.Placed> placed) {
     StringBuilder name = new StringBuilder();
-    for (Rule.Placed t : calendar.treatments()) {
+    for (Rule.Placed t : placed) {
       name.append(name.length() == 0 ? "" : ", ").append(t.control().name());
       name.append(' ').append(SHORT.format(t.day()));
     }

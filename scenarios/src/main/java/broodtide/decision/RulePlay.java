@@ -13,6 +13,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -186,7 +187,7 @@ final class RulePlay {
     int[] all = new int[members];
     Arrays.setAll(all, m -> m);
     if (p.day().isBefore(colony.now()) || !p.day().isBefore(colony.until())) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "rule \""
               + rule.name()
               + "\": "

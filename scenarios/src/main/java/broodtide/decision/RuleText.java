@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Rules as people write them: {@code never}; {@code 2 with formic-slow}; {@code limit with thymol
@@ -35,7 +36,7 @@ public final class RuleText {
    * @throws broodtide.forms.BadInput when there is no such control
    */
   public static Rule read(String text) {
-    String plain = text.strip().replaceAll("\\s+", " ");
+    String plain = plain(text);
     if (plain.equals("never")) {
       return new Rule.Never(plain);
     }
@@ -51,22 +52,46 @@ public final class RuleText {
           control,
           wait == null ? Rule.usualWait(control) : Integer.parseInt(wait));
     }
-    List<Rule.Placed> placed = new ArrayList<>();
-    for (String part : plain.split(" and ", -1)) {
-      Matcher on = ON.matcher(part);
-      if (!on.matches()) {
-        throw new OutOfRange("--rule", '"' + text + '"', ALLOWED);
-      }
-      placed.add(new Rule.Placed(Catalog.control(on.group(2)), day(on.group(1))));
-    }
-    return new Rule.Calendar(plain, placed);
+    return new Rule.Calendar(plain, placed("--rule", text, ALLOWED));
   }
 
-  private static LocalDate day(String text) {
+  /**
+   * Reads treatments by the calendar.
+   *
+   * @param option the option that a refusal names
+   * @param text words as in {@code on 2026-08-05 with thymol and on 2026-12-20 with thymol}
+   * @param allowed what the option takes
+   */
+  static List<Rule.Placed> placed(String option, String text, String allowed) {
+    List<Rule.Placed> placed = new ArrayList<>();
+    for (String part : plain(text).split(" and ", -1)) {
+      Matcher on = ON.matcher(part);
+      if (!on.matches()) {
+        throw new OutOfRange(option, '"' + text + '"', allowed);
+      }
+      LocalDate day = day(on.group(1));
+      if (day == null) {
+        throw new OutOfRange(
+            option,
+            '"' + text + '"',
+            "a day of the calendar as year-month-day, such as 2026-08-05; "
+                + on.group(1)
+                + " is none");
+      }
+      placed.add(new Rule.Placed(Catalog.control(on.group(2)), day));
+    }
+    return placed;
+  }
+
+  static String plain(String text) {
+    return text.strip().replaceAll("\\s+", " ");
+  }
+
+  private static @Nullable LocalDate day(String text) {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
-      throw new OutOfRange("--rule", text, "a date as year-month-day, such as 2026-08-05");
+      return null;
     }
   }
 }

@@ -5,6 +5,8 @@ import broodtide.assessment.Comparison;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.RefusedException;
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +42,7 @@ public record RuleTrial(
    * @param workers threads; their number does not change the result
    * @param progress is told of every rule done
    * @return the results
-   * @throws IllegalArgumentException when washes lie outside the days to come
+   * @throws Unworkable when washes lie outside the days to come
    */
   public static RuleTrial of(
       ColonyCase colony,
@@ -53,7 +55,7 @@ public record RuleTrial(
     List<LocalDate> days = round.days();
     LocalDate last = days.get(days.size() - 1);
     if (!round.first().isAfter(colony.now()) || !last.isBefore(colony.until())) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "the washes of the rules run from "
               + round.first()
               + " to "
@@ -70,8 +72,8 @@ public record RuleTrial(
     for (Rule rule : rules) {
       try {
         results.add(new RulePlay(colony, posterior, round, luck, rule, workers).play());
-      } catch (IllegalArgumentException e) {
-        refused.add(new Comparison.Refused(rule.name(), String.valueOf(e.getMessage())));
+      } catch (RefusedException e) {
+        refused.add(new Comparison.Refused(rule.name(), e.reason()));
       }
       progress.at(++done, rules.size());
     }

@@ -12,6 +12,7 @@ import broodtide.engine.StartState;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -82,8 +83,8 @@ public record TreatmentCheck(
    * @param workers threads; their number does not change the result
    * @param progress is told of work done
    * @return the verdict and its figures
-   * @throws IllegalArgumentException when it began before the record, or there is no wash before or
-   *     none after its start
+   * @throws Unworkable when it began before the record, or there is no wash before or none after
+   *     its start
    */
   public static TreatmentCheck of(
       ColonyCase c,
@@ -124,7 +125,7 @@ public record TreatmentCheck(
   /** The last wash on or before the first day of a treatment. */
   static Wash before(ColonyCase c, Control treatment) {
     if (treatment.from().isBefore(c.start())) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "colony \""
               + c.colony()
               + "\": \""
@@ -140,7 +141,7 @@ public record TreatmentCheck(
         .reduce((a, b) -> b)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new Unworkable(
                     "colony \"" + c.colony() + "\" has no wash on or before " + treatment.from()));
   }
 
@@ -148,7 +149,7 @@ public record TreatmentCheck(
   static Wash after(ColonyCase c, Control treatment) {
     List<Wash> later = c.washes().stream().filter(w -> w.date().isAfter(treatment.from())).toList();
     if (later.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "colony \""
               + c.colony()
               + "\" has no wash after "

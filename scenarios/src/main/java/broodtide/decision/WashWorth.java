@@ -10,6 +10,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -91,7 +92,7 @@ public record WashWorth(
    * @param cost cost of each treatment in the unit of the outcome
    * @param workers threads; their number does not change the result
    * @return what the wash is worth
-   * @throws IllegalArgumentException when the wash day or a plan lies outside the days to come
+   * @throws Unworkable when the wash day or a plan lies outside the days to come
    */
   public static WashWorth of(
       ColonyCase colony,
@@ -135,7 +136,7 @@ public record WashWorth(
 
   private static void check(ColonyCase colony, List<Plan> later, LocalDate washDay) {
     if (!washDay.isAfter(colony.now()) || !washDay.isBefore(colony.until())) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           "the wash of "
               + washDay
               + " must lie after "
@@ -149,7 +150,7 @@ public record WashWorth(
           .findFirst()
           .ifPresent(
               c -> {
-                throw new IllegalArgumentException(
+                throw new Unworkable(
                     "plan \""
                         + plan.name()
                         + "\": "

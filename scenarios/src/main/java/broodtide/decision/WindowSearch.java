@@ -11,6 +11,7 @@ import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
@@ -59,8 +60,8 @@ public final class WindowSearch {
    * @param workers threads; their number does not change the result
    * @param progress is told of every cell done
    * @return the map of windows
-   * @throws IllegalArgumentException when a start lies before the decision or after the end, or the
-   *     case does not reach far enough for the outcome
+   * @throws Unworkable when a start lies before the decision or after the end, or the case does not
+   *     reach far enough for the outcome
    */
   public static Windows of(
       ColonyCase colony,
@@ -73,7 +74,7 @@ public final class WindowSearch {
     outcome.check(colony);
     for (LocalDate start : starts) {
       if (start.isBefore(colony.now()) || !start.isBefore(colony.until())) {
-        throw new IllegalArgumentException(
+        throw new Unworkable(
             "start "
                 + start
                 + " lies outside "

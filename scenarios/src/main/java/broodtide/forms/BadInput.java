@@ -1,11 +1,12 @@
 package broodtide.forms;
 
+import broodtide.measure.RefusedException;
 import java.util.List;
 
 /**
  * An input that cannot be used, with everything that is wrong with it, so that it is mended once.
  */
-public final class BadInput extends RuntimeException {
+public final class BadInput extends RefusedException {
   private static final long serialVersionUID = 1L;
 
   /** Faults shown at most; the rest are counted. */

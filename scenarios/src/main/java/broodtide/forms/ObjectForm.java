@@ -1,6 +1,7 @@
 package broodtide.forms;
 
 import broodtide.measure.OutOfRange;
+import broodtide.measure.RefusedException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -103,10 +104,10 @@ public record ObjectForm<T>(
     } catch (OutOfRange e) {
       Node at = read.at(e.field());
       boolean plain = !(at instanceof Node.Arr || at instanceof Node.Obj);
-      String message = plain ? "allowed is " + e.allowed() : String.valueOf(e.getMessage());
+      String message = plain ? "allowed is " + e.allowed() : e.reason();
       read.in().fault(at.spot(), plain ? at.shown() : null, message);
-    } catch (IllegalArgumentException e) {
-      read.in().fault(read.node().spot(), null, String.valueOf(e.getMessage()));
+    } catch (RefusedException e) {
+      read.in().fault(read.node().spot(), null, e.reason());
     }
     return null;
   }

@@ -11,6 +11,7 @@ import broodtide.forms.Fields;
 import broodtide.forms.Node;
 import broodtide.forms.Placed;
 import broodtide.forms.Source;
+import broodtide.measure.RefusedException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -141,7 +142,7 @@ final class StudyChecks {
     try {
       new Plan(name, controls.stream().map(Placed::value).toList());
       return null;
-    } catch (IllegalArgumentException e) {
+    } catch (RefusedException e) {
       return e.getMessage();
     }
   }
@@ -172,8 +173,8 @@ final class StudyChecks {
     double standard;
     try {
       standard = StartState.on(study.model(), study.start()).adults();
-    } catch (IllegalArgumentException e) {
-      in.in().fault(in.node().spot(), null, String.valueOf(e.getMessage()));
+    } catch (RefusedException e) {
+      in.in().fault(in.node().spot(), null, e.reason());
       return;
     }
     if (!Double.isFinite(standard)) {

@@ -11,6 +11,7 @@ import broodtide.forms.Faults;
 import broodtide.forms.Nearest;
 import broodtide.forms.TextForm;
 import broodtide.measure.OutOfRange;
+import broodtide.measure.RefusedException;
 import broodtide.table.CellReader;
 import broodtide.table.Header;
 import broodtide.table.PastDays;
@@ -172,8 +173,8 @@ final class TreatmentRows {
         try {
           List<Control> both = List.of(other.control(), one.control());
           new Plan("treatments given", both).controls();
-        } catch (IllegalArgumentException e) {
-          return Optional.of(String.valueOf(e.getMessage()));
+        } catch (RefusedException e) {
+          return Optional.of(e.reason());
         }
       }
     }

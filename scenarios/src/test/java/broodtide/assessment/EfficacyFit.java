@@ -15,6 +15,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Trajectory;
 import broodtide.measure.OutOfRange;
+import broodtide.measure.Unworkable;
 import broodtide.mite.Immigration;
 import broodtide.mite.StockTraits;
 import java.time.LocalDate;
@@ -133,7 +134,7 @@ public final class EfficacyFit {
    * @param course how it is given, with the wanted ratio of the two hazards
    * @param setting where and how the share was measured
    * @param share the published efficacy, above 0 and below 1
-   * @throws IllegalArgumentException when no hazard up to 20 a day reaches the share
+   * @throws Unworkable when no hazard up to 20 a day reaches the share
    */
   public static Miticide fit(MiticideCourse course, Setting setting, double share) {
     Miticide shape = course.substance();
@@ -143,7 +144,7 @@ public final class EfficacyFit {
     double least = miss.value(0);
     double utmost = miss.value(most);
     if (!(least < 0 && utmost > 0)) {
-      throw new IllegalArgumentException(
+      throw new Unworkable(
           String.format(
               Locale.ROOT,
               "%s cannot take a share of %.3f in this setting: without it the reckoning gives"

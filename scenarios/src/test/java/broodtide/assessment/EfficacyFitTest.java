@@ -10,6 +10,7 @@ import broodtide.control.Miticide;
 import broodtide.control.Miticide.SupersRule;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.ColonyModel;
+import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,7 +61,7 @@ class EfficacyFitTest {
   void aShareOutOfReachIsRefusedWithTheSharesInReach() {
     Setting setting = Setting.quiet(TEMPERATE, AUGUST, false, 14, Against.UNTREATED);
     assertThatThrownBy(() -> EfficacyFit.fit(course(1, 0, 1), setting, 0.9))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(Unworkable.class)
         .hasMessageStartingWith("tried cannot take a share of 0.900 in this setting")
         .hasMessageContaining("with a hazard of 20 a day 0.");
   }

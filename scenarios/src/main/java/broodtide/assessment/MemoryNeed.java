@@ -1,0 +1,163 @@
+package broodtide.assessment;
+
+import broodtide.control.MiticideCourse;
+import broodtide.decision.WindowSearch;
+import java.time.temporal.ChronoUnit;
+
+/**
+ * Memory that a run holds at its fullest moment, reckoned before it begins. Most of it are the days
+ * of simulated colonies: one float for each quantity that is kept, so it grows straight with
+ * colonies, days and plans.
+ *
+ * @param fixed bytes whatever the number of simulated colonies
+ * @param perColony bytes for each simulated colony
+ */
+public record MemoryNeed(long fixed, long perColony) {
+  /** The program itself, its library and one picture; measured, rounded up. */
+  private static final long PROGRAM = 20L << 20;
+
+  /** What is kept of a hive until the end: its part of the page, pictures, tables; measured. */
+  private static final long HIVE = 1L << 20;
+
+  /** What is kept besides of a hive whose plans are drawn, its share of the report; measured. */
+  private static final long DRAWN = 3L << 20;
+
+  /** A simulated colony of the posterior with the copies that its sampler makes; by its fields. */
+  private static final long UNKNOWNS = 700;
+
+  /** The same for each miticide course, whose success is one unknown more. */
+  private static final long COURSE = 120;
+
+  /** What is worked out of a colony in a plan once it has been played: days, peaks, losses. */
+  private static final long OUTCOMES = 64;
+
+  /** Bytes of a number in a list of colonies. */
+  private static final long LISTED = 24;
+
+  /** Bytes of one quantity of one colony on one day. */
+  private static final long CELL = Float.BYTES;
+
+  private static final int WEEK = 7;
+
+  /**
+   * {@return what a run of one colony needs at least: its posterior}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   */
+  private static MemoryNeed posterior(ColonyCase c, int hives) {
+    long courses = c.given().stream().filter(g -> g instanceof MiticideCourse).count();
+    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1));
+  }
+
+  private MemoryNeed and(long fixedMore, long perColonyMore) {
+    return new MemoryNeed(fixed + fixedMore, perColony + perColonyMore);
+  }
+
+  /** Every day of one plan. */
+  private static long season(ColonyCase c, int quantities) {
+    return CELL * quantities * (ChronoUnit.DAYS.between(c.start(), c.until()) + 2) + OUTCOMES;
+  }
+
+  /**
+   * {@return what plans side by side need: every day of every plan is held until all are drawn}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   * @param plans plans side by side
+   */
+  public static MemoryNeed ofPlans(ColonyCase c, int hives, int plans) {
+    long days = ChronoUnit.DAYS.between(c.now(), c.until());
+    long map = plans > 1 ? windowMap(c, WindowSearch.USUAL.split(",").length, days / WEEK + 1) : 0;
+    return posterior(c, hives).and(hives * DRAWN + map, plans * season(c, PlanRun.KEPT.size()));
+  }
+
+  /**
+   * {@return what a search for start days needs: one season at a time, and the outcome of every
+   * cell}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   * @param controls rows
+   * @param starts start days
+   */
+  public static MemoryNeed ofWindows(ColonyCase c, int hives, int controls, int starts) {
+    return posterior(c, hives).and(windowMap(c, controls, starts), 0);
+  }
+
+  private static long windowMap(ColonyCase c, int controls, long starts) {
+    return WindowSearch.ENOUGH
+        * (controls * starts * Double.BYTES + 2 * season(c, PlanRun.KEPT.size()));
+  }
+
+  /**
+   * {@return what rules need: a season, the one before it, and the luck of every wash}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   * @param rules rules to play
+   * @param washes wash days
+   */
+  public static MemoryNeed ofRules(ColonyCase c, int hives, int rules, int washes) {
+    int results = 7;
+    return posterior(c, hives)
+        .and(
+            0,
+            2 * season(c, PlanRun.KEPT.size())
+                + 2L * Double.BYTES * washes
+                + (long) results * Double.BYTES * rules
+                + 2 * LISTED);
+  }
+
+  /**
+   * {@return what the worth of a wash needs: a season, the one before it, and the chance of every
+   * count}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   * @param plans plans that are weighed, those of today and of the wash day together
+   * @param bees bees in the wash
+   */
+  public static MemoryNeed ofWashWorth(ColonyCase c, int hives, int plans, int bees) {
+    return posterior(c, hives)
+        .and(0, 2 * season(c, PlanRun.KEPT.size()) + (long) Double.BYTES * (plans + bees + 1));
+  }
+
+  /**
+   * {@return what it needs to judge a treatment: three seasons of two quantities}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   */
+  public static MemoryNeed ofTreatmentCheck(ColonyCase c, int hives) {
+    return posterior(c, hives).and(0, 3 * season(c, 2));
+  }
+
+  /**
+   * {@return what a backtest needs: one quantity of one season}
+   *
+   * @param c the colony
+   * @param hives colonies of the whole run
+   */
+  public static MemoryNeed ofBacktest(ColonyCase c, int hives) {
+    return posterior(c, hives).and(0, season(c, 1) + 3L * Double.BYTES * c.washes().size());
+  }
+
+  /**
+   * {@return bytes for a number of simulated colonies}
+   *
+   * @param colonies simulated colonies
+   */
+  public long bytes(int colonies) {
+    return fixed + perColony * colonies;
+  }
+
+  /**
+   * {@return most simulated colonies that fit, 0 when none do}
+   *
+   * @param bytes bytes that may be used
+   */
+  public int fitting(long bytes) {
+    return (int) Math.max(0, Math.min(Integer.MAX_VALUE, (bytes - fixed) / perColony));
+  }
+}
