@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.report.Terminal;
 import broodtide.study.Nearest;
 import java.io.PrintWriter;
 import java.util.List;
@@ -18,8 +19,9 @@ final class Misuse {
   static int explain(ParameterException e, String[] args) {
     PrintWriter err = e.getCommandLine().getErr();
     CommandSpec spec = e.getCommandLine().getCommandSpec();
-    err.println(
-        e instanceof UnmatchedArgumentException u ? unknown(u, spec) : plain(e.getMessage()));
+    String said =
+        e instanceof UnmatchedArgumentException u ? unknown(u, spec) : plain(e.getMessage());
+    said.lines().map(Terminal::clean).forEach(err::println);
     if (e instanceof CommandMissing) {
       err.println();
       // Colour goes by standard output; this is standard error.
