@@ -1,8 +1,13 @@
 package broodtide.web;
 
+import broodtide.study.HiddenCharacters;
+
 /** A request that is turned away, with one message for whoever sent it. */
 public final class Refused extends RuntimeException {
   private static final long serialVersionUID = 1L;
+
+  /** Letters shown of what was sent. */
+  private static final int SHOWN = 40;
 
   private final int status;
 
@@ -32,16 +37,10 @@ public final class Refused extends RuntimeException {
     return String.valueOf(getMessage());
   }
 
-  /** What somebody sent, short and without control characters, in quotes. */
+  /** What somebody sent, short and without hidden characters, in quotes. */
   static String quoted(String sent) {
-    String clean =
-        sent.codePoints()
-            .limit(40)
-            .collect(
-                StringBuilder::new,
-                (s, c) -> s.appendCodePoint(Character.isISOControl(c) ? ' ' : c),
-                StringBuilder::append)
-            .toString();
-    return '"' + clean + (sent.codePointCount(0, sent.length()) > 40 ? "..." : "") + '"';
+    boolean whole = sent.codePointCount(0, sent.length()) <= SHOWN;
+    String shown = whole ? sent : sent.substring(0, sent.offsetByCodePoints(0, SHOWN)) + "...";
+    return '"' + HiddenCharacters.blanked(shown) + '"';
   }
 }
