@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.MemoryNeed;
+import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;

@@ -15,6 +15,7 @@ import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.Immigration;
 import broodtide.season.Climate;
+import broodtide.study.LookalikeNames;
 import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.TreatmentFile;
@@ -27,6 +28,7 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,6 +47,10 @@ final class CaseReader {
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
+
+  /** Where each colony was first named: in the study, or in the table of washes. */
+  private final Map<String, String> places = new LinkedHashMap<>();
+
   private Optional<TreatmentFile> treatments = Optional.empty();
 
   CaseReader(Desk desk, ColonyOptions options) {
@@ -155,8 +161,12 @@ final class CaseReader {
 
   /** Reads everything that a study and the options name. */
   Cases ofStudy(Study study, Horizon horizon) {
+    String name = study.colony().name();
     Map<String, List<Wash>> byColony = studyWashes(study);
-    readGiven(Set.of(study.colony().name()));
+    List<String> alike = LookalikeNames.between(Map.of(name, "the study"), places);
+    notes.addAll(alike);
+    places.put(name, "the study");
+    readGiven(Set.of(name));
     List<Wash> taken = byColony.getOrDefault(study.colony().name(), List.of());
     if (taken.isEmpty() && study.colony().infestation().isEmpty()) {
       throw new Refusal(
@@ -167,7 +177,8 @@ final class CaseReader {
               + "\" and no infestation; give one of them"
               + (byColony.isEmpty()
                   ? ""
-                  : "; the table of washes has " + String.join(", ", byColony.keySet())));
+                  : "; the table of washes has " + String.join(", ", byColony.keySet()))
+              + (alike.isEmpty() ? "" : ". " + String.join(" ", alike)));
     }
     if (!taken.isEmpty() && taken.get(0).date().isBefore(study.start())) {
       throw new OutOfRange(
@@ -246,6 +257,8 @@ final class CaseReader {
         UserFile.read(name, "the table of treatments", in -> TreatmentFile.read(in, name, today));
     notes.addAll(file.notes());
     notes.addAll(file.unused(colonies));
+    notes.addAll(
+        LookalikeNames.between(LookalikeNames.lines(file.colonies(), " of " + name), places));
     treatments = Optional.of(file);
   }
 
@@ -270,6 +283,7 @@ final class CaseReader {
 
   private Map<String, List<Wash>> noted(WashFile file) {
     notes.addAll(file.notes());
+    places.putAll(LookalikeNames.lines(file.colonies(), " of " + file.name()));
     return file.byColony();
   }
 

@@ -1,7 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.MemoryNeed;
+import broodtide.decision.MemoryNeed;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.forms.Nearest;
+import broodtide.terminal.Terminal;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;
@@ -18,8 +19,9 @@ final class Misuse {
   static int explain(ParameterException e, String[] args) {
     PrintWriter err = e.getCommandLine().getErr();
     CommandSpec spec = e.getCommandLine().getCommandSpec();
-    err.println(
-        e instanceof UnmatchedArgumentException u ? unknown(u, spec) : plain(e.getMessage()));
+    String said =
+        e instanceof UnmatchedArgumentException u ? unknown(u, spec) : plain(e.getMessage());
+    said.lines().map(Terminal::clean).forEach(err::println);
     if (e instanceof CommandMissing) {
       err.println();
       // Colour goes by standard output; this is standard error.

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.engine.Progress;
+import broodtide.terminal.Terminal;
 import java.io.PrintWriter;
 
 /**
@@ -22,7 +23,7 @@ final class ProgressLine implements Progress, AutoCloseable {
   ProgressLine(Desk desk, RunOptions run, String what) {
     err = desk.err();
     drawn = desk.live() && !run.quiet;
-    this.what = what;
+    this.what = Terminal.clean(what);
   }
 
   @Override

@@ -1,8 +1,8 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Spread;
+import broodtide.decision.MemoryNeed;
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
 import broodtide.decision.RuleText;

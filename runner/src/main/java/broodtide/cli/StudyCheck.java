@@ -57,8 +57,8 @@ final class StudyCheck {
   /** Faults of the washes that a faulty study names, if it can be made out which these are. */
   private Optional<BadInput> washFaults() {
     try {
-      String named = JSON.readTree(Path.of(file).toFile()).path("washes").asText("");
-      if (named.isEmpty()) {
+      String named = JSON.readTree(Path.of(file).toFile()).path("washes").textValue();
+      if (named == null || named.isEmpty()) {
         return Optional.empty();
       }
       try (InputStream in = Files.newInputStream(Path.of(file).resolveSibling(named))) {

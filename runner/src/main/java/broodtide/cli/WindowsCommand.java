@@ -1,10 +1,10 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
+import broodtide.decision.MemoryNeed;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;

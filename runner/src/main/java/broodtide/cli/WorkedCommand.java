@@ -2,13 +2,13 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountReading;
-import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Spread;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.MiticideCourse;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.CountedEfficacy.Count;
+import broodtide.decision.MemoryNeed;
 import broodtide.decision.Shortfall;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;

@@ -1,12 +1,12 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.MemoryNeed;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
+import broodtide.decision.MemoryNeed;
 import broodtide.decision.WashWorth;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;

@@ -3,6 +3,7 @@ package broodtide.files;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A table as RFC 4180 writes it: UTF-8 without a mark, commas, lines that end in CR LF, quotes
@@ -10,10 +11,16 @@ import java.util.List;
  *
  * <p>Spreadsheets take a cell that begins with {@code = + - @}, a tab or a line break for a formula
  * and run it. Texts that begin so, after blanks or not, get an apostrophe in front, which
- * spreadsheets show as the sign for plain text; other programs should take it off. Numbers are
- * written by {@link #number} alone and stay as they are.
+ * spreadsheets show as the sign for plain text; other programs should take it off. Where a
+ * semicolon or a tab parts cells, a spreadsheet may cut a text there: what would then begin a cell
+ * gets its apostrophe too. Numbers are written by {@link #number} alone and stay as they are.
  */
 public final class Csv {
+  private static final String BLANKS = "[\\s\\p{Z}\\p{Cf}\"]*";
+  private static final String SIGN = "[=+\\-@\uff1d\uff0b\uff0d\uff20]";
+  private static final Pattern OPENING = Pattern.compile("[\\s\\p{Z}\\p{Cf}]*" + SIGN);
+  private static final Pattern BREAK = Pattern.compile("[\t\r\n]");
+  private static final Pattern INNER = Pattern.compile("([,;|\t\r\n]" + BLANKS + ")(" + SIGN + ")");
   private static final MathContext SIX = new MathContext(6);
 
   private final StringBuilder out = new StringBuilder();
@@ -51,11 +58,8 @@ public final class Csv {
    * @param text any text
    */
   public static String text(String text) {
-    String shown = text.stripLeading();
-    boolean formula =
-        !shown.isEmpty() && "=+-@\uff1d\uff0b\uff0d\uff20".indexOf(shown.charAt(0)) >= 0;
-    boolean breaks = !text.isEmpty() && "\t\r\n".indexOf(text.charAt(0)) >= 0;
-    return formula || breaks ? "'" + text : text;
+    boolean begins = OPENING.matcher(text).lookingAt() || BREAK.matcher(text).lookingAt();
+    return (begins ? "'" : "") + INNER.matcher(text).replaceAll("$1'$2");
   }
 
   /**
@@ -85,7 +89,7 @@ public final class Csv {
   }
 
   private static String quoted(String cell) {
-    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+    boolean plain = cell.chars().noneMatch(c -> ",;\t\"\r\n".indexOf(c) >= 0);
     return plain && cell.strip().equals(cell) ? cell : '"' + cell.replace("\"", "\"\"") + '"';
   }
 }

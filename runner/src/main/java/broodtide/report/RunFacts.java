@@ -7,6 +7,6 @@ package broodtide.report;
  * @param version version of the program
  * @param seed seed of the random numbers
  * @param members simulated colonies
- * @param line the command line without folders and without what leaves the figures alone
+ * @param line the command line, quoted for a shell, without what leaves the figures alone
  */
 public record RunFacts(String command, String version, long seed, int members, String line) {}

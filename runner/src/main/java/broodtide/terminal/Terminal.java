@@ -1,5 +1,6 @@
 package broodtide.terminal;
 
+import broodtide.forms.HiddenCharacters;
 import java.io.Console;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
@@ -157,12 +158,12 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   }
 
   /**
-   * {@return one line with blanks for control letters, old and new, which names in files may hold
-   * and which could command the terminal}
+   * {@return one line with blanks for hidden characters, which whatever was read may hold and which
+   * could command the terminal or turn what it shows}
    *
    * @param text what was read
    */
   public static String clean(String text) {
-    return text.replaceAll("\\p{Cc}", " ");
+    return HiddenCharacters.blanked(text);
   }
 }

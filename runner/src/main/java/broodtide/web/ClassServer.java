@@ -7,19 +7,31 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
- * Serves the class page to this machine. Bound to 127.0.0.1, so that no other machine can reach it;
- * a fixed number of threads, and requests that dawdle are cut off.
+ * Serves the class page to this machine. Bound to 127.0.0.1, so that no other machine can reach it.
+ *
+ * <p>The JDK's server gives a thread to every request that has begun to arrive, and holds it until
+ * the request is whole. So there are many threads, of which most may wait for requests that dawdle,
+ * and few of them may work at a time; what dawdles is cut off after some seconds.
+ *
+ * <p>What is no HTTP at all the JDK's server refuses before anybody is asked: in one line of fixed
+ * words, with nothing in it of what was sent, and the connection is closed. Such an answer has none
+ * of the headers below, and nothing that they could protect.
  */
 public final class ClassServer implements AutoCloseable {
-  private static final int THREADS = 8;
-  private static final int WAITING = 128;
+  /** Requests that may be under way, most of them waiting for the rest to arrive. */
+  private static final int REQUESTS = 512;
+
+  /** Requests that are answered at a time. */
+  private static final int AT_WORK = 8;
+
   private static final byte[] LOOPBACK = {127, 0, 0, 1};
 
   /** Seconds that a request may take to arrive; a browser on the same machine needs none. */
@@ -32,6 +44,7 @@ public final class ClassServer implements AutoCloseable {
   private final ExecutorService threads;
   private final Doorkeeper door;
   private final Site site;
+  private final Semaphore work = new Semaphore(AT_WORK);
   private final Consumer<Throwable> trouble;
 
   private ClassServer(
@@ -61,11 +74,11 @@ public final class ClassServer implements AutoCloseable {
         HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), port), 0);
     ExecutorService threads =
         new ThreadPoolExecutor(
-            THREADS,
-            THREADS,
-            0,
+            AT_WORK,
+            REQUESTS,
+            10,
             TimeUnit.SECONDS,
-            new ArrayBlockingQueue<>(WAITING),
+            new SynchronousQueue<>(),
             ClassServer::helper,
             new ThreadPoolExecutor.CallerRunsPolicy());
     ClassServer page = new ClassServer(server, threads, site, trouble);
@@ -109,7 +122,12 @@ public final class ClassServer implements AutoCloseable {
   private Answer answer(HttpExchange exchange) {
     try {
       door.check(exchange);
-      return site.answer(exchange.getRequestURI());
+      work.acquireUninterruptibly();
+      try {
+        return site.answer(exchange.getRequestURI());
+      } finally {
+        work.release();
+      }
     } catch (Refused e) {
       if (e.status() == 405) {
         exchange.getResponseHeaders().set("Allow", "GET, HEAD");

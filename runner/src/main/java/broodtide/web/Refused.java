@@ -1,10 +1,14 @@
 package broodtide.web;
 
+import broodtide.forms.HiddenCharacters;
 import broodtide.measure.RefusedException;
 
 /** A request that is turned away, with one message for whoever sent it. */
 public final class Refused extends RefusedException {
   private static final long serialVersionUID = 1L;
+
+  /** Letters shown of what was sent. */
+  private static final int SHOWN = 40;
 
   private final int status;
 
@@ -29,16 +33,10 @@ public final class Refused extends RefusedException {
     return status;
   }
 
-  /** What somebody sent, short and without control characters, in quotes. */
+  /** What somebody sent, short and without hidden characters, in quotes. */
   public static String quoted(String sent) {
-    String clean =
-        sent.codePoints()
-            .limit(40)
-            .collect(
-                StringBuilder::new,
-                (s, c) -> s.appendCodePoint(Character.isISOControl(c) ? ' ' : c),
-                StringBuilder::append)
-            .toString();
-    return '"' + clean + (sent.codePointCount(0, sent.length()) > 40 ? "..." : "") + '"';
+    boolean whole = sent.codePointCount(0, sent.length()) <= SHOWN;
+    String shown = whole ? sent : sent.substring(0, sent.offsetByCodePoints(0, SHOWN)) + "...";
+    return '"' + HiddenCharacters.blanked(shown) + '"';
   }
 }

@@ -318,6 +318,62 @@ class HostileRequestsTest {
     }
   }
 
+  /** Far fewer seconds than a dawdler is given, so nobody had to be cut off first. */
+  @Test
+  void halfOpenConnectionsStarveNobody() throws Exception {
+    List<Socket> halfOpen = new ArrayList<>();
+    try {
+      for (int i = 0; i < 200; i++) {
+        Socket socket = page.connect();
+        halfOpen.add(socket);
+        if (i % 4 > 0) {
+          socket
+              .getOutputStream()
+              .write(
+                  "GET / HTTP/1.1\r\nHo"
+                      .substring(0, 3 * (i % 4))
+                      .getBytes(StandardCharsets.UTF_8));
+          socket.getOutputStream().flush();
+        }
+      }
+      HttpRequest request =
+          HttpRequest.newBuilder(page.address()).timeout(Duration.ofSeconds(3)).build();
+      assertThat(page.send(request).statusCode()).isEqualTo(200);
+    } finally {
+      for (Socket socket : halfOpen) {
+        socket.close();
+      }
+    }
+  }
+
+  /**
+   * What is no HTTP the JDK's server refuses by itself, without the page's headers. Its answer is a
+   * line of fixed words that holds nothing of what was sent, and it closes the connection.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<script>alert(1)</script>\r\n\r\n",
+        "GET\r\n\r\n",
+        "GET <script>alert(1)</script>\r\n\r\n",
+        "GET /<script>alert(1)</script> HTTP/1.1\r\nHost: x\r\n\r\n",
+        "GET / HTTP/1.1\r\nContent-Length: <script>alert(1)</script>\r\n\r\n",
+        "GET / HTTP/1.1\r\nTransfer-Encoding: <script>alert(1)</script>\r\n\r\n",
+        "GET / HTTP/1.1\r\n<script>alert(1)</script>: x\r\n\r\n",
+        "GET / HTTP/1.1\r\n: x\r\n\r\n"
+      })
+  void refusalsByTheServerItselfEchoNothing(String request) throws IOException {
+    String answer = attempt(request);
+    assertThat(answer)
+        .matches("(?s)(HTTP/1.1 (4\\d\\d|501) .*)?")
+        .doesNotContain("script", "alert", "\tat ", "broodtide.");
+    if (!answer.isEmpty() && !answer.contains("X-Content-Type-Options")) {
+      String body = answer.substring(answer.indexOf("\r\n\r\n") + 4);
+      assertThat(answer).containsIgnoringCase("Connection: close");
+      assertThat(body).matches("<h1>\\d{3} [A-Za-z ]+</h1>[A-Za-z :.-]*");
+    }
+  }
+
   private static String get(String path) throws IOException {
     return page.raw(
         "GET "

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.MemoryNeed;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.LimitLibrary;
+import broodtide.decision.MemoryNeed;
 import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
 import broodtide.wash.Wash;

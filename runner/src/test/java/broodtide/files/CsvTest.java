@@ -60,6 +60,30 @@ class CsvTest {
     assertThat(Csv.text(name)).isEqualTo("'" + name);
   }
 
+  /** A spreadsheet that cuts cells elsewhere than at commas finds no formula behind its cut. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "x;=1+1~x;'=1+1",
+        "x\t=1~x\t'=1",
+        "x; \t -2~x; \t '-2",
+        "x;\"=1\"~x;\"'=1\"",
+        "x\r\n@SUM(A1)~x\r\n'@SUM(A1)",
+        "a,+1;+2|+3~a,'+1;'+2|'+3",
+        "=1;=2~'=1;'=2",
+        "a;b - c\td~a;b - c\td",
+        "x;\uff1d1~x;'\uff1d1"
+      })
+  void formulasBehindOtherSeparatorsAreDisarmed(String pair) {
+    String name = pair.split("~", -1)[0];
+    String written = pair.split("~", -1)[1];
+    assertThat(Csv.text(name)).isEqualTo(written);
+    String line = new Csv(List.of("a", "b")).row(List.of("1", Csv.text(name))).finish();
+    for (String cut : line.split("[;\t\r\n|,]", -1)) {
+      assertThat(cut.replaceAll("^[\\s\"]+", "")).doesNotMatch("[=+\\-@\uff1d].*");
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Alder", "", "a=b", "3 - left", "'quoted'", " Alder"})
   void otherNamesStayAsTheyAre(String name) {

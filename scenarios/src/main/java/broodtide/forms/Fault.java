@@ -37,7 +37,7 @@ public record Fault(
       out.append(", column ").append(column);
     }
     if (!field.isEmpty()) {
-      out.append(", ").append(field);
+      out.append(", ").append(HiddenCharacters.blanked(field));
     }
     out.append(": ");
     if (value != null) {
@@ -46,16 +46,10 @@ public record Fault(
     return out.append(message).toString();
   }
 
-  /** A value in quotes, made short and free of control characters. */
+  /** A value in quotes, made short and free of hidden characters. */
   public static String quoted(String value) {
-    StringBuilder shown = new StringBuilder("\"");
-    value
-        .codePoints()
-        .limit(LONGEST)
-        .forEach(c -> shown.appendCodePoint(Character.isISOControl(c) ? ' ' : c));
-    if (value.codePointCount(0, value.length()) > LONGEST) {
-      shown.append("...");
-    }
-    return shown.append('"').toString();
+    boolean whole = value.codePointCount(0, value.length()) <= LONGEST;
+    String shown = whole ? value : value.substring(0, value.offsetByCodePoints(0, LONGEST)) + "...";
+    return '"' + HiddenCharacters.blanked(shown) + '"';
   }
 }

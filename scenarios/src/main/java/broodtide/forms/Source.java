@@ -1,5 +1,6 @@
 package broodtide.forms;
 
+import broodtide.table.SheetText;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -64,7 +65,7 @@ public sealed interface Source {
   }
 
   /**
-   * {@return the whole text, with a byte order mark taken off}
+   * {@return the whole text, with byte order marks taken off}
    *
    * @throws BadInput when it is missing, larger than {@link #LARGEST} or not in UTF-8
    */
@@ -80,8 +81,8 @@ public sealed interface Source {
       throw BadInput.of(Fault.of(name(), "is larger than 5 MB; no file of this kind need be"));
     }
     try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+      return SheetText.withoutMarks(
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (CharacterCodingException e) {
       throw BadInput.of(Fault.of(name(), "is not plain text in UTF-8; save it as UTF-8"));
     }

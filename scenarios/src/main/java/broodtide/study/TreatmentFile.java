@@ -11,7 +11,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -26,12 +29,18 @@ import java.util.TreeSet;
  *
  * @param name the file's name as the user gave it
  * @param given the treatments in the order of the file
+ * @param colonies the line on which each colony first stands, in the order of the file
  * @param notes what was read in one of several ways or not used, in sentences
  */
-public record TreatmentFile(String name, List<Given> given, List<String> notes) {
-  /** Copies the lists. */
+public record TreatmentFile(
+    String name, List<Given> given, Map<String, Integer> colonies, List<String> notes) {
+  /** Most strange colonies that are named; the rest are counted. */
+  private static final int STRANGERS = 5;
+
+  /** Copies the lists and the map. */
   public TreatmentFile {
     given = List.copyOf(given);
+    colonies = Collections.unmodifiableMap(new LinkedHashMap<>(colonies));
     notes = List.copyOf(notes);
   }
 
@@ -79,7 +88,7 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
     }
     List<String> notes = new ArrayList<>(text.notes());
     notes.addAll(rows.notes());
-    return new TreatmentFile(name, rows.given(), notes);
+    return new TreatmentFile(name, rows.given(), rows.colonies(), notes);
   }
 
   /**
@@ -98,16 +107,18 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
   /**
    * {@return notes on treatments of colonies that are not among these, which are not used}
    *
-   * @param colonies names of the colonies that there are
+   * @param washed names of the colonies that there are
    */
-  public List<String> unused(Set<String> colonies) {
+  public List<String> unused(Set<String> washed) {
     Set<String> strangers = new TreeSet<>();
     for (Given g : given) {
-      if (!g.colony().isEmpty() && !colonies.contains(g.colony())) {
+      if (!g.colony().isEmpty() && !washed.contains(g.colony())) {
         strangers.add(g.colony());
       }
     }
-    return strangers.stream()
+    List<String> notes = new ArrayList<>();
+    strangers.stream()
+        .limit(STRANGERS)
         .map(
             c ->
                 "Treatments of colony "
@@ -115,8 +126,17 @@ public record TreatmentFile(String name, List<Given> given, List<String> notes) 
                     + " in "
                     + name
                     + " are not used, for it has no washes"
-                    + Nearest.hint(c, colonies)
-                    + (Nearest.to(c, colonies).isEmpty() ? "." : ""))
-        .toList();
+                    + Nearest.hint(c, washed)
+                    + (Nearest.to(c, washed).isEmpty() ? "." : ""))
+        .forEach(notes::add);
+    if (strangers.size() > STRANGERS) {
+      notes.add(
+          "Nor are those of "
+              + (strangers.size() - STRANGERS)
+              + " more colonies in "
+              + name
+              + ", which have no washes.");
+    }
+    return notes;
   }
 }

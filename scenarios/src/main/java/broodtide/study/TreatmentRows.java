@@ -6,8 +6,8 @@ import broodtide.catalog.ControlTemplate.Action;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.forms.BadInput;
-import broodtide.forms.Fault;
 import broodtide.forms.Faults;
+import broodtide.forms.HiddenCharacters;
 import broodtide.forms.Nearest;
 import broodtide.forms.TextForm;
 import broodtide.measure.OutOfRange;
@@ -40,6 +40,7 @@ final class TreatmentRows {
   private final PastDays days;
   private final List<TreatmentFile.Given> given = new ArrayList<>();
   private final Map<TreatmentFile.Given, Integer> lines = new LinkedHashMap<>();
+  private final Map<String, Integer> colonies = new LinkedHashMap<>();
   private final Map<String, ControlTemplate> known = new HashMap<>();
 
   private TreatmentRows(List<String> columns, LocalDate today, Faults faults) {
@@ -88,14 +89,17 @@ final class TreatmentRows {
     if (faults.total() > before) {
       return;
     }
-    String colony = cells.text(row, "colony");
+    String colony = cells.name(row, "colony");
+    if (!colony.isEmpty() && !colony.equals(EVERY_COLONY)) {
+      colonies.putIfAbsent(colony, line);
+    }
     try {
       keep(
           line,
           new TreatmentFile.Given(
               colony.equals(EVERY_COLONY) ? "" : colony,
               action.at(template.title(), date),
-              cells.text(row, "note")));
+              HiddenCharacters.marked(cells.text(row, "note"))));
     } catch (OutOfRange e) {
       String column = e.field().equals("daysWithoutLaying") ? "days_without_laying" : e.field();
       cells.fault(line, row, column, "allowed is " + e.allowed());
@@ -186,14 +190,16 @@ final class TreatmentRows {
     return given;
   }
 
+  /** The line on which each colony first stands, in the order of the file. */
+  Map<String, Integer> colonies() {
+    return colonies;
+  }
+
   /** What was read in one of several ways, or not used. */
   List<String> notes() {
     List<String> notes = new ArrayList<>(days.notes());
-    for (String column : columns) {
-      if (!COLUMNS.contains(column)) {
-        notes.add("Column " + Fault.quoted(column) + " of the treatments is not used.");
-      }
-    }
+    Header.unused(columns, COLUMNS, " of the treatments").ifPresent(notes::add);
+    notes.addAll(LookalikeNames.within(LookalikeNames.lines(colonies, " of the treatments")));
     return notes;
   }
 }

@@ -11,7 +11,9 @@ import java.io.InputStream;
 import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,19 +24,23 @@ import java.util.TreeMap;
  * <p>The header names the columns, in any order and case: {@code date,colony,mites,bees}, of which
  * a {@code bees} cell may be blank when the half cup was not counted, and if wanted {@code
  * method,frame,note,frames_of_bees}. Cells are parted by commas, semicolons or tabs. Lines before
- * the header that start with {@code #} are remarks.
+ * the header that start with {@code #} are remarks. Blanks at the ends of a cell are no part of it;
+ * names that differ otherwise, however little, are different colonies, which is noted.
  *
  * @param name the file's name as the user gave it
  * @param washes the washes in the order of the file
+ * @param colonies the line on which each colony first stands, in the order of the file
  * @param notes what was assumed, read in one of several ways, or not used, in sentences
  */
-public record WashFile(String name, List<Wash> washes, List<String> notes) {
+public record WashFile(
+    String name, List<Wash> washes, Map<String, Integer> colonies, List<String> notes) {
   /** No wash or treatment is from before this day: a year mistyped. */
   public static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
 
-  /** Copies the lists. */
+  /** Copies the lists and the map. */
   public WashFile {
     washes = List.copyOf(washes);
+    colonies = Collections.unmodifiableMap(new LinkedHashMap<>(colonies));
     notes = List.copyOf(notes);
   }
 
@@ -79,7 +85,7 @@ public record WashFile(String name, List<Wash> washes, List<String> notes) {
     }
     List<String> notes = new ArrayList<>(text.notes());
     notes.addAll(rows.notes());
-    return new WashFile(name, rows.washes(), notes);
+    return new WashFile(name, rows.washes(), rows.colonies(), notes);
   }
 
   /** {@return the washes of each colony by date, colonies in the order of their names} */

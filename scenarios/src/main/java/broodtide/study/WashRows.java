@@ -1,8 +1,8 @@
 package broodtide.study;
 
 import broodtide.forms.BadInput;
-import broodtide.forms.Fault;
 import broodtide.forms.Faults;
+import broodtide.forms.HiddenCharacters;
 import broodtide.forms.TextForm;
 import broodtide.measure.OutOfRange;
 import broodtide.table.CellReader;
@@ -17,14 +17,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
 final class WashRows {
@@ -40,9 +39,16 @@ final class WashRows {
   /** With fewer bees a wash says little, and is more often a slip. */
   private static final int FEW_BEES = 100;
 
+  /** Washes that a note lists; the rest are counted. */
+  private static final int LISTED = 5;
+
   private final List<Wash> washes = new ArrayList<>();
   private final Map<Wash, Integer> lines = new HashMap<>();
-  private final Map<String, String> colonies = new HashMap<>();
+
+  /** One string for each name, however many rows have it. */
+  private final Map<String, String> names = new HashMap<>();
+
+  private final Map<String, Integer> colonies = new LinkedHashMap<>();
   private boolean nameless;
 
   private WashRows(List<String> columns, LocalDate today, Faults faults) {
@@ -83,7 +89,7 @@ final class WashRows {
   void take(int line, String[] row) {
     int before = faults.total();
     LocalDate date = dates.read(line, row);
-    String colony = cells.required(line, row, "colony", "give the colony a name");
+    cells.required(line, row, "colony", "give the colony a name");
     cells.limit(line, row, "colony", TextForm.LINE);
     cells.limit(line, row, "note", TextForm.NOTE);
     OptionalInt mites = cells.count(line, row, "mites");
@@ -101,8 +107,9 @@ final class WashRows {
     if (date == null || mites.isEmpty() || faults.total() > before) {
       return;
     }
-    String name = colonies.computeIfAbsent(colony, c -> c);
-    String note = cells.text(row, "note");
+    String name = names.computeIfAbsent(cells.name(row, "colony"), c -> c);
+    colonies.putIfAbsent(name, line);
+    String note = HiddenCharacters.marked(cells.text(row, "note"));
     try {
       keep(line, new Wash(date, name, mites.getAsInt(), bees, method, frame, note, strength));
     } catch (OutOfRange e) {
@@ -135,14 +142,15 @@ final class WashRows {
     return washes;
   }
 
+  /** The line on which each colony first stands, in the order of the file. */
+  Map<String, Integer> colonies() {
+    return colonies;
+  }
+
   /** What was assumed, or not used. */
   List<String> notes() {
     List<String> notes = new ArrayList<>(dates.notes());
-    for (String column : columns) {
-      if (!COLUMNS.contains(column) && !column.isEmpty()) {
-        notes.add("Column " + Fault.quoted(column) + " is not used.");
-      }
-    }
+    Header.unused(columns, COLUMNS, "").ifPresent(notes::add);
     if (nameless) {
       notes.add("A column without a name in the header is not used.");
     }
@@ -164,7 +172,7 @@ final class WashRows {
     if (!columns.contains("frame")) {
       notes.add("There is no column frame; bees of mixed frames are assumed.");
     }
-    notes.addAll(lookalikes());
+    notes.addAll(LookalikeNames.within(LookalikeNames.lines(colonies, "")));
     notes.addAll(smallOnes());
     Map<String, Set<LocalDate>> days = new HashMap<>();
     long again =
@@ -179,28 +187,19 @@ final class WashRows {
 
   /** A lost digit is easily typed, and turns a wash of 310 bees into one of 31. */
   private List<String> smallOnes() {
-    String few =
+    List<String> few =
         washes.stream()
             .filter(w -> w.bees().isPresent() && w.bees().getAsInt() < FEW_BEES)
             .map(w -> w.bees().getAsInt() + " on line " + lines.get(w))
-            .collect(Collectors.joining(", "));
-    return few.isEmpty()
-        ? List.of()
-        : List.of("Few bees for a wash: " + few + "; look whether a digit is missing.");
-  }
-
-  private List<String> lookalikes() {
-    List<String> notes = new ArrayList<>();
-    Map<String, List<String>> byLowerCase = new TreeMap<>();
-    for (String name : colonies.keySet()) {
-      byLowerCase.computeIfAbsent(name.toLowerCase(Locale.ROOT), k -> new ArrayList<>()).add(name);
+            .toList();
+    if (few.isEmpty()) {
+      return List.of();
     }
-    for (List<String> names : byLowerCase.values()) {
-      if (names.size() > 1) {
-        names.sort(null);
-        notes.add("Taken as different colonies: " + String.join(", ", names) + ".");
-      }
-    }
-    return notes;
+    int more = few.size() - LISTED;
+    return List.of(
+        "Few bees for a wash: "
+            + String.join(", ", few.subList(0, Math.min(LISTED, few.size())))
+            + (more > 0 ? " and " + more + " more" : "")
+            + "; look whether a digit is missing.");
   }
 }

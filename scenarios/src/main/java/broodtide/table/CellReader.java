@@ -29,8 +29,17 @@ public final class CellReader {
     this.faults = faults;
   }
 
-  /** The cell's text; empty when it is blank or the table has no such column. */
+  /**
+   * The cell's text, with plain spaces for the no-break spaces of spreadsheets; empty when it is
+   * blank or the table has no such column.
+   */
   public String text(String[] row, String column) {
+    String text = name(row, column);
+    return text.indexOf('\u00A0') < 0 ? text : text.replace('\u00A0', ' ');
+  }
+
+  /** The same as it is written, for names, which nothing may make equal. */
+  public String name(String[] row, String column) {
     Integer place = places.get(column);
     return place == null ? "" : row[place];
   }
@@ -44,11 +53,13 @@ public final class CellReader {
     return text;
   }
 
-  /** Reports a text that is longer than any needs to be. */
+  /** Reports a text that is longer than any needs to be, and a name with hidden characters. */
   public void limit(int line, String[] row, String column, TextForm form) {
     String text = text(row, column);
     if (text.codePointCount(0, text.length()) > form.longest()) {
       fault(line, row, column, "allowed are up to " + form.longest() + " characters; shorten it");
+    } else {
+      form.refusal(text).ifPresent(why -> fault(line, row, column, why));
     }
   }
 

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class DateColumn {
   private static final String ALLOWED = "allowed is a date such as 2025-06-15";
+  private static final Pattern TIME =
+      Pattern.compile("([01]?\\d|2[0-3]):[0-5]\\d(:[0-5]\\d([.]\\d{1,9})?)?Z?");
   private static final LocalDate SERIAL_ZERO = LocalDate.of(1899, 12, 30);
 
   private enum Kind {
@@ -160,7 +163,13 @@ final class DateColumn {
   }
 
   private static Cell cell(String text) {
-    String day = withoutTime(text);
+    int cut = timeAt(text);
+    if (cut < text.length() && !TIME.matcher(text).region(cut + 1, text.length()).matches()) {
+      return bad(
+          Fault.quoted(text.substring(cut + 1))
+              + " is no time of day; write the date alone, such as 2025-06-15");
+    }
+    String day = text.substring(0, cut);
     int[] part = new int[3];
     int[] digits = new int[3];
     int at = 0;
@@ -214,13 +223,16 @@ final class DateColumn {
     return new Cell(Kind.BAD, 0, 0, 0, why);
   }
 
-  /** Cuts the time of day that spreadsheets add, as in 2025-06-15T00:00:00 or 15/06/2025 10:30. */
-  private static String withoutTime(String text) {
+  /**
+   * Where the time of day is parted off that spreadsheets add, as in 2025-06-15T00:00:00 or
+   * 15/06/2025 10:30; the end of the text when there is none.
+   */
+  private static int timeAt(String text) {
     int cut = 8;
     while (cut < text.length() && text.charAt(cut) != 'T' && text.charAt(cut) != ' ') {
       cut++;
     }
-    boolean time = cut < text.length() - 1 && text.substring(cut + 1).matches("\\d{1,2}:[\\d:.Z]+");
-    return time ? text.substring(0, cut) : text;
+    boolean time = cut < text.length() - 1 && text.substring(cut + 1).matches("\\d{1,2}:.*");
+    return time ? cut : text.length();
   }
 }

@@ -108,7 +108,8 @@ public final class Sheet {
       if (bare.length() >= 2 && bare.startsWith("\"") && bare.endsWith("\"")) {
         bare = strip(bare.substring(1, bare.length() - 1));
       }
-      names.add(bare.toLowerCase(Locale.ROOT).replace(' ', '_').replace('-', '_'));
+      names.add(
+          bare.toLowerCase(Locale.ROOT).replace('\u00A0', ' ').replace(' ', '_').replace('-', '_'));
     }
     return List.copyOf(names);
   }
@@ -183,6 +184,18 @@ public final class Sheet {
 
   /** Without spaces at the ends, the no-break spaces of spreadsheets among them. */
   private static String strip(String cell) {
-    return cell.indexOf('\u00A0') < 0 ? cell.strip() : cell.replace('\u00A0', ' ').strip();
+    int from = 0;
+    int to = cell.length();
+    while (from < to && blank(cell.charAt(from))) {
+      from++;
+    }
+    while (to > from && blank(cell.charAt(to - 1))) {
+      to--;
+    }
+    return cell.substring(from, to);
+  }
+
+  private static boolean blank(char c) {
+    return Character.isWhitespace(c) || c == '\u00A0';
   }
 }

@@ -12,7 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * The text of a table file: read within a bound, decoded, without its byte order mark.
+ * The text of a table file: read within a bound, decoded, without byte order marks.
  *
  * @param text the characters
  * @param notes what the user should know of how they were read
@@ -64,10 +64,29 @@ public record SheetText(String text, List<String> notes) {
   }
 
   private static SheetText of(String text, String file, List<String> notes) {
-    if (text.indexOf('\0') >= 0) {
-      throw BadInput.of(Fault.of(file, "is not a text file; save the table as CSV"));
+    int nul = text.indexOf('\0');
+    if (nul >= 0) {
+      // A letter more, so that a line that has just begun counts.
+      int line = (int) (text.substring(0, nul) + '.').lines().count();
+      throw BadInput.of(
+          new Fault(
+              file,
+              line,
+              0,
+              "",
+              null,
+              "holds the character NUL and is not a text file; save the table as CSV"));
     }
-    return new SheetText(text.startsWith("\uFEFF") ? text.substring(1) : text, notes);
+    return new SheetText(withoutMarks(text), notes);
+  }
+
+  /** The text without byte order marks before it, of which joined files have several. */
+  public static String withoutMarks(String text) {
+    int from = 0;
+    while (from < text.length() && text.charAt(from) == '\uFEFF') {
+      from++;
+    }
+    return text.substring(from);
   }
 
   private static BadInput tooLarge(String file) {

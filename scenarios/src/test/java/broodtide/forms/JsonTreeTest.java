@@ -98,7 +98,7 @@ class JsonTreeTest {
     assertThatThrownBy(() -> StudyFile.read(file)).hasMessageContaining("save it as UTF-8");
     Files.write(file, new byte[Source.LARGEST + 1]);
     assertThatThrownBy(() -> StudyFile.read(file)).hasMessageContaining("larger than 5 MB");
-    Files.writeString(file, "\uFEFF[]");
+    Files.writeString(file, "\uFEFF\uFEFF[]");
     assertThatThrownBy(() -> StudyFile.read(file)).hasMessageContaining("allowed is an object");
     assertThatThrownBy(() -> StudyFile.read(dir.resolve("b.json")))
         .isInstanceOf(BadInput.class)

@@ -103,7 +103,7 @@ class StudyFaultsTest {
         "\"plans\": | \"washes\": \"no.csv\", \"plans\": | $.washes: \"no.csv\" cannot be used;"
             + " there is no such file no.csv",
         "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" cannot be used;"
-            + " no file can have this name",
+            + " it holds the hidden character U+0000 (NULL)",
         "\"plans\": | \"surroundings\": \"dens\", \"plans\": | $.surroundings: \"dens\" cannot be"
             + " used; allowed is one of \"isolated\", \"sparse\", \"dense\"; did you mean"
             + " \"dense\"?",

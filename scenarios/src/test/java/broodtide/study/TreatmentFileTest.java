@@ -139,4 +139,32 @@ class TreatmentFileTest {
             "Treatments of colony \"Hive1\" in given.csv are not used, for it has no washes; did"
                 + " you mean \"Hive 1\"?");
   }
+
+  @Test
+  void manyStrangersAndColumnsAreCounted() {
+    StringBuilder text = new StringBuilder("date,colony,control");
+    for (int i = 0; i < 5000; i++) {
+      text.append(",c").append(i);
+    }
+    for (int i = 100; i < 500; i++) {
+      text.append("\n2025-08-20,Q").append(i).append(",thymol");
+    }
+    TreatmentFile file = read(text.toString());
+    assertThat(file.notes())
+        .containsExactly(
+            "Columns \"c0\", \"c1\", \"c2\" and 4997 more of the treatments are not used.");
+    assertThat(file.unused(Set.of("Hive 1")))
+        .hasSize(6)
+        .last()
+        .isEqualTo("Nor are those of 395 more colonies in given.csv, which have no washes.");
+  }
+
+  @Test
+  void namesThatLookAlikeAreNoted() {
+    String rows = "2025-08-20,Hive 1,thymol\n2025-08-20,hive 1,thymol\n";
+    assertThat(read("date,colony,control\n" + rows).notes())
+        .singleElement()
+        .asString()
+        .contains("\"Hive 1\" (line 2 of the treatments)", "\"hive 1\" (line 3 of the treatments)");
+  }
 }

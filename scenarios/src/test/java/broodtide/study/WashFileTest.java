@@ -245,7 +245,76 @@ class WashFileTest {
     assertThat(twice.notes())
         .contains(
             "Some colonies were washed more than once on a day; all counts are used.",
-            "Taken as different colonies: A, a.");
+            "Taken as different colonies, though the names differ only in upper and lower case:"
+                + " \"A\" (line 2), \"a\" (line 4). If they are one colony, write its name the"
+                + " same way everywhere.");
+  }
+
+  /** What nothing else tells apart is still kept apart, and said. */
+  @Test
+  void namesThatLookAlikeStayApart() {
+    WashFile file = read(HEAD + "2025-06-15,Hive 1,7,300\n2025-07-15,Hive\u00a01,9,300\n");
+    assertThat(file.byColony()).containsOnlyKeys("Hive 1", "Hive\u00a01");
+    assertThat(file.colonies()).containsEntry("Hive 1", 2).containsEntry("Hive\u00a01", 3);
+    assertThat(file.notes()).anyMatch(n -> n.contains("line 2") && n.contains("line 3"));
+  }
+
+  @Test
+  void thousandsOfColumnsAreSaidOnce() {
+    StringBuilder text = new StringBuilder("date,colony,mites,bees,method,frame");
+    for (int i = 0; i < 5000; i++) {
+      text.append(",c").append(i);
+    }
+    assertThat(read(text + "\n2025-06-15,A,7,300\n").notes())
+        .containsExactly("Columns \"c0\", \"c1\", \"c2\" and 4997 more are not used.");
+  }
+
+  @Test
+  void manySmallWashesAreCounted() {
+    StringBuilder text = new StringBuilder(HEAD);
+    for (int i = 1; i <= 28; i++) {
+      text.append(String.format("2025-06-%02d,A,1,%d\n", i, 30 + i));
+    }
+    assertThat(read(text.toString()).notes())
+        .contains(
+            "Few bees for a wash: 31 on line 2, 32 on line 3, 33 on line 4, 34 on line 5, 35 on"
+                + " line 6 and 23 more; look whether a digit is missing.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2025-06-15 25:99:99",
+        "2025-06-15T24:00",
+        "2025-06-15 10:60",
+        "15.06.2025 10:30:60",
+        "2025-06-15 1:2:3:4",
+        "2025-06-15 10:30.",
+        "2025-06-15 10::"
+      })
+  void timesThatNoClockShows(String date) {
+    assertThat(faults(HEAD + date + ",A,7,300\n"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.value()).isEqualTo(date))
+        .satisfies(
+            f -> assertThat(f.message()).contains("is no time of day; write the date alone"));
+  }
+
+  @Test
+  void marksOfByteOrderMayBeSeveral() {
+    assertThat(read("\uFEFF\uFEFF" + HEAD + "2025-06-15,A,7,300\n").washes()).hasSize(1);
+    String text = "\uFEFF\uFEFF\uFEFF" + HEAD + "2025-06-15,A,7,300\n";
+    for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE)) {
+      assertThat(bytes(text.getBytes(charset)).washes()).hasSize(1);
+    }
+  }
+
+  @Test
+  void nulIsToldWithItsLine() {
+    assertThatThrownBy(() -> read(HEAD + "2025-06-15,A\0,7,300\n"))
+        .hasMessage(
+            "washes.csv, line 2: holds the character NUL and is not a text file; save the table as"
+                + " CSV");
   }
 
   @Test

@@ -1,7 +1,7 @@
-package broodtide.assessment;
+package broodtide.decision;
 
+import broodtide.assessment.ColonyCase;
 import broodtide.control.MiticideCourse;
-import broodtide.decision.WindowSearch;
 import java.time.temporal.ChronoUnit;
 
 /**
