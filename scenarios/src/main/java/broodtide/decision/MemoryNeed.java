@@ -1,6 +1,7 @@
 package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.PlanRun;
 import broodtide.control.MiticideCourse;
 import java.time.temporal.ChronoUnit;
 

@@ -1,6 +1,5 @@
 package broodtide.forms;
 
-import broodtide.table.SheetText;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -81,11 +80,20 @@ public sealed interface Source {
       throw BadInput.of(Fault.of(name(), "is larger than 5 MB; no file of this kind need be"));
     }
     try {
-      return SheetText.withoutMarks(
+      return withoutMarks(
           StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (CharacterCodingException e) {
       throw BadInput.of(Fault.of(name(), "is not plain text in UTF-8; save it as UTF-8"));
     }
+  }
+
+  /** The text without byte order marks before it, of which joined files have several. */
+  static String withoutMarks(String text) {
+    int from = 0;
+    while (from < text.length() && text.charAt(from) == '\uFEFF') {
+      from++;
+    }
+    return text.substring(from);
   }
 
   /** A file on disk. */

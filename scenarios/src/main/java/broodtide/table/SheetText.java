@@ -2,6 +2,7 @@ package broodtide.table;
 
 import broodtide.forms.BadInput;
 import broodtide.forms.Fault;
+import broodtide.forms.Source;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -77,16 +78,7 @@ public record SheetText(String text, List<String> notes) {
               null,
               "holds the character NUL and is not a text file; save the table as CSV"));
     }
-    return new SheetText(withoutMarks(text), notes);
-  }
-
-  /** The text without byte order marks before it, of which joined files have several. */
-  public static String withoutMarks(String text) {
-    int from = 0;
-    while (from < text.length() && text.charAt(from) == '\uFEFF') {
-      from++;
-    }
-    return text.substring(from);
+    return new SheetText(Source.withoutMarks(text), notes);
   }
 
   private static BadInput tooLarge(String file) {
