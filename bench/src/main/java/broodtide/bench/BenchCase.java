@@ -11,7 +11,7 @@ import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.study.ControlTemplate;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
+import broodtide.study.ThresholdLibrary;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -52,7 +52,7 @@ final class BenchCase {
         LocalDate.of(2027, 3, 1),
         WASHES,
         List.of(),
-        LimitLibrary.shipped("common-practice"),
+        ThresholdLibrary.shipped("common-practice"),
         Priors.defaults());
   }
 

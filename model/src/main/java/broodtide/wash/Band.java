@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * Words that hold from a count upwards.
  *
- * @param from lowest count, mites in as many bees as the limit set counts by
+ * @param from lowest count, mites in as many bees as the threshold set counts by
  * @param words what beekeepers make of it, a statement and never an order
  */
 public record Band(double from, String words) {

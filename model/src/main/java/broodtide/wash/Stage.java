@@ -1,6 +1,6 @@
 package broodtide.wash;
 
-/** The parts of a beekeeping year that limits tell apart. */
+/** The parts of a beekeeping year that thresholds tell apart. */
 public enum Stage {
   /** Spring, colonies growing, before the main flow. */
   BUILD_UP("build-up", "spring build-up"),

@@ -2,8 +2,8 @@ package broodtide.classroom;
 
 import broodtide.compare.YearStages;
 import broodtide.season.Climate;
-import broodtide.study.LimitLibrary;
-import broodtide.wash.LimitSet;
+import broodtide.study.ThresholdLibrary;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,16 +13,17 @@ import java.util.Optional;
  * A climate with what its year means for a beekeeper, over the year that the explorer plays.
  *
  * @param climate the climate
- * @param limits the limit on mites per 100 bees, as steps
+ * @param thresholds the threshold on mites per 100 bees, as steps
  * @param supers when honey supers usually stand
  * @param winterBees when winter bees are raised
  */
-record Place(Climate climate, List<Step> limits, List<Stretch> supers, List<Stretch> winterBees) {
-  /** The set of limits that the explorer draws. */
-  static final String LIMITS = "common-practice";
+record Place(
+    Climate climate, List<Step> thresholds, List<Stretch> supers, List<Stretch> winterBees) {
+  /** The set of thresholds that the explorer draws. */
+  static final String THRESHOLDS = "common-practice";
 
   /**
-   * A limit from a day on.
+   * A threshold from a day on.
    *
    * @param from first day
    * @param value mites per 100 bees
@@ -35,13 +36,13 @@ record Place(Climate climate, List<Step> limits, List<Stretch> supers, List<Stre
   /** A climate's year. */
   static Place of(Climate climate, LocalDate first, LocalDate last) {
     YearStages stages = new YearStages(climate);
-    LimitSet set = LimitLibrary.shipped(LIMITS);
+    ThresholdSet set = ThresholdLibrary.shipped(THRESHOLDS);
     List<Step> steps = new ArrayList<>();
     for (LocalDate d = first; !d.isAfter(last); d = d.plusDays(1)) {
-      Optional<Double> limit = stages.limitOn(set, d);
-      if (limit.isPresent()
-          && (steps.isEmpty() || steps.get(steps.size() - 1).value() != limit.get())) {
-        steps.add(new Step(d, limit.get()));
+      Optional<Double> threshold = stages.thresholdOn(set, d);
+      if (threshold.isPresent()
+          && (steps.isEmpty() || steps.get(steps.size() - 1).value() != threshold.get())) {
+        steps.add(new Step(d, threshold.get()));
       }
     }
     return new Place(
@@ -51,10 +52,10 @@ record Place(Climate climate, List<Step> limits, List<Stretch> supers, List<Stre
         stretches(stages.winterBees(first, last)));
   }
 
-  /** The limit on a day, when there is one. */
-  Optional<Double> limitOn(LocalDate day) {
+  /** The threshold on a day, when there is one. */
+  Optional<Double> thresholdOn(LocalDate day) {
     Optional<Double> found = Optional.empty();
-    for (Step step : limits) {
+    for (Step step : thresholds) {
       found = step.from().isAfter(day) ? found : Optional.of(step.value());
     }
     return found;

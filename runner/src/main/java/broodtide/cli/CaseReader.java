@@ -11,13 +11,13 @@ import broodtide.report.Plain;
 import broodtide.season.Climate;
 import broodtide.study.Assumptions;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
 import broodtide.study.Source;
 import broodtide.study.Study;
 import broodtide.study.Surroundings;
+import broodtide.study.ThresholdLibrary;
 import broodtide.study.TreatmentFile;
 import broodtide.study.WashFile;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;
@@ -33,8 +33,8 @@ import java.util.stream.Stream;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
-  /** Limits that hold when none are named. */
-  private static final String USUAL_LIMITS = "common-practice";
+  /** Thresholds that hold when none are named. */
+  private static final String USUAL_THRESHOLDS = "common-practice";
 
   private final Desk desk;
   private final ColonyOptions options;
@@ -84,7 +84,8 @@ final class CaseReader {
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
-    LimitSet limits = LimitLibrary.find(options.limits == null ? USUAL_LIMITS : options.limits);
+    ThresholdSet thresholds =
+        ThresholdLibrary.find(options.threshold == null ? USUAL_THRESHOLDS : options.threshold);
     List<ColonyCase> cases = new ArrayList<>();
     Map<String, List<Wash>> washes = washes(file);
     readGiven(washes.keySet());
@@ -103,7 +104,7 @@ final class CaseReader {
               checked(until, now),
               taken,
               given,
-              limits,
+              thresholds,
               Priors.defaults()));
     }
     notes.add(decided(cases));
@@ -191,7 +192,9 @@ final class CaseReader {
             checked(until, now),
             taken,
             given,
-            options.limits == null ? study.limits().value() : LimitLibrary.find(options.limits),
+            options.threshold == null
+                ? study.thresholds().value()
+                : ThresholdLibrary.find(options.threshold),
             priors);
     return new Cases(List.of(c), Optional.of(study), notes);
   }

@@ -61,13 +61,13 @@ final class ColonyOptions {
   @Nullable String neighbours;
 
   @Option(
-      names = "--limits",
-      paramLabel = "LIMITS",
+      names = "--threshold",
+      paramLabel = "THRESHOLD",
       description =
-          "Set of limits, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
+          "Set of thresholds, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
               + " Default: common-practice.",
-      completionCandidates = KnownWords.Limits.class)
-  @Nullable String limits;
+      completionCandidates = KnownWords.Thresholds.class)
+  @Nullable String threshold;
 
   @Option(
       names = "--supers",

@@ -3,9 +3,9 @@ package broodtide.cli;
 import broodtide.compare.Outcome;
 import broodtide.measure.OutOfRange;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
 import broodtide.study.Nearest;
 import broodtide.study.Surroundings;
+import broodtide.study.ThresholdLibrary;
 import broodtide.wash.Frame;
 import broodtide.wash.WashMethod;
 import java.util.Arrays;
@@ -60,11 +60,11 @@ final class KnownWords {
     }
   }
 
-  /** The shipped sets of limits. */
-  static final class Limits implements Iterable<String> {
+  /** The shipped sets of thresholds. */
+  static final class Thresholds implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return LimitLibrary.names().iterator();
+      return ThresholdLibrary.names().iterator();
     }
   }
 

@@ -14,12 +14,12 @@ import broodtide.report.Digits;
 import broodtide.report.Estimate;
 import broodtide.report.Heading;
 import broodtide.report.Interval;
-import broodtide.report.Limit;
 import broodtide.report.Line;
 import broodtide.report.Marker;
 import broodtide.report.Plain;
 import broodtide.report.SeasonChart;
 import broodtide.report.Span;
+import broodtide.report.Threshold;
 import broodtide.report.WashPoint;
 import broodtide.wash.Infestation;
 import broodtide.wash.Wash;
@@ -65,7 +65,7 @@ final class PlanPictures {
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
         .washes(points(c.washes()))
-        .limit(limit(c, end))
+        .threshold(threshold(c, end))
         .almanac(almanac.today(c.now()))
         .logarithmic();
   }
@@ -121,18 +121,18 @@ final class PlanPictures {
     return out;
   }
 
-  private static Limit limit(ColonyCase c, LocalDate end) {
+  private static Threshold threshold(ColonyCase c, LocalDate end) {
     YearStages stages = c.stages();
-    List<Limit.Level> levels = new ArrayList<>();
+    List<Threshold.Level> levels = new ArrayList<>();
     double last = -1;
     for (LocalDate d = c.start(); !d.isAfter(end); d = d.plusDays(1)) {
-      Optional<Double> level = stages.limitOn(c.limits(), d);
+      Optional<Double> level = stages.thresholdOn(c.thresholds(), d);
       if (level.isPresent() && level.get() != last) {
         last = level.get();
-        levels.add(new Limit.Level(d, last));
+        levels.add(new Threshold.Level(d, last));
       }
     }
-    return new Limit("limit: " + c.limits().name(), levels);
+    return new Threshold("threshold: " + c.thresholds().name(), levels);
   }
 
   private static Almanac almanac(ColonyCase c, LocalDate end) {

@@ -33,11 +33,11 @@ import picocli.CommandLine.Option;
     header = "How a rule for treating fares.",
     description = {
       "Monitoring rules played through the season: wash regularly, treat when over a"
-          + " limit, with the luck of the scoop: how often a rule misses, treats needlessly,"
+          + " threshold, with the luck of the scoop: how often a rule misses, treats needlessly,"
           + " loses the colony.",
       "",
       "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100"
-          + " bees; 'limit with CONTROL' goes by the limit of the season; 'wait DAYS' after"
+          + " bees; 'threshold with CONTROL' goes by the threshold of the season; 'wait DAYS' after"
           + " either sets the days from one treatment to the next; 'on DATE with CONTROL and on"
           + " DATE with CONTROL' treats by the calendar."
     },
@@ -110,8 +110,8 @@ final class RulesCommand implements Callable<Integer> {
     LocalDate harvest = c.stages().afterHarvest(c.now());
     List<Rule> out = new ArrayList<>();
     out.add(RuleText.read("never"));
-    for (String limit : List.of("1", "3", "limit")) {
-      out.add(RuleText.read(limit + " with " + with));
+    for (String threshold : List.of("1", "3", "threshold")) {
+      out.add(RuleText.read(threshold + " with " + with));
     }
     if (harvest.isBefore(c.until())) {
       out.add(RuleText.read("on " + harvest + " with " + with));
@@ -159,11 +159,11 @@ final class RulesCommand implements Callable<Integer> {
             + (days.size() == 1
                 ? "on " + Plain.shortDay(days.get(0))
                 : Plain.shortDay(days.get(0)) + " to " + Plain.shortDay(days.get(days.size() - 1)))
-            + ". Treated: treatments begun. Missed: washes at which the colony stood over the limit"
-            + " of the season in truth and was not treated then or shortly before. Needless:"
-            + " treatments begun while it was not. Hindered: washes after which the rule asked for"
-            + " a treatment that supers, warmth or brood ruled out. All per colony and season."
-            + " Lost: "
+            + ". Treated: treatments begun. Missed: washes at which the colony stood over the"
+            + " threshold of the season in truth and was not treated then or shortly before."
+            + " Needless: treatments begun while it was not. Hindered: washes after which the rule"
+            + " asked for a treatment that supers, warmth or brood ruled out. All per colony and"
+            + " season. Lost: "
             + OutcomeWords.meaning(c)
             + ".");
     for (RuleResult r : trial.results()) {
@@ -188,7 +188,7 @@ final class RulesCommand implements Callable<Integer> {
         + loss
         + ", with "
         + one(RuleResult.mean(best.treatments()))
-        + " treatments a season. It leaves a colony over the limit untreated at a wash "
+        + " treatments a season. It leaves a colony over the threshold untreated at a wash "
         + Odds.seasons(RuleResult.shareWithAny(best.misses()))
         + " and treats needlessly "
         + Odds.seasons(RuleResult.shareWithAny(best.needless()))

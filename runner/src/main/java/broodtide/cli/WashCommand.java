@@ -8,11 +8,11 @@ import broodtide.measure.OutOfRange;
 import broodtide.report.Digits;
 import broodtide.season.Climate;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
+import broodtide.study.ThresholdLibrary;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
-import broodtide.wash.LimitSet;
 import broodtide.wash.SamplePlan;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
     header = "What one count says.",
     description = {
       "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the limit of the season, and what it implies for the whole colony."
+          + " the threshold of the season, and what it implies for the whole colony."
     },
     footer = {"  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime"})
 final class WashCommand implements Callable<Integer> {
@@ -81,14 +81,14 @@ final class WashCommand implements Callable<Integer> {
   private String frame = "mixed";
 
   @Option(
-      names = "--limits",
-      paramLabel = "LIMITS",
+      names = "--threshold",
+      paramLabel = "THRESHOLD",
       description =
-          "Set of limits, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
+          "Set of thresholds, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
               + " Default: ${DEFAULT-VALUE}.",
-      completionCandidates = KnownWords.Limits.class,
+      completionCandidates = KnownWords.Thresholds.class,
       defaultValue = "common-practice")
-  private String limits = "common-practice";
+  private String threshold = "common-practice";
 
   @Option(
       names = "--hives",
@@ -125,7 +125,7 @@ final class WashCommand implements Callable<Integer> {
     }
     Climate place = Library.climate(climate);
     Climate year = south ? place.inSouth() : place;
-    LimitSet held = LimitLibrary.find(limits);
+    ThresholdSet held = ThresholdLibrary.find(threshold);
     CountReading reading = CountReading.of(wash, year, held);
     Optional<CountOutlook> outlook;
     try (Workers workers = Workers.all()) {

@@ -28,17 +28,17 @@ final class WashWords {
             + " per 100, likely "
             + Digits.range(seen.low(), seen.high())
             + " (nine times in ten).");
-    if (r.limit().isPresent()) {
-      double limit = r.limit().getAsDouble();
+    if (r.threshold().isPresent()) {
+      double threshold = r.threshold().getAsDouble();
       out.add(
           "On "
               + Plain.day(r.wash().date())
               + " ("
               + r.stage().title()
-              + ") the limit of \""
-              + r.limits().name()
+              + ") the threshold of \""
+              + r.thresholds().name()
               + "\" is "
-              + Digits.two(limit)
+              + Digits.two(threshold)
               + " per 100; "
               + above(r.chanceAbove())
               + ".");
@@ -61,8 +61,8 @@ final class WashWords {
   static String above(double chance) {
     String odds = Odds.words(chance);
     return odds.startsWith("almost")
-        ? "the colony " + odds + " stands above the limit"
-        : "the odds that the colony stands above the limit are " + odds;
+        ? "the colony " + odds + " stands above the threshold"
+        : "the odds that the colony stands above the threshold are " + odds;
   }
 
   /** The result as JSON, to which a caller may add. */
@@ -77,10 +77,10 @@ final class WashWords {
     interval(n.putObject("inColony90"), r.inColony().interval(0.9));
     n.put("inColonyMedian", r.inColony().median());
     n.put("stage", r.stage().id());
-    n.put("limits", r.limits().name());
-    if (r.limit().isPresent()) {
-      n.put("limit", r.limit().getAsDouble());
-      n.put("chanceAboveLimit", r.chanceAbove());
+    n.put("thresholdSet", r.thresholds().name());
+    if (r.threshold().isPresent()) {
+      n.put("threshold", r.threshold().getAsDouble());
+      n.put("chanceAboveThreshold", r.chanceAbove());
     }
     n.put("adultsTaken", r.adults());
     n.put("mitesInAllMedian", r.mitesInAll().median());

@@ -161,10 +161,10 @@ final class WorkedCommand implements Callable<Integer> {
     }
   }
 
-  /** Whether the later wash stands over the limit, whatever the treatment did. */
+  /** Whether the later wash stands over the threshold, whatever the treatment did. */
   private static Optional<String> standing(ColonyCase c, Wash after) {
-    CountReading r = CountReading.of(after, c.model().climate(), c.limits());
-    return r.limit().isEmpty()
+    CountReading r = CountReading.of(after, c.model().climate(), c.thresholds());
+    return r.threshold().isEmpty()
         ? Optional.empty()
         : Optional.of(
             "Enough? By the wash of "
@@ -172,7 +172,7 @@ final class WorkedCommand implements Callable<Integer> {
                 + " "
                 + WashWords.above(r.chanceAbove())
                 + " ("
-                + Digits.plain(Double.parseDouble(Digits.two(r.limit().getAsDouble())))
+                + Digits.plain(Double.parseDouble(Digits.two(r.threshold().getAsDouble())))
                 + " per 100).");
   }
 

@@ -7,7 +7,7 @@ import broodtide.control.Control;
 import broodtide.measure.Tag;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.util.ArrayList;
@@ -26,12 +26,12 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
       ColonyCase c = part.colony();
       lines.add(climate(c));
       lines.add(arrivals(c));
-      lines.add(limits(c.limits()));
+      lines.add(thresholds(c.thresholds()));
       lines.add(done(c));
       lines.add(decision(c));
     }
     lines.add(
-        "The limits are counts of alcohol washes, which find about "
+        "The thresholds are counts of alcohol washes, which find about "
             + Digits.percent(WashMethod.ALCOHOL.recovery().mean())
             + " of the mites; the forecasts count all mites on adult bees, so that a wash would"
             + " show a little less.");
@@ -87,17 +87,17 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + ", give or take the doubt shown above.";
   }
 
-  private static String limits(LimitSet limits) {
-    String known = limits.tag() == Tag.MEMORY ? ", not checked against a source" : "";
-    return "Limits: \u201c"
-        + limits.title()
+  private static String thresholds(ThresholdSet thresholds) {
+    String known = thresholds.tag() == Tag.MEMORY ? ", not checked against a source" : "";
+    return "Thresholds: \u201c"
+        + thresholds.title()
         + "\u201d ("
-        + limits.name()
+        + thresholds.name()
         + "; "
-        + limits.region()
+        + thresholds.region()
         + "). Source: "
-        + limits.source()
-        + (limits.source().contains("no source") ? "" : known)
+        + thresholds.source()
+        + (thresholds.source().contains("no source") ? "" : known)
         + ".";
   }
 

@@ -34,7 +34,7 @@ public final class PlanColumns {
     return List.of(
         c.infestation(),
         c.peak(),
-        c.overLimit(),
+        c.overThreshold(),
         c.winterBrood(),
         c.better(),
         comparison.runs().get(0).springLow().map(c::wintering).orElseGet(c::lost),
@@ -84,15 +84,15 @@ public final class PlanColumns {
             new PlanColumn.Figure("peak_day", run -> run.peakDay().toString())));
   }
 
-  private PlanColumn overLimit() {
+  private PlanColumn overThreshold() {
     return new PlanColumn(
-        "over limit",
-        "Over the limit",
-        "Chance of standing over the limit of the season at some time from now on, and the day by"
-            + " which half of the seasons have.",
+        "over threshold",
+        "Over the threshold",
+        "Chance of standing over the threshold of the season at some time from now on, and the day"
+            + " by which half of the seasons have.",
         false,
         run -> {
-          int[] days = run.daysToLimit();
+          int[] days = run.daysToThreshold();
           Optional<LocalDate> half = PlanFigures.medianDay(days, colony.now());
           return new PlanColumn.Cell(
               Digits.chance(PlanFigures.share(days)),
@@ -101,11 +101,12 @@ public final class PlanColumns {
         },
         List.of(
             new PlanColumn.Figure(
-                "chance_over_limit", run -> Csv.number(PlanFigures.share(run.daysToLimit()))),
+                "chance_over_threshold",
+                run -> Csv.number(PlanFigures.share(run.daysToThreshold()))),
             new PlanColumn.Figure(
-                "median_day_over_limit",
+                "median_day_over_threshold",
                 run ->
-                    PlanFigures.medianDay(run.daysToLimit(), colony.now())
+                    PlanFigures.medianDay(run.daysToThreshold(), colony.now())
                         .map(LocalDate::toString)
                         .orElse(""))));
   }

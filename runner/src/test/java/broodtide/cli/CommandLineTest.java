@@ -71,8 +71,9 @@ class CommandLineTest {
             "wash", "7", "--bees", "300", "--date", "2026-09-20", "--climate", "cool-maritime");
     assertThat(r.code()).isZero();
     assertThat(r.out().replaceAll("\\s+", " "))
-        .contains("7 mites in 300 bees is 2.3 per 100", "the limit of \"common-practice\" is 0.67")
-        .contains("the colony almost certainly stands above the limit");
+        .contains(
+            "7 mites in 300 bees is 2.3 per 100", "the threshold of \"common-practice\" is 0.67")
+        .contains("the colony almost certainly stands above the threshold");
   }
 
   @ParameterizedTest

@@ -110,7 +110,7 @@ class ManualTest {
         "compare w.csv x --climate temperate | 'x' is too much for 'broodtide compare'",
         "compare w.csv --climate temperat | did you mean \"\"temperate\"\"?",
         "compare w.csv --climate temperate --with tymol | did you mean \"\"thymol\"\"?",
-        "wash 3 --date 2026-08-01 --climate temperate --limits prarie-spring | did you mean"
+        "wash 3 --date 2026-08-01 --climate temperate --threshold prarie-spring | did you mean"
             + " \"\"prairie-spring\"\"?",
         "wash 3 --date 2026-08-01 --climate temperate --method alchohol | did you mean"
             + " \"\"alcohol\"\"?",

@@ -69,7 +69,7 @@ public final class DecisionFile {
     node.put("climate", c.model().climate().name());
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
-    node.put("limits", c.limits().name());
+    node.put("thresholdSet", c.thresholds().name());
     return node;
   }
 

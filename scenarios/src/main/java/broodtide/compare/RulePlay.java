@@ -139,18 +139,18 @@ final class RulePlay {
       return false;
     }
     double read = 100.0 * luck.count(k, member, truth) / round.bees();
-    // a limit of the season holds from its own count on; "over N" leaves N out
+    // a threshold of the season holds from its own count on; "over N" leaves N out
     return t.perHundred().isPresent()
         ? read > t.perHundred().getAsDouble() + 1e-9
-        : read >= limit(day) - 1e-9;
+        : read >= threshold(day) - 1e-9;
   }
 
   private boolean over(double truth, LocalDate day) {
-    return truth * round.recovery() > limit(day);
+    return truth * round.recovery() > threshold(day);
   }
 
-  private double limit(LocalDate day) {
-    return colony.stages().limitOn(colony.limits(), day).orElse(Double.POSITIVE_INFINITY);
+  private double threshold(LocalDate day) {
+    return colony.stages().thresholdOn(colony.thresholds(), day).orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The rule's treatment on the next day, when it can be begun after what has been done. */
@@ -176,7 +176,9 @@ final class RulePlay {
             });
   }
 
-  /** A treatment by the calendar is needless in the colonies that are not over the limit then. */
+  /**
+   * A treatment by the calendar is needless in the colonies that are not over the threshold then.
+   */
   private void needlessByCalendar(Rule.Placed p) {
     int[] all = new int[members];
     Arrays.setAll(all, m -> m);

@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How a rule fared in every member's season. Whether a colony stands over the limit is judged by
- * what a wash of it would show on average, against the limit of the day.
+ * How a rule fared in every member's season. Whether a colony stands over the threshold is judged
+ * by what a wash of it would show on average, against the threshold of the day.
  *
  * @param rule the rule
  * @param treatments treatments begun, by member
- * @param misses wash days on which a colony was over the limit and not treated, by member
- * @param needless treatments begun while a colony was not over the limit, by member
+ * @param misses wash days on which a colony was over the threshold and not treated, by member
+ * @param needless treatments begun while a colony was not over the threshold, by member
  * @param hindered wash days on which the rule asked for a treatment that could not be begun, by
  *     member
  * @param lost chance of loss by member, see {@link PlanRun#losses()}
@@ -37,10 +37,10 @@ public record RuleResult(
    * One wash day, as shares of all members.
    *
    * @param day the day
-   * @param over living colonies that are over the limit in truth
+   * @param over living colonies that are over the threshold in truth
    * @param treated colonies in which the rule begins a treatment on the next day
-   * @param missed colonies over the limit that are neither treated then nor treated lately
-   * @param needless colonies that are treated although they are not over the limit
+   * @param missed colonies over the threshold that are neither treated then nor treated lately
+   * @param needless colonies that are treated although they are not over the threshold
    */
   public record WashDay(
       LocalDate day, double over, double treated, double missed, double needless) {}

@@ -2,15 +2,15 @@ package broodtide.compare;
 
 import broodtide.engine.ColonyModel;
 import broodtide.season.Climate;
-import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The stages of a beekeeper's year in a climate, and the limit that holds on a day.
+ * The stages of a beekeeper's year in a climate, and the threshold that holds on a day.
  *
  * @param climate the year of the place
  */
@@ -44,17 +44,17 @@ public record YearStages(Climate climate) {
   }
 
   /**
-   * {@return the limit on a day, mites per 100 adult bees} A stage for which the set names no limit
-   * keeps that of the stage before; empty when no stage has one.
+   * {@return the threshold on a day, mites per 100 adult bees} A stage for which the set names no
+   * threshold keeps that of the stage before; empty when no stage has one.
    *
-   * @param limits the set of limits
+   * @param thresholds the set of thresholds
    * @param day the day
    */
-  public Optional<Double> limitOn(LimitSet limits, LocalDate day) {
+  public Optional<Double> thresholdOn(ThresholdSet thresholds, LocalDate day) {
     for (int back = 0; back < YEAR; back++) {
-      Optional<Double> limit = limits.perHundred(on(day.minusDays(back)));
-      if (limit.isPresent()) {
-        return limit;
+      Optional<Double> threshold = thresholds.perHundred(on(day.minusDays(back)));
+      if (threshold.isPresent()) {
+        return threshold;
       }
     }
     return Optional.empty();

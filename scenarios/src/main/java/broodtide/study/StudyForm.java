@@ -8,7 +8,7 @@ import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
 import broodtide.study.Study.Referred;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -108,12 +108,12 @@ final class StudyForm {
   static final Field<List<Placed<Draft>>> PLANS =
       Field.required(
           "plans", new ListForm<>(new Placed.Keeping<>(PLAN), 1, 50), "plans to lay side by side");
-  static final Field<Referred<LimitSet>> LIMITS =
+  static final Field<Referred<ThresholdSet>> THRESHOLDS =
       Field.optional(
-          "limits",
-          new LimitsForm(),
-          LimitsForm.usual(),
-          "limits that washes are held against: a name of the library, or the path of a file of"
+          "threshold",
+          new ThresholdForm(),
+          ThresholdForm.usual(),
+          "thresholds that washes are held against: a name of the library, or the path of a file of"
               + " your own");
 
   private static final Field<Map<String, Double>> BEES =
@@ -161,7 +161,7 @@ final class StudyForm {
               WASHES,
               GIVEN,
               PLANS,
-              LIMITS,
+              THRESHOLDS,
               OVERRIDES),
           StudyForm::make,
           StudyForm::spell);
@@ -187,7 +187,7 @@ final class StudyForm {
             washes,
             values(in.need(GIVEN)),
             plans(in.need(PLANS)),
-            in.need(LIMITS),
+            in.need(THRESHOLDS),
             overrides.bees(),
             overrides.mites());
     StudyChecks.colonyLives(in, study);
@@ -214,7 +214,7 @@ final class StudyForm {
             .map(p -> new Draft(p.name(), p.controls().stream().map(Placed::nowhere).toList()))
             .map(Placed::nowhere)
             .toList());
-    out.put(LIMITS, s.limits());
+    out.put(THRESHOLDS, s.thresholds());
     out.put(OVERRIDES, new Overrides(s.bees(), s.mites()));
   }
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.engine.Workers;
 import broodtide.season.Climate;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
+import broodtide.study.ThresholdLibrary;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -20,7 +20,7 @@ class CountOutlookTest {
       return CountOutlook.of(
           Wash.of(day, "A", mites, 300),
           TEMPERATE,
-          LimitLibrary.shipped("common-practice"),
+          ThresholdLibrary.shipped("common-practice"),
           workers);
     }
   }

@@ -8,7 +8,7 @@ import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
+import broodtide.study.ThresholdLibrary;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -35,7 +35,7 @@ final class Invented {
         UNTIL,
         WASHES,
         List.of(given),
-        LimitLibrary.shipped("common-practice"),
+        ThresholdLibrary.shipped("common-practice"),
         Priors.defaults());
   }
 
@@ -53,7 +53,7 @@ final class Invented {
             sure(p.success()));
     ColonyCase c = colony();
     return new ColonyCase(
-        "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.limits(), sure);
+        "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.thresholds(), sure);
   }
 
   private static Prior sure(Prior prior) {

@@ -12,7 +12,7 @@ import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
-import broodtide.study.LimitLibrary;
+import broodtide.study.ThresholdLibrary;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -52,7 +52,7 @@ class PlanRunTest {
     assertThat(run.peakDay()).isEqualTo(LocalDate.of(2001, 8, 1));
     assertThat(peaks).containsExactly(last);
     assertThat(PlanDay.all(run)).last().extracting(PlanDay::date).isEqualTo(run.colony().until());
-    assertThat(IntStream.of(run.daysToLimit())).allMatch(day -> day <= 92);
+    assertThat(IntStream.of(run.daysToThreshold())).allMatch(day -> day <= 92);
   }
 
   private static PlanRun run(Plan plan, LocalDate until) {
@@ -65,7 +65,7 @@ class PlanRunTest {
             until,
             List.of(),
             List.of(),
-            LimitLibrary.shipped("common-practice"),
+            ThresholdLibrary.shipped("common-practice"),
             Priors.defaults());
     Scenario season = c.season(plan);
     try (Workers workers = new Workers(1)) {

@@ -12,7 +12,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
+import broodtide.study.ThresholdLibrary;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -42,7 +42,7 @@ class PlansSideBySideTest {
                 Wash.of(LocalDate.of(2026, 5, 20), "A", 2, 295),
                 Wash.of(LocalDate.of(2026, 6, 21), "A", 6, 320)),
             List.of(),
-            LimitLibrary.shipped("common-practice"),
+            ThresholdLibrary.shipped("common-practice"),
             Priors.defaults());
     posterior = colony.posterior(new SeasonPosterior.Effort(512, 2, 11), WORKERS, Progress.NONE);
   }

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
 import broodtide.study.Library;
-import broodtide.study.LimitLibrary;
-import broodtide.wash.LimitSet;
+import broodtide.study.ThresholdLibrary;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class YearStagesTest {
-  private static final LimitSet COMMON = LimitLibrary.shipped("common-practice");
+  private static final ThresholdSet COMMON = ThresholdLibrary.shipped("common-practice");
 
   @ParameterizedTest
   @CsvSource({
@@ -77,11 +77,11 @@ class YearStagesTest {
   }
 
   @Test
-  void everyDayOfEveryClimateHasALimit() {
+  void everyDayOfEveryClimateHasAThreshold() {
     for (String name : Library.names(Library.Shelf.CLIMATES)) {
       YearStages stages = new YearStages(Library.climate(name));
       for (int i = 0; i < 366; i++) {
-        assertThat(stages.limitOn(COMMON, LocalDate.of(2028, 1, 1).plusDays(i)))
+        assertThat(stages.thresholdOn(COMMON, LocalDate.of(2028, 1, 1).plusDays(i)))
             .as("%s, day %d", name, i)
             .isPresent();
       }
@@ -89,12 +89,13 @@ class YearStagesTest {
   }
 
   @Test
-  void aStageWithoutALimitKeepsTheOneBefore() {
-    // the October limit holds on until spring; source: Strange & Sheppard 2001, in the limit file
-    LimitSet set = LimitLibrary.shipped("dry-summer-inland");
+  void aStageWithoutAThresholdKeepsTheOneBefore() {
+    // the October threshold holds on until spring; source: Strange & Sheppard 2001, in the
+    // threshold file
+    ThresholdSet set = ThresholdLibrary.shipped("dry-summer-inland");
     YearStages stages = new YearStages(Library.climate("temperate"));
     assertThat(set.perHundred(Stage.BROODLESS)).isEmpty();
-    assertThat(stages.limitOn(set, LocalDate.of(2026, 12, 15)))
+    assertThat(stages.thresholdOn(set, LocalDate.of(2026, 12, 15)))
         .isEqualTo(set.perHundred(Stage.WINTER_BEES));
   }
 

@@ -77,10 +77,10 @@ enum AnyFile {
       assertThat(control.at(TODAY).from()).isEqualTo(TODAY);
     }
   },
-  LIMITS("common-practice.json", "dry-summer-inland.json") {
+  THRESHOLDS("common-practice.json", "dry-summer-inland.json") {
     @Override
     void read(byte[] bytes) {
-      assertThat(LimitLibrary.read(text(bytes)).limits()).isNotEmpty();
+      assertThat(ThresholdLibrary.read(text(bytes)).thresholds()).isNotEmpty();
     }
   },
   LESSON("one-scoop.json", "doubling.json", "spring-count.json") {
@@ -135,7 +135,7 @@ enum AnyFile {
   private static byte[] load(String file) {
     Function<String, InputStream> open = f -> AnyFile.class.getResourceAsStream("/library/" + f);
     try (InputStream in =
-        Stream.of("studies/", "climates/", "controls/", "limits/", "lessons/")
+        Stream.of("studies/", "climates/", "controls/", "thresholds/", "lessons/")
             .map(folder -> open.apply(folder + file))
             .filter(Objects::nonNull)
             .findFirst()

@@ -8,57 +8,57 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Limits for the stages of a year, as one source gives them. Stages that the source does not speak
- * of have none.
+ * Thresholds for the stages of a year, as one source gives them. Stages that the source does not
+ * speak of have none.
  *
  * @param name short name in files, lower case with hyphens
- * @param title one line that says whose limits these are
+ * @param title one line that says whose thresholds these are
  * @param region where they were found, in general words
  * @param source citation, or that there is none
  * @param tag how they are known
  * @param perBees the bees that counts below are per, 100 or 300
- * @param limits the stages' limits, at least one, each stage once
+ * @param thresholds the stages' thresholds, at least one, each stage once
  * @param signs what counts tell at any stage, from the lowest up; may be empty
  */
-public record LimitSet(
+public record ThresholdSet(
     String name,
     String title,
     String region,
     String source,
     Tag tag,
     int perBees,
-    List<Limit> limits,
+    List<Threshold> thresholds,
     List<Band> signs) {
   /** Checks names, stages and ranges. */
-  public LimitSet {
+  public ThresholdSet {
     if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
       throw new OutOfRange("name", '"' + name + '"', "lower-case letters, digits and hyphens");
     }
     OutOfRange.check("perBees", perBees, 1, Wash.MOST_BEES, "bees");
-    if (limits.isEmpty()) {
-      throw new OutOfRange("limits", "empty", "at least one stage");
+    if (thresholds.isEmpty()) {
+      throw new OutOfRange("thresholds", "empty", "at least one stage");
     }
     Set<Stage> seen = EnumSet.noneOf(Stage.class);
-    for (Limit limit : limits) {
-      if (!seen.add(limit.stage())) {
-        throw new OutOfRange("limits", limit.stage().id() + " twice", "each stage once");
+    for (Threshold threshold : thresholds) {
+      if (!seen.add(threshold.stage())) {
+        throw new OutOfRange("thresholds", threshold.stage().id() + " twice", "each stage once");
       }
     }
-    limits = List.copyOf(limits);
+    thresholds = List.copyOf(thresholds);
     signs = Band.inOrder(signs);
   }
 
   /**
-   * {@return the limit of a stage, when the source has one}
+   * {@return the threshold of a stage, when the source has one}
    *
    * @param stage the part of the year
    */
-  public Optional<Limit> at(Stage stage) {
-    return limits.stream().filter(l -> l.stage() == stage).findFirst();
+  public Optional<Threshold> at(Stage stage) {
+    return thresholds.stream().filter(l -> l.stage() == stage).findFirst();
   }
 
   /**
-   * {@return the limit of a stage in mites per 100 bees, when the source has one}
+   * {@return the threshold of a stage in mites per 100 bees, when the source has one}
    *
    * @param stage the part of the year
    */

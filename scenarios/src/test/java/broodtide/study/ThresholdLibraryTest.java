@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,28 +15,28 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class LimitLibraryTest {
+class ThresholdLibraryTest {
   private static final String GOOD =
       """
       {
         "name": "mine", "title": "t", "region": "r", "source": "s", "tag": "choice",
         "perBees": 100,
-        "limits": [{"stage": "build-up", "mites": 2}]
+        "thresholds": [{"stage": "build-up", "mites": 2}]
       }
       """;
 
-  private static LimitSet read(String json) throws IOException {
-    return LimitLibrary.read(Source.of("mine.json", json));
+  private static ThresholdSet read(String json) throws IOException {
+    return ThresholdLibrary.read(Source.of("mine.json", json));
   }
 
   @Test
   void everyFileOfTheFolderIsListedAndReads() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library", "limits"))) {
+    try (Stream<Path> files = Files.list(Path.of("library", "thresholds"))) {
       assertThat(files.map(f -> f.getFileName().toString().replace(".json", "")))
-          .containsExactlyInAnyOrderElementsOf(LimitLibrary.names());
+          .containsExactlyInAnyOrderElementsOf(ThresholdLibrary.names());
     }
-    for (String name : LimitLibrary.names()) {
-      assertThat(LimitLibrary.shipped(name).name()).isEqualTo(name);
+    for (String name : ThresholdLibrary.names()) {
+      assertThat(ThresholdLibrary.shipped(name).name()).isEqualTo(name);
     }
   }
 
@@ -52,8 +52,8 @@ class LimitLibraryTest {
     "prairie-spring,    BUILD_UP,      6", // Currie & Gatien 2006
     "cold-winter-east,  AFTER_HARVEST, 9" // from memory
   })
-  void publishedLimits(String name, Stage stage, int perThreeHundred) {
-    double found = LimitLibrary.shipped(name).perHundred(stage).orElseThrow();
+  void publishedThresholds(String name, Stage stage, int perThreeHundred) {
+    double found = ThresholdLibrary.shipped(name).perHundred(stage).orElseThrow();
     assertThat(found * 3).isCloseTo(perThreeHundred, within(0.5));
   }
 
@@ -72,7 +72,7 @@ class LimitLibraryTest {
     "WINTER_BEES, 2, closing up for winter"
   })
   void commonPractice(Stage stage, int perHalfCup, String words) {
-    LimitSet set = LimitLibrary.shipped("common-practice");
+    ThresholdSet set = ThresholdLibrary.shipped("common-practice");
     assertThat(set.words(stage, perHalfCup / 3.0).orElseThrow()).contains(words);
     assertThat(set.sign(15 / 3.0).orElseThrow()).contains("virus");
     assertThat(set.sign(45 / 3.0).orElseThrow()).contains("abscond");
@@ -80,7 +80,7 @@ class LimitLibraryTest {
 
   @Test
   void unknownNameListsTheChoice() {
-    assertThatThrownBy(() -> LimitLibrary.shipped("nowhere"))
+    assertThatThrownBy(() -> ThresholdLibrary.shipped("nowhere"))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("\"nowhere\" cannot be used; choose one of common-practice, ");
   }
@@ -89,14 +89,16 @@ class LimitLibraryTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"mites\": 2     | \"mites\": -2      | line 4  | limits[0]       | mites is -2",
-        "\"mites\": 2     | \"mites\": \"2\"   | line 4  | limits[0].mites | a number without"
+        "\"mites\": 2     | \"mites\": -2      | line 4  | thresholds[0]       | mites is -2",
+        "\"mites\": 2     | \"mites\": \"2\"   | line 4  | thresholds[0].mites | a number without"
             + " quotes",
-        "\"mites\": 2     | \"mites\": null    | line 4  | limits[0].mites | a value",
-        "\"mites\": 2     | \"note\": \"x\"    | line 4  | limits[0].mites | add it",
-        "\"mites\": 2     | \"mites\": 2, \"mite\": 3 | line 4 | limits[0].mite | no such field",
+        "\"mites\": 2     | \"mites\": null    | line 4  | thresholds[0].mites | a value",
+        "\"mites\": 2     | \"note\": \"x\"    | line 4  | thresholds[0].mites | add it",
+        "\"mites\": 2     | \"mites\": 2, \"mite\": 3 | line 4 | thresholds[0].mite | no such"
+            + " field",
         "\"mites\": 2     | \"mites\": 2, \"mites\": 3 | line 4 |     | the field stands twice",
-        "\"build-up\"     | \"spring\"         | line 4  | limits[0].stage | one of build-up, ho",
+        "\"build-up\"     | \"spring\"         | line 4  | thresholds[0].stage | one of build-up,"
+            + " ho",
         "\"source\": \"s\", | \"source\": null, | line 2 | source          | give a value",
         "\"source\": \"s\", | ''               | line    | source          | add it",
         "\"perBees\": 100 | \"perBees\": 1.5   | line 3  | perBees         | a whole number",
@@ -116,7 +118,7 @@ class LimitLibraryTest {
   @Test
   void leftOutListsAreEmpty() throws IOException {
     assertThat(read(GOOD).signs()).isEmpty();
-    assertThat(read(GOOD).limits().get(0).bands()).isEmpty();
+    assertThat(read(GOOD).thresholds().get(0).bands()).isEmpty();
     assertThatThrownBy(() -> read("null")).isInstanceOf(BadInput.class);
     assertThatThrownBy(() -> read(""))
         .isInstanceOf(BadInput.class)

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The limit of one stage, in mites per as many bees as its {@link LimitSet} counts by.
+ * The threshold of one stage, in mites per as many bees as its {@link ThresholdSet} counts by.
  *
  * @param stage the stage of the year
  * @param mites from this count on, treatment or another measure is held to be worth it; above 0
@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  * @param bands advice in words from the lowest count up; may be empty
  * @param note where and when in the year the source's figure stands, may be null
  */
-public record Limit(
+public record Threshold(
     Stage stage, double mites, @Nullable Double upTo, List<Band> bands, @Nullable String note) {
   /** Checks the ranges and the order of the bands. */
-  public Limit {
+  public Threshold {
     OutOfRange.check("mites", mites, 0.01, 1000, "mites");
     if (upTo != null) {
       OutOfRange.check("upTo", upTo, mites, 1000, "mites");
@@ -28,7 +28,7 @@ public record Limit(
   /**
    * {@return the words for a count, in the set's own unit}
    *
-   * @param count mites, in the bees that the limit is per
+   * @param count mites, in the bees that the threshold is per
    */
   public Optional<Band> bandAt(double count) {
     return Band.at(bands, count);

@@ -2,8 +2,8 @@ package broodtide.study;
 
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Tag;
-import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonLocation;
@@ -33,8 +33,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The limit sets that travel with the project, and the reader of a user's own. */
-public final class LimitLibrary {
+/** The threshold sets that travel with the project, and the reader of a user's own. */
+public final class ThresholdLibrary {
   private static final List<String> NAMES =
       List.of(
           "common-practice",
@@ -61,7 +61,7 @@ public final class LimitLibrary {
                       Tag.class, new ById<>(Tag.class, t -> t.name().toLowerCase(Locale.ROOT))))
           .build();
 
-  private LimitLibrary() {}
+  private ThresholdLibrary() {}
 
   /** {@return names of the shipped sets; the first one is the default} */
   public static List<String> names() {
@@ -74,7 +74,7 @@ public final class LimitLibrary {
    * @param name one of {@link #names()}
    * @throws BadInput when there is none of that name; the message lists those there are
    */
-  public static LimitSet shipped(String name) {
+  public static ThresholdSet shipped(String name) {
     if (!NAMES.contains(name)) {
       String choice = String.join(", ", NAMES);
       String message =
@@ -82,46 +82,46 @@ public final class LimitLibrary {
               + choice
               + "; or give the path of a file of your own, ending in .json"
               + Nearest.hint(name, NAMES);
-      throw BadInput.of(new Fault("limits", 0, 0, "name", name, message));
+      throw BadInput.of(new Fault("thresholds", 0, 0, "name", name, message));
     }
-    return read(new Source.Shipped("limits", name + ".json"));
+    return read(new Source.Shipped("thresholds", name + ".json"));
   }
 
   /**
    * A set by name, or by the path of a user's own file; paths start at the working directory.
    *
    * @param nameOrPath a shipped name, or a path with a slash or ending in .json
-   * @return the set of limits
+   * @return the set of thresholds
    * @throws BadInput when there is none, or the file is faulty
    */
-  public static LimitSet find(String nameOrPath) {
+  public static ThresholdSet find(String nameOrPath) {
     return find(nameOrPath, Source.here());
   }
 
   /** The same with paths that start beside a file. */
-  static LimitSet find(String nameOrPath, Source from) {
+  static ThresholdSet find(String nameOrPath, Source from) {
     return Library.isPath(nameOrPath)
-        ? read(Library.own("limits", nameOrPath, from))
+        ? read(Library.own("thresholds", nameOrPath, from))
         : shipped(nameOrPath);
   }
 
   /**
-   * Reads a set from JSON with the fields of {@link LimitSet}.
+   * Reads a set from JSON with the fields of {@link ThresholdSet}.
    *
    * @param source the text
-   * @return the set of limits
+   * @return the set of thresholds
    * @throws BadInput when the text is no such set
    */
-  public static LimitSet read(Source source) {
+  public static ThresholdSet read(Source source) {
     String file = source.name();
     String text = source.text();
     Faults faults = new Faults(file);
     JsonTree.read(text, faults);
     faults.throwIfAny();
     try {
-      LimitSet set = JSON.readValue(text, LimitSet.class);
+      ThresholdSet set = JSON.readValue(text, ThresholdSet.class);
       if (set == null) {
-        throw BadInput.of(Fault.of(file, "holds no limit set"));
+        throw BadInput.of(Fault.of(file, "holds no threshold set"));
       }
       return set;
     } catch (JsonProcessingException e) {

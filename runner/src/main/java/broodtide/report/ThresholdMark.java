@@ -3,20 +3,20 @@ package broodtide.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws a limit as a dashed step line, with its name where the fewest lines and points are. */
-final class LimitMark {
+/** Draws a threshold as a dashed step line, with its name where the fewest lines and points are. */
+final class ThresholdMark {
   private static final Pen PEN = new Pen(Palette.INK, 1.6, "5 4");
   private static final Type NAME = Type.LABEL.in(Palette.INK).haloed();
   private static final int PLACES = 24;
 
-  private LimitMark() {}
+  private ThresholdMark() {}
 
-  static void line(Canvas canvas, Limit limit, Plot plot) {
-    List<Limit.Level> levels = shown(limit, plot.days());
+  static void line(Canvas canvas, Threshold threshold, Plot plot) {
+    List<Threshold.Level> levels = shown(threshold, plot.days());
     if (levels.isEmpty()) {
       return;
     }
-    canvas.open("limit", limit.name());
+    canvas.open("threshold", threshold.name());
     canvas.openInside(plot.box());
     canvas.draw(trace(levels, plot), PEN);
     canvas.close();
@@ -24,9 +24,9 @@ final class LimitMark {
   }
 
   /** Those steps that hold on a day shown. */
-  static List<Limit.Level> shown(Limit limit, Days days) {
-    List<Limit.Level> shown = new ArrayList<>();
-    for (Limit.Level level : limit.levels()) {
+  static List<Threshold.Level> shown(Threshold threshold, Days days) {
+    List<Threshold.Level> shown = new ArrayList<>();
+    for (Threshold.Level level : threshold.levels()) {
       if (!level.from().isAfter(days.first())) {
         shown.clear();
       }
@@ -37,7 +37,7 @@ final class LimitMark {
     return shown;
   }
 
-  private static Trace trace(List<Limit.Level> levels, Plot plot) {
+  private static Trace trace(List<Threshold.Level> levels, Plot plot) {
     double[] xy = new double[4 * levels.size()];
     for (int i = 0; i < levels.size(); i++) {
       double y = plot.scale().at(levels.get(i).value());
@@ -56,8 +56,9 @@ final class LimitMark {
    * @param lines places along lines, which the name should rather not cover
    * @param washes places of washes, which it must not cover
    */
-  static void name(Canvas canvas, Limit limit, Plot plot, List<Box> lines, List<Box> washes) {
-    List<Limit.Level> levels = shown(limit, plot.days());
+  static void name(
+      Canvas canvas, Threshold threshold, Plot plot, List<Box> lines, List<Box> washes) {
+    List<Threshold.Level> levels = shown(threshold, plot.days());
     if (levels.isEmpty()) {
       return;
     }
@@ -65,8 +66,8 @@ final class LimitMark {
     double best = Double.POSITIVE_INFINITY;
     double bestX = 0;
     double bestY = 0;
-    for (Seat seat : seats(limit.name(), trace(levels, plot))) {
-      Box room = NAME.room(limit.name(), seat.x, seat.y);
+    for (Seat seat : seats(threshold.name(), trace(levels, plot))) {
+      Box room = NAME.room(threshold.name(), seat.x, seat.y);
       boolean inside =
           room.x() >= box.x()
               && room.right() <= box.right()
@@ -81,8 +82,8 @@ final class LimitMark {
         bestY = seat.y;
       }
     }
-    canvas.open("limit", "");
-    canvas.write(limit.name(), bestX, bestY, NAME);
+    canvas.open("threshold", "");
+    canvas.write(threshold.name(), bestX, bestY, NAME);
     canvas.close();
   }
 

@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A limit that steps through the season.
+ * A threshold that steps through the season.
  *
- * @param name written beside it, for instance {@code limit: 3 per 100}
+ * @param name written beside it, for instance {@code threshold: 3 per 100}
  * @param levels one or more steps; kept in order of date
  */
-public record Limit(String name, List<Level> levels) {
+public record Threshold(String name, List<Level> levels) {
   /**
    * One step.
    *
@@ -21,15 +21,16 @@ public record Limit(String name, List<Level> levels) {
     public Level {
       if (!(value >= 0) || !Double.isFinite(value)) {
         throw new IllegalArgumentException(
-            "limit from " + from + " is " + value + "; allowed is 0 or more");
+            "threshold from " + from + " is " + value + "; allowed is 0 or more");
       }
     }
   }
 
-  public Limit {
+  public Threshold {
     levels = levels.stream().sorted(Comparator.comparing(Level::from)).toList();
     if (levels.isEmpty()) {
-      throw new IllegalArgumentException("limit '" + name + "' has no level; give at least one");
+      throw new IllegalArgumentException(
+          "threshold '" + name + "' has no level; give at least one");
     }
   }
 }

@@ -8,30 +8,30 @@ import broodtide.measure.Tag;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class LimitSetTest {
-  private static final Limit FLOW =
-      new Limit(
+class ThresholdSetTest {
+  private static final Threshold FLOW =
+      new Threshold(
           Stage.HONEY_FLOW,
           6,
           9.0,
           List.of(new Band(0, "little"), new Band(6, "much"), new Band(12, "too much")),
           null);
 
-  private static LimitSet set(List<Limit> limits) {
-    return new LimitSet(
+  private static ThresholdSet set(List<Threshold> thresholds) {
+    return new ThresholdSet(
         "invented",
         "Invented",
         "nowhere",
         "none",
         Tag.CHOICE,
         300,
-        limits,
+        thresholds,
         List.of(new Band(15, "ill")));
   }
 
   @Test
   void countsAreReadInTheSetsOwnUnit() {
-    LimitSet set = set(List.of(FLOW));
+    ThresholdSet set = set(List.of(FLOW));
     assertThat(set.perHundred(Stage.HONEY_FLOW).orElseThrow()).isCloseTo(2, within(1e-12));
     assertThat(set.perHundred(Stage.BROODLESS)).isEmpty();
     assertThat(set.words(Stage.HONEY_FLOW, 1.99)).contains("little");
@@ -46,10 +46,10 @@ class LimitSetTest {
   void contradictionsAreRefused() {
     assertThatThrownBy(() -> set(List.of(FLOW, FLOW))).hasMessageContaining("honey-flow twice");
     assertThatThrownBy(() -> set(List.of())).hasMessageContaining("at least one stage");
-    assertThatThrownBy(() -> new Limit(Stage.BROODLESS, 3, 2.0, List.of(), null))
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, 3, 2.0, List.of(), null))
         .hasMessageContaining("upTo is 2");
     List<Band> falling = List.of(new Band(5, "a"), new Band(5, "b"));
-    assertThatThrownBy(() -> new Limit(Stage.BROODLESS, 3, null, falling, null))
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, 3, null, falling, null))
         .hasMessageContaining("rise from band to band");
     assertThatThrownBy(() -> new Band(1, " ")).hasMessageContaining("words is blank");
   }
