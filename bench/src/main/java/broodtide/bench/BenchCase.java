@@ -52,7 +52,7 @@ final class BenchCase {
         LocalDate.of(2027, 3, 1),
         WASHES,
         List.of(),
-        ThresholdLibrary.shipped("common-practice"),
+        ThresholdLibrary.shipped("kulhanek-2021"),
         Priors.defaults());
   }
 

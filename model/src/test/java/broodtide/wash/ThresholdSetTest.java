@@ -4,53 +4,72 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.measure.OutOfRange;
 import broodtide.measure.Tag;
+import broodtide.season.YearSpan;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ThresholdSetTest {
-  private static final Threshold FLOW =
-      new Threshold(
-          Stage.HONEY_FLOW,
-          6,
-          9.0,
-          List.of(new Band(0, "little"), new Band(6, "much"), new Band(12, "too much")),
-          null);
+  private static final LocalDate DAY = LocalDate.of(2026, 8, 10);
+  private static final Threshold FLOW = new Threshold(Stage.HONEY_FLOW, null, 6, 9.0, null);
+  private static final Threshold ALWAYS = new Threshold(null, null, 3, null, null);
 
-  private static ThresholdSet set(List<Threshold> thresholds) {
+  private static Threshold days(int from, int to, double mites) {
+    YearSpan span = new YearSpan(MonthDay.of(from, 1), MonthDay.of(to, 28));
+    return new Threshold(null, span, mites, null, null);
+  }
+
+  private static ThresholdSet set(Threshold... thresholds) {
     return new ThresholdSet(
-        "invented",
-        "Invented",
-        "nowhere",
-        "none",
-        Tag.CHOICE,
-        300,
-        thresholds,
-        List.of(new Band(15, "ill")));
+        "invented", "Invented", "nowhere", "none", Tag.CHOICE, 300, List.of(thresholds));
   }
 
   @Test
   void countsAreReadInTheSetsOwnUnit() {
-    ThresholdSet set = set(List.of(FLOW));
-    assertThat(set.perHundred(Stage.HONEY_FLOW).orElseThrow()).isCloseTo(2, within(1e-12));
-    assertThat(set.perHundred(Stage.BROODLESS)).isEmpty();
-    assertThat(set.words(Stage.HONEY_FLOW, 1.99)).contains("little");
-    assertThat(set.words(Stage.HONEY_FLOW, 2)).contains("much");
-    assertThat(set.words(Stage.HONEY_FLOW, 40)).contains("too much");
-    assertThat(set.words(Stage.BROODLESS, 40)).isEmpty();
-    assertThat(set.sign(4.9)).isEmpty();
-    assertThat(set.sign(5)).contains("ill");
+    assertThat(set(FLOW).perHundred(Stage.HONEY_FLOW, DAY, false).orElseThrow())
+        .isCloseTo(2, within(1e-12));
+    assertThat(set(FLOW).perHundred(Stage.BROODLESS, DAY, false)).isEmpty();
+    assertThat(ThresholdSet.given("9/300", 9, 300).perHundred(Stage.BROODLESS, DAY, true))
+        .contains(3.0);
   }
 
   @Test
-  void contradictionsAreRefused() {
-    assertThatThrownBy(() -> set(List.of(FLOW, FLOW))).hasMessageContaining("honey-flow twice");
-    assertThatThrownBy(() -> set(List.of())).hasMessageContaining("at least one stage");
-    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, 3, 2.0, List.of(), null))
+  void daysHoldBetweenTheirEndsAndHalfAYearLaterInTheSouth() {
+    ThresholdSet set = set(days(4, 4, 3), days(8, 8, 14));
+    LocalDate october = LocalDate.of(2026, 10, 10);
+    assertThat(set.on(Stage.HONEY_FLOW, DAY, false).orElseThrow().mites()).isEqualTo(14);
+    assertThat(set.on(Stage.HONEY_FLOW, DAY, true)).isEmpty();
+    assertThat(set.on(Stage.HONEY_FLOW, october, false)).isEmpty();
+    assertThat(set.on(Stage.HONEY_FLOW, october, true).orElseThrow().mites()).isEqualTo(3);
+  }
+
+  @Test
+  void oneWithNeitherStageNorDaysHoldsAlways() {
+    for (Stage stage : Stage.values()) {
+      assertThat(set(ALWAYS).perHundred(stage, DAY, false)).contains(1.0);
+    }
+  }
+
+  @Test
+  void twoOfOneDayAreRefused() {
+    assertThatThrownBy(() -> set(FLOW, FLOW)).hasMessageContaining("honey-flow twice");
+    assertThatThrownBy(() -> set(ALWAYS, FLOW)).hasMessageContaining("never hold on the same day");
+    assertThatThrownBy(() -> set(FLOW, days(8, 8, 3))).hasMessageContaining("all by stage");
+    assertThatThrownBy(() -> set(days(7, 8, 3), days(8, 9, 4))).isInstanceOf(OutOfRange.class);
+    assertThatThrownBy(ThresholdSetTest::set).hasMessageContaining("at least one threshold");
+  }
+
+  @Test
+  void figuresOutsideTheirRangesAreRefused() {
+    YearSpan august = new YearSpan(MonthDay.of(8, 1), MonthDay.of(8, 31));
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, null, 3, 2.0, null))
         .hasMessageContaining("upTo is 2");
-    List<Band> falling = List.of(new Band(5, "a"), new Band(5, "b"));
-    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, 3, null, falling, null))
-        .hasMessageContaining("rise from band to band");
-    assertThatThrownBy(() -> new Band(1, " ")).hasMessageContaining("words is blank");
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, null, -1, null, null))
+        .hasMessageContaining("mites is -1");
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, august, 3, null, null))
+        .hasMessageContaining("one of the two");
   }
 }

@@ -37,7 +37,12 @@ final class SeasonJson {
         .place()
         .thresholds()
         .forEach(
-            s -> threshold.addObject().put("from", s.from().toString()).put("value", s.value()));
+            s ->
+                threshold
+                    .addObject()
+                    .put("from", s.from().toString())
+                    .put("to", s.to().toString())
+                    .put("value", s.perHundred()));
     ArrayNode spans = out.putArray("spans");
     stretches(spans, "honey supers on", colony.place().supers());
     stretches(spans, "winter bees raised", colony.place().winterBees());

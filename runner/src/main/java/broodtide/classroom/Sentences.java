@@ -43,8 +43,8 @@ final class Sentences {
         colony
             .place()
             .thresholdOn(on)
-            .map(l -> "; the usual threshold then is " + Math.round(l * WASH / 100))
-            .orElse("");
+            .map(l -> "; the treatment threshold then is " + Math.round(l * WASH / 100))
+            .orElse("; there is no treatment threshold then");
     return String.format(
         Locale.ROOT,
         "On %s, as winter bees begin to be raised, a wash of %d bees finds about %s%s.",

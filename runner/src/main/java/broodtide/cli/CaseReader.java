@@ -33,9 +33,6 @@ import java.util.stream.Stream;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
-  /** Thresholds that hold when none are named. */
-  private static final String USUAL_THRESHOLDS = "common-practice";
-
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
@@ -85,7 +82,8 @@ final class CaseReader {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
     ThresholdSet thresholds =
-        ThresholdLibrary.find(options.threshold == null ? USUAL_THRESHOLDS : options.threshold);
+        ThresholdLibrary.find(
+            options.threshold == null ? ThresholdLibrary.usual() : options.threshold);
     List<ColonyCase> cases = new ArrayList<>();
     Map<String, List<Wash>> washes = washes(file);
     readGiven(washes.keySet());

@@ -64,8 +64,9 @@ final class ColonyOptions {
       names = "--threshold",
       paramLabel = "THRESHOLD",
       description =
-          "Set of thresholds, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
-              + " Default: common-practice.",
+          "Treatment threshold: a set by name (${COMPLETION-CANDIDATES}), the path of a JSON file,"
+              + " N (mites per 100 bees) or N/300 (mites in 300 bees). Default: kulhanek-2021, 3"
+              + " per 100.",
       completionCandidates = KnownWords.Thresholds.class)
   @Nullable String threshold;
 

@@ -60,7 +60,7 @@ final class KnownWords {
     }
   }
 
-  /** The shipped sets of thresholds. */
+  /** The shipped sets of treatment thresholds. */
   static final class Thresholds implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {

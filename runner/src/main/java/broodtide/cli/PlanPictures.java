@@ -6,7 +6,6 @@ import broodtide.compare.Comparison;
 import broodtide.compare.PlanDay;
 import broodtide.compare.PlanRun;
 import broodtide.compare.Spread;
-import broodtide.compare.YearStages;
 import broodtide.control.Control;
 import broodtide.report.Almanac;
 import broodtide.report.Answer;
@@ -27,7 +26,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
 final class PlanPictures {
@@ -62,10 +61,14 @@ final class PlanPictures {
             + Digits.count(comparison.posterior().members().size())
             + " simulated colonies that fit them; bands: half and nine in ten of these"
             + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
+    Threshold threshold = threshold(c, end);
+    if (threshold == null) {
+      subtitle += " No treatment threshold on these days " + c.thresholds().where() + ".";
+    }
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
         .washes(points(c.washes()))
-        .threshold(threshold(c, end))
+        .threshold(threshold)
         .almanac(almanac.today(c.now()))
         .logarithmic();
   }
@@ -121,18 +124,13 @@ final class PlanPictures {
     return out;
   }
 
-  private static Threshold threshold(ColonyCase c, LocalDate end) {
-    YearStages stages = c.stages();
-    List<Threshold.Level> levels = new ArrayList<>();
-    double last = -1;
-    for (LocalDate d = c.start(); !d.isAfter(end); d = d.plusDays(1)) {
-      Optional<Double> level = stages.thresholdOn(c.thresholds(), d);
-      if (level.isPresent() && level.get() != last) {
-        last = level.get();
-        levels.add(new Threshold.Level(d, last));
-      }
-    }
-    return new Threshold("threshold: " + c.thresholds().name(), levels);
+  /** The treatment threshold as steps; null when there is none on any day shown. */
+  private static @Nullable Threshold threshold(ColonyCase c, LocalDate end) {
+    List<Threshold.Level> levels =
+        c.stages().thresholdSteps(c.thresholds(), c.start(), end).stream()
+            .map(s -> new Threshold.Level(s.from(), s.to(), s.perHundred()))
+            .toList();
+    return levels.isEmpty() ? null : new Threshold("threshold: " + c.thresholds().name(), levels);
   }
 
   private static Almanac almanac(ColonyCase c, LocalDate end) {

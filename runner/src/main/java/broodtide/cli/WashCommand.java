@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
     header = "What one count says.",
     description = {
       "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the threshold of the season, and what it implies for the whole colony."
+          + " the treatment threshold, and what it implies for the whole colony."
     },
     footer = {"  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime"})
 final class WashCommand implements Callable<Integer> {
@@ -84,11 +84,12 @@ final class WashCommand implements Callable<Integer> {
       names = "--threshold",
       paramLabel = "THRESHOLD",
       description =
-          "Set of thresholds, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
-              + " Default: ${DEFAULT-VALUE}.",
+          "Treatment threshold: a set by name (${COMPLETION-CANDIDATES}), the path of a JSON file,"
+              + " N (mites per 100 bees) or N/300 (mites in 300 bees). Default: kulhanek-2021, 3"
+              + " per 100.",
       completionCandidates = KnownWords.Thresholds.class,
-      defaultValue = "common-practice")
-  private String threshold = "common-practice";
+      defaultValue = "kulhanek-2021")
+  private String threshold = ThresholdLibrary.usual();
 
   @Option(
       names = "--hives",

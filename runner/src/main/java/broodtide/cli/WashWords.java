@@ -28,21 +28,26 @@ final class WashWords {
             + " per 100, likely "
             + Digits.range(seen.low(), seen.high())
             + " (nine times in ten).");
-    if (r.threshold().isPresent()) {
-      double threshold = r.threshold().getAsDouble();
+    if (r.threshold().isEmpty()) {
+      out.add(
+          "There is no treatment threshold on "
+              + Plain.day(r.wash().date())
+              + " "
+              + r.thresholds().where()
+              + ".");
+    } else {
       out.add(
           "On "
               + Plain.day(r.wash().date())
               + " ("
               + r.stage().title()
-              + ") the threshold of \""
-              + r.thresholds().name()
-              + "\" is "
-              + Digits.two(threshold)
+              + ") the treatment threshold "
+              + r.thresholds().where()
+              + " is "
+              + Plain.threshold(r.threshold().getAsDouble())
               + " per 100; "
               + above(r.chanceAbove())
               + ".");
-      r.words().ifPresent(w -> out.add("At such a count: " + w + "."));
     }
     Interval mites = r.mitesInAll().interval(0.9);
     out.add(
@@ -61,8 +66,8 @@ final class WashWords {
   static String above(double chance) {
     String odds = Odds.words(chance);
     return odds.startsWith("almost")
-        ? "the colony " + odds + " stands above the threshold"
-        : "the odds that the colony stands above the threshold are " + odds;
+        ? "the colony " + odds + " stands above the treatment threshold"
+        : "the odds that the colony stands above the treatment threshold are " + odds;
   }
 
   /** The result as JSON, to which a caller may add. */
@@ -81,17 +86,19 @@ final class WashWords {
     if (r.threshold().isPresent()) {
       n.put("threshold", r.threshold().getAsDouble());
       n.put("chanceAboveThreshold", r.chanceAbove());
+    } else {
+      n.putNull("threshold");
+      n.putNull("chanceAboveThreshold");
     }
     n.put("adultsTaken", r.adults());
     n.put("mitesInAllMedian", r.mitesInAll().median());
     interval(n.putObject("mitesInAll90"), r.mitesInAll().interval(0.9));
-    r.words().ifPresent(words -> n.put("atSuchACount", words));
     return n;
   }
 
   /** Where such a colony would stand in autumn, for people. */
   static String ahead(CountOutlook o) {
-    return "What it leads to: left alone, a colony of which this one count is known would stand at"
+    return "Left alone, a colony of which this one count is known would stand at"
         + " about "
         + Plain.level(o.infestation().median())
         + " mites per 100 bees on "

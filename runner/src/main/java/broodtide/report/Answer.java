@@ -78,6 +78,9 @@ public record Answer(Comparison comparison) {
   public List<String> further() {
     List<String> out = new ArrayList<>();
     out.add(crossing());
+    if (comparison.colony().hasThreshold() && threshold().isEmpty()) {
+      out.add(noneThen());
+    }
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
     if (comparison.runs().size() > 1) {
@@ -129,7 +132,9 @@ public record Answer(Comparison comparison) {
       s.append(')');
       threshold()
           .ifPresent(
-              l -> s.append("; over the threshold ").append(Odds.seasons(chanceOver(run, l))));
+              l ->
+                  s.append("; over the treatment threshold ")
+                      .append(Odds.seasons(chanceOver(run, l))));
     }
     later(run).ifPresent(loss -> s.append("; ").append(loss));
     return s.append('.').toString();
@@ -137,7 +142,7 @@ public record Answer(Comparison comparison) {
 
   /** A threshold, and what it means in a wash: {@code 0.67 (2 in 300)}. */
   static String thresholdWords(ThresholdSet thresholds, double perHundred) {
-    String words = Digits.two(perHundred);
+    String words = Plain.threshold(perHundred);
     return thresholds.perBees() == 100
         ? words
         : words
@@ -154,8 +159,13 @@ public record Answer(Comparison comparison) {
     String head =
         "Mites per 100 bees on " + Plain.day(day()) + ", with the range of nine seasons in ten";
     return threshold()
-        .map(l -> head + "; the threshold then is " + thresholdWords(c.thresholds(), l) + ".")
-        .orElse(head + ".");
+        .map(
+            l ->
+                head
+                    + "; the treatment threshold then is "
+                    + thresholdWords(c.thresholds(), l)
+                    + ".")
+        .orElse(head + ". " + noneThen());
   }
 
   private String outlook(PlanRun run) {
@@ -198,8 +208,8 @@ public record Answer(Comparison comparison) {
     Optional<Double> threshold = threshold();
     return threshold.isEmpty()
         ? ""
-        : ", over the threshold of "
-            + Digits.two(threshold.get())
+        : ", over the treatment threshold of "
+            + Plain.threshold(threshold.get())
             + " "
             + Odds.seasons(chanceOver(run, threshold.get()));
   }
@@ -207,7 +217,15 @@ public record Answer(Comparison comparison) {
   /** The threshold on the {@link #day}. */
   private Optional<Double> threshold() {
     ColonyCase c = comparison.colony();
-    return c.stages().thresholdOn(c.thresholds(), day());
+    return c.thresholdOn(day());
+  }
+
+  private String noneThen() {
+    return "There is no treatment threshold on "
+        + Plain.day(day())
+        + " "
+        + comparison.colony().thresholds().where()
+        + ".";
   }
 
   private double chanceOver(PlanRun run, double threshold) {
@@ -216,23 +234,32 @@ public record Answer(Comparison comparison) {
         / (double) values.length;
   }
 
-  /** When the first plan first goes over the threshold of the season. */
+  /** When the first plan first goes over the treatment threshold. */
   private String crossing() {
     ColonyCase c = comparison.colony();
+    if (!c.hasThreshold()) {
+      return "There is no treatment threshold between "
+          + Plain.day(c.now())
+          + " and "
+          + Plain.day(c.until())
+          + " "
+          + c.thresholds().where()
+          + ".";
+    }
     int[] days = first().daysToThreshold();
     double already = PlanFigures.shareWithin(days, 0);
     if (already > 0.5) {
       String words = Odds.words(already);
       return words.startsWith("almost")
-          ? "It is " + words + " over today's threshold already."
-          : "Chances are " + words + " that it is over today's threshold already.";
+          ? "It is " + words + " over today's treatment threshold already."
+          : "Chances are " + words + " that it is over today's treatment threshold already.";
     }
     Optional<LocalDate> middle = PlanFigures.medianDay(days, c.now());
     return middle.isPresent()
-        ? "More likely than not it is over the threshold of the season by "
+        ? "More likely than not it is over the treatment threshold by "
             + Plain.day(middle.get())
             + "."
-        : "It goes over the threshold at some time before "
+        : "It goes over the treatment threshold at some time before "
             + Plain.day(c.until())
             + " "
             + Odds.seasons(PlanFigures.share(days))

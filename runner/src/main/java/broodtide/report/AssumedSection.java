@@ -31,7 +31,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
       lines.add(decision(c));
     }
     lines.add(
-        "The thresholds are counts of alcohol washes, which find about "
+        "Treatment thresholds are counts of washes, which find about "
             + Digits.percent(WashMethod.ALCOHOL.recovery().mean())
             + " of the mites; the forecasts count all mites on adult bees, so that a wash would"
             + " show a little less.");
@@ -87,18 +87,29 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + ", give or take the doubt shown above.";
   }
 
-  private static String thresholds(ThresholdSet thresholds) {
-    String known = thresholds.tag() == Tag.MEMORY ? ", not checked against a source" : "";
-    return "Thresholds: \u201c"
-        + thresholds.title()
+  private static String thresholds(ThresholdSet set) {
+    return "Treatment threshold: \u201c"
+        + set.title()
         + "\u201d ("
-        + thresholds.name()
+        + set.name()
         + "; "
-        + thresholds.region()
-        + "). Source: "
-        + thresholds.source()
-        + (thresholds.source().contains("no source") ? "" : known)
-        + ".";
+        + set.region()
+        + "), "
+        + known(set.tag())
+        + ". Source: "
+        + set.source()
+        + ". On days that it does not name there is no threshold. Published thresholds for July"
+        + " differ threefold.";
+  }
+
+  private static String known(Tag tag) {
+    return switch (tag) {
+      case SEEN -> "seen in its source";
+      case DATA -> "computed from open data";
+      case DERIVED -> "reckoned from its source";
+      case MEMORY -> "from memory, not checked against a source";
+      case CHOICE -> "a choice";
+    };
   }
 
   private String done(ColonyCase c) {

@@ -57,7 +57,7 @@ public final class PlanColumns {
                     "mites_per_100",
                     answer::on,
                     new PlanColumn.Figure("day", run -> day.toString())),
-                band("mites_at_closing_up", PlanRun::mitesAtClosing))
+                band("mites_when_raised", PlanRun::mitesWhenRaised))
             .flatMap(List::stream)
             .toList());
   }
@@ -87,11 +87,14 @@ public final class PlanColumns {
   private PlanColumn overThreshold() {
     return new PlanColumn(
         "over threshold",
-        "Over the threshold",
-        "Chance of standing over the threshold of the season at some time from now on, and the day"
-            + " by which half of the seasons have.",
+        "Over the treatment threshold",
+        "Chance of standing over the treatment threshold of the day at some time from now on, and"
+            + " the day by which half of the seasons have.",
         false,
         run -> {
+          if (!colony.hasThreshold()) {
+            return PlanColumn.Cell.NONE;
+          }
           int[] days = run.daysToThreshold();
           Optional<LocalDate> half = PlanFigures.medianDay(days, colony.now());
           return new PlanColumn.Cell(
@@ -102,7 +105,10 @@ public final class PlanColumns {
         List.of(
             new PlanColumn.Figure(
                 "chance_over_threshold",
-                run -> Csv.number(PlanFigures.share(run.daysToThreshold()))),
+                run ->
+                    colony.hasThreshold()
+                        ? Csv.number(PlanFigures.share(run.daysToThreshold()))
+                        : ""),
             new PlanColumn.Figure(
                 "median_day_over_threshold",
                 run ->

@@ -5,23 +5,27 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A threshold that steps through the season.
+ * A treatment threshold that steps through the season, and may be missing on some days.
  *
  * @param name written beside it, for instance {@code threshold: 3 per 100}
- * @param levels one or more steps; kept in order of date
+ * @param levels one or more steps that do not overlap; kept in order of date
  */
 public record Threshold(String name, List<Level> levels) {
   /**
    * One step.
    *
-   * @param from first day it holds; it holds until the next step
+   * @param from first day it holds
+   * @param to last day it holds
    * @param value its height, in the unit of the chart
    */
-  public record Level(LocalDate from, double value) {
+  public record Level(LocalDate from, LocalDate to, double value) {
     public Level {
       if (!(value >= 0) || !Double.isFinite(value)) {
         throw new IllegalArgumentException(
             "threshold from " + from + " is " + value + "; allowed is 0 or more");
+      }
+      if (to.isBefore(from)) {
+        throw new IllegalArgumentException("threshold ends on " + to + ", before it begins");
       }
     }
   }

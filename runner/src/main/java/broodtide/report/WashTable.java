@@ -13,6 +13,7 @@ import java.util.Optional;
 /** What the washes of one colony say, one by one. */
 record WashTable(ColonyResult result) {
   private static final double LEVEL = 0.9;
+  private static final String OVER = "Over the treatment threshold";
 
   void write(Html h, String heading) {
     h.element(heading, "What the washes say");
@@ -28,7 +29,7 @@ record WashTable(ColonyResult result) {
             + " Poisson where the bees were not counted). Thresholds are held against what an"
             + " alcohol wash would have shown.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
-    for (String title : List.of("Day", "Count", "Per 100 bees", "Over the threshold", "Fit")) {
+    for (String title : List.of("Day", "Count", "Per 100 bees", OVER, "Fit")) {
       h.element("th", title, "scope", "col", "role", "columnheader");
     }
     h.close().close();
@@ -60,13 +61,13 @@ record WashTable(ColonyResult result) {
     YearStages stages = colony.stages();
     Optional<Double> threshold = stages.thresholdOn(colony.thresholds(), w.date());
     if (threshold.isEmpty()) {
-      cell(h, "Over the threshold", "-", "no threshold for this season");
+      cell(h, OVER, "-", "no treatment threshold on this day " + colony.thresholds().where());
       return;
     }
     double chance = Infestation.of(w).asAlcoholWash().chanceAbove(threshold.get());
     cell(
         h,
-        "Over the threshold",
+        OVER,
         chance(Math.max(0, Math.min(1, chance))),
         "threshold "
             + Answer.thresholdWords(colony.thresholds(), threshold.get())

@@ -188,15 +188,15 @@ function threshold({ scale, rem, picture }, svg) {
   let path = '';
   steps.forEach((step, i) => {
     const from = Math.max(0, daysBetween(picture.start, step.from));
-    const to = i + 1 < steps.length
-      ? daysBetween(picture.start, steps[i + 1].from) : scale.days;
+    const to = Math.min(scale.days, daysBetween(picture.start, step.to) + 1);
+    const joins = i > 0 && daysBetween(steps[i - 1].to, step.from) === 1;
     const y = scale.y(step.value).toFixed(1);
-    path += `${i ? 'L' : 'M'}${scale.x(from).toFixed(1)} ${y}L${scale.x(to).toFixed(1)} ${y}`;
+    path += `${joins ? 'L' : 'M'}${scale.x(from).toFixed(1)} ${y}L${scale.x(to).toFixed(1)} ${y}`;
   });
   draw(svg, 'path', { d: path, class: 'threshold' });
   draw(svg, 'text',
-    { x: scale.left + 4, y: scale.y(steps[0].value) - 0.35 * rem, class: 'threshold-name' },
-    'usual threshold');
+    { x: scale.x(Math.max(0, daysBetween(picture.start, steps[0].from))) + 4, y: scale.y(steps[0].value) - 0.35 * rem, class: 'threshold-name' },
+    'treatment threshold');
 }
 
 function curve({ scale, picture }, svg, line) {

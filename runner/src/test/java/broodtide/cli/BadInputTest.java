@@ -128,8 +128,8 @@ class BadInputTest {
       refused(call + "temperate --threshold @" + file);
       refused(command + " --study @" + file);
     }
-    assertThat(refused(call + "temperate --threshold commonpractice"))
-        .contains("did you mean \"common-practice\"?");
+    assertThat(refused(call + "temperate --threshold kulhanek2021"))
+        .contains("did you mean \"kulhanek-2021\"?");
     for (String file : List.of("nowhere.csv", "folder", "empty.csv", "noise.csv", "sound.csv")) {
       refused(call + "temperate --given @" + file);
     }

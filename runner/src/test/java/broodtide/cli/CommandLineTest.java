@@ -72,8 +72,9 @@ class CommandLineTest {
     assertThat(r.code()).isZero();
     assertThat(r.out().replaceAll("\\s+", " "))
         .contains(
-            "7 mites in 300 bees is 2.3 per 100", "the threshold of \"common-practice\" is 0.67")
-        .contains("the colony almost certainly stands above the threshold");
+            "7 mites in 300 bees is 2.3 per 100",
+            "the treatment threshold in set \"kulhanek-2021\" is 3 per 100")
+        .contains("the odds that the colony stands above the treatment threshold are");
   }
 
   @ParameterizedTest

@@ -79,9 +79,9 @@ final class InventedSeason {
     return new Threshold(
         "threshold",
         List.of(
-            new Threshold.Level(LocalDate.of(2026, 4, 1), 1),
-            new Threshold.Level(LocalDate.of(2026, 7, 1), 4.7),
-            new Threshold.Level(LocalDate.of(2026, 9, 15), 1)));
+            new Threshold.Level(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 6, 30), 1),
+            new Threshold.Level(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 9, 14), 4.7),
+            new Threshold.Level(LocalDate.of(2026, 9, 15), LocalDate.of(2027, 3, 31), 1)));
   }
 
   static Almanac almanac() {

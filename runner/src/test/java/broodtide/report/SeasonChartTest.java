@@ -80,6 +80,21 @@ class SeasonChartTest {
   }
 
   @Test
+  void aThresholdIsNotDrawnOnDaysWithoutOne() {
+    List<Threshold.Level> april =
+        List.of(new Threshold.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 31), 1));
+    List<Threshold.Level> both = new ArrayList<>(april);
+    both.add(new Threshold.Level(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 8, 31), 4.7));
+    Drawn drawn = Drawn.of(InventedSeason.forecast().threshold(new Threshold("threshold", both)));
+    assertThat(Drawn.paths(drawn.groups("threshold").get(0))).hasSize(2);
+    double[] end = Drawn.points(Drawn.paths(drawn.groups("threshold").get(0)).get(0)).get(1);
+    assertThat(end[0]).isCloseTo(centre(word(drawn, "Jun")), within(0.2));
+    assertThatThrownBy(
+            () -> new Threshold.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 4, 1), 1))
+        .hasMessageContaining("before it begins");
+  }
+
+  @Test
   void onlyThresholdStepsOfTheDaysShownAreDrawn() {
     LocalDate d = LocalDate.of(2026, 7, 1);
     Days days = new Days(d, d.plusDays(60), 0, 100);

@@ -62,6 +62,21 @@ public record ColonyCase(
     }
   }
 
+  /**
+   * {@return the treatment threshold on a day, mites per 100 bees as a wash shows them; empty when
+   * there is none}
+   *
+   * @param day the day
+   */
+  public Optional<Double> thresholdOn(LocalDate day) {
+    return stages().thresholdOn(thresholds, day);
+  }
+
+  /** {@return whether there is a treatment threshold on any day from the decision on} */
+  public boolean hasThreshold() {
+    return now.datesUntil(until.plusDays(1)).anyMatch(d -> thresholdOn(d).isPresent());
+  }
+
   /** {@return the stages of the place's year} */
   public YearStages stages() {
     return new YearStages(model.climate());

@@ -18,7 +18,8 @@ import java.util.OptionalDouble;
  * @param wash the wash
  * @param stage the stage of the year
  * @param thresholds the thresholds it is held against
- * @param threshold the threshold of the day, mites per 100 bees as an alcohol wash shows them
+ * @param threshold the treatment threshold of the day, mites per 100 bees as an alcohol wash shows
+ *     them; empty when the set names none
  * @param adults adult bees of the climate's standard year on that day
  * @param mitesPerMiteOnBees all mites for each mite on bees in that season
  */
@@ -74,11 +75,6 @@ public record CountReading(
    */
   public double chanceAbove() {
     return Infestation.of(wash).asAlcoholWash().chanceAbove(threshold.orElseThrow());
-  }
-
-  /** {@return what the thresholds say in words at this count} */
-  public Optional<String> words() {
-    return thresholds.words(stage, wash.perHundred());
   }
 
   /** {@return all mites of a colony of the usual size} */

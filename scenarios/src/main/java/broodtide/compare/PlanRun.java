@@ -175,11 +175,8 @@ public final class PlanRun {
     return run.values(Quantity.SOUND_WINTER_BEES, day);
   }
 
-  /**
-   * {@return all mites, in mites, left when the winter bees have been raised and the hive is closed
-   * up}
-   */
-  public Spread mitesAtClosing() {
+  /** {@return all mites, in mites, left when the winter bees have been raised} */
+  public Spread mitesWhenRaised() {
     return on(Quantity.MITES, colony.raised());
   }
 

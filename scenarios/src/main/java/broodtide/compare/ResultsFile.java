@@ -132,13 +132,13 @@ public final class ResultsFile {
     LocalDate raised = c.raised();
     ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
     band(then.putObject("infestation"), Spread.of(run.infestation(raised)));
-    band(then.putObject("mites"), run.mitesAtClosing());
+    band(then.putObject("mites"), run.mitesWhenRaised());
     band(node.putObject("infestationAtEnd"), Spread.of(run.infestation(c.until())));
     band(node.putObject("peakInfestation"), Spread.of(run.peaks()));
     node.put("peakDay", run.peakDay().toString());
     int[] toThreshold = run.daysToThreshold();
     node.put("chanceDiedOut", six(run.shareLost(c.until())));
-    node.put("chanceOverThreshold", six(PlanFigures.share(toThreshold)));
+    node.put("chanceOverThreshold", c.hasThreshold() ? six(PlanFigures.share(toThreshold)) : null);
     PlanFigures.medianDay(toThreshold, c.now())
         .ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
     dayOverThreshold(node.putObject("dayOverThreshold"), toThreshold, c);

@@ -51,7 +51,7 @@ public sealed interface Rule {
    *
    * @param name the rule in words
    * @param perHundred treat when a wash reads over this many mites per 100 bees; empty for the
-   *     threshold of the season
+   *     treatment threshold of the day
    * @param control what is given
    * @param apart days from the start of a treatment in which no other is begun, 1 to 365
    */

@@ -18,8 +18,8 @@ import java.util.regex.Pattern;
 public final class RuleText {
   private static final String ALLOWED =
       "\"never\", \"N with CONTROL\" (N mites per 100 bees), \"threshold with CONTROL\" (the"
-          + " threshold of the season), each of these two with \"wait DAYS\" after it if you like,"
-          + " or \"on DATE with CONTROL and on DATE with CONTROL ...\"";
+          + " treatment threshold of the day), each of these two with \"wait DAYS\" after it if you"
+          + " like, or \"on DATE with CONTROL and on DATE with CONTROL ...\"";
   private static final Pattern OVER =
       Pattern.compile("(threshold|\\d+(?:\\.\\d+)?) with (\\S+)(?: wait (\\d{1,3}))?");
   private static final Pattern ON = Pattern.compile("on (\\d{4}-\\d{2}-\\d{2}) with (\\S+)");
@@ -38,6 +38,10 @@ public final class RuleText {
     String plain = text.strip().replaceAll("\\s+", " ");
     if (plain.equals("never")) {
       return new Rule.Never(plain);
+    }
+    if (plain.startsWith("limit with ")) {
+      throw new OutOfRange(
+          "--rule", '"' + text + '"', "\"threshold" + plain.substring("limit".length()) + '"');
     }
     Matcher over = OVER.matcher(plain);
     if (over.matches()) {

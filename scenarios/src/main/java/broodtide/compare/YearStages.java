@@ -44,20 +44,44 @@ public record YearStages(Climate climate) {
   }
 
   /**
-   * {@return the threshold on a day, mites per 100 adult bees} A stage for which the set names no
-   * threshold keeps that of the stage before; empty when no stage has one.
+   * {@return the treatment threshold on a day, mites per 100 adult bees; empty when the set names
+   * none for that day}
    *
-   * @param thresholds the set of thresholds
+   * @param thresholds the set
    * @param day the day
    */
   public Optional<Double> thresholdOn(ThresholdSet thresholds, LocalDate day) {
-    for (int back = 0; back < YEAR; back++) {
-      Optional<Double> threshold = thresholds.perHundred(on(day.minusDays(back)));
-      if (threshold.isPresent()) {
-        return threshold;
+    return thresholds.perHundred(on(day), day, climate.southern());
+  }
+
+  /**
+   * A treatment threshold that stays the same from day to day.
+   *
+   * @param from first day
+   * @param to last day
+   * @param perHundred mites per 100 adult bees
+   */
+  public record Step(LocalDate from, LocalDate to, double perHundred) {}
+
+  /**
+   * {@return the treatment threshold between two days as steps; days without one are in none}
+   *
+   * @param thresholds the set
+   * @param from the first day that counts
+   * @param to the last day that counts
+   */
+  public List<Step> thresholdSteps(ThresholdSet thresholds, LocalDate from, LocalDate to) {
+    List<Step> out = new ArrayList<>();
+    for (LocalDate d = from; !d.isAfter(to); d = d.plusDays(1)) {
+      Optional<Double> value = thresholdOn(thresholds, d);
+      if (value.isPresent()) {
+        Step last = out.isEmpty() ? null : out.get(out.size() - 1);
+        boolean goesOn =
+            last != null && last.to().plusDays(1).equals(d) && last.perHundred() == value.get();
+        out.add(new Step(goesOn ? out.remove(out.size() - 1).from() : d, d, value.get()));
       }
     }
-    return Optional.empty();
+    return out;
   }
 
   /**

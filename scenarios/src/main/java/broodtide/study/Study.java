@@ -34,7 +34,7 @@ import java.util.stream.Stream;
  * @param washes the file of washes, if there is one
  * @param given controls already carried out, which every plan shares
  * @param plans plans to compare, at least one
- * @param thresholds thresholds that washes are held against
+ * @param thresholds treatment thresholds that washes are held against
  * @param bees rates of the bees that differ from the defaults
  * @param mites rates of the mites that differ from the defaults
  */

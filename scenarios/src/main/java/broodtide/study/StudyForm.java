@@ -108,13 +108,13 @@ final class StudyForm {
   static final Field<List<Placed<Draft>>> PLANS =
       Field.required(
           "plans", new ListForm<>(new Placed.Keeping<>(PLAN), 1, 50), "plans to lay side by side");
-  static final Field<Referred<ThresholdSet>> THRESHOLDS =
+  static final Field<Referred<ThresholdSet>> THRESHOLD =
       Field.optional(
           "threshold",
           new ThresholdForm(),
           ThresholdForm.usual(),
-          "thresholds that washes are held against: a name of the library, or the path of a file of"
-              + " your own");
+          "treatment threshold that washes are held against: a set of the library by name, the path"
+              + " of a file of your own, or a figure, as \"3\" per 100 bees or \"9/300\"");
 
   private static final Field<Map<String, Double>> BEES =
       Field.optional(
@@ -161,7 +161,7 @@ final class StudyForm {
               WASHES,
               GIVEN,
               PLANS,
-              THRESHOLDS,
+              THRESHOLD,
               OVERRIDES),
           StudyForm::make,
           StudyForm::spell);
@@ -187,7 +187,7 @@ final class StudyForm {
             washes,
             values(in.need(GIVEN)),
             plans(in.need(PLANS)),
-            in.need(THRESHOLDS),
+            in.need(THRESHOLD),
             overrides.bees(),
             overrides.mites());
     StudyChecks.colonyLives(in, study);
@@ -214,7 +214,7 @@ final class StudyForm {
             .map(p -> new Draft(p.name(), p.controls().stream().map(Placed::nowhere).toList()))
             .map(Placed::nowhere)
             .toList());
-    out.put(THRESHOLDS, s.thresholds());
+    out.put(THRESHOLD, s.thresholds());
     out.put(OVERRIDES, new Overrides(s.bees(), s.mites()));
   }
 

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
 
-/** Thresholds by their name in the library or the path of a file. */
+/** Treatment thresholds by the name of a set, the path of a file, or a figure. */
 record ThresholdForm() implements Form<Referred<ThresholdSet>> {
   /** The thresholds that hold when a study names none. */
   static Referred<ThresholdSet> usual() {
@@ -19,7 +19,9 @@ record ThresholdForm() implements Form<Referred<ThresholdSet>> {
   public @Nullable Referred<ThresholdSet> read(Node node, Reading in) {
     if (!(node instanceof Node.Text text)) {
       in.fault(
-          node, "allowed is the name of thresholds or a path ending in .json, in double quotes");
+          node,
+          "allowed in double quotes is the name of a set of treatment thresholds, a path ending in"
+              + " .json, or a figure such as \"3\" or \"9/300\"");
       return null;
     }
     ThresholdSet set = in.lookUp(node, () -> ThresholdLibrary.find(text.value(), in.source()));

@@ -20,7 +20,7 @@ class CountOutlookTest {
       return CountOutlook.of(
           Wash.of(day, "A", mites, 300),
           TEMPERATE,
-          ThresholdLibrary.shipped("common-practice"),
+          ThresholdLibrary.shipped("kulhanek-2021"),
           workers);
     }
   }

@@ -35,7 +35,7 @@ final class Invented {
         UNTIL,
         WASHES,
         List.of(given),
-        ThresholdLibrary.shipped("common-practice"),
+        ThresholdLibrary.shipped("kulhanek-2021"),
         Priors.defaults());
   }
 

@@ -65,7 +65,7 @@ class PlanRunTest {
             until,
             List.of(),
             List.of(),
-            ThresholdLibrary.shipped("common-practice"),
+            ThresholdLibrary.shipped("kulhanek-2021"),
             Priors.defaults());
     Scenario season = c.season(plan);
     try (Workers workers = new Workers(1)) {

@@ -42,7 +42,7 @@ class PlansSideBySideTest {
                 Wash.of(LocalDate.of(2026, 5, 20), "A", 2, 295),
                 Wash.of(LocalDate.of(2026, 6, 21), "A", 6, 320)),
             List.of(),
-            ThresholdLibrary.shipped("common-practice"),
+            ThresholdLibrary.shipped("kulhanek-2021"),
             Priors.defaults());
     posterior = colony.posterior(new SeasonPosterior.Effort(512, 2, 11), WORKERS, Progress.NONE);
   }

@@ -77,7 +77,7 @@ enum AnyFile {
       assertThat(control.at(TODAY).from()).isEqualTo(TODAY);
     }
   },
-  THRESHOLDS("common-practice.json", "dry-summer-inland.json") {
+  THRESHOLDS("kulhanek-2021.json", "gds-france.json", "strange-sheppard-2001.json") {
     @Override
     void read(byte[] bytes) {
       assertThat(ThresholdLibrary.read(text(bytes)).thresholds()).isNotEmpty();
