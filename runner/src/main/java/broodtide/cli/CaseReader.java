@@ -4,8 +4,8 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.StudyPriors;
 import broodtide.assessment.YearStages;
 import broodtide.catalog.Assumptions;
-import broodtide.catalog.LimitLibrary;
 import broodtide.catalog.Surroundings;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
@@ -17,7 +17,7 @@ import broodtide.season.Climate;
 import broodtide.study.Study;
 import broodtide.study.TreatmentFile;
 import broodtide.study.WashFile;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
 import java.io.IOException;
@@ -34,9 +34,6 @@ import java.util.stream.Stream;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
-  /** Limits that hold when none are named. */
-  private static final String USUAL_LIMITS = "common-practice";
-
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
@@ -85,7 +82,9 @@ final class CaseReader {
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
-    LimitSet limits = LimitLibrary.find(options.limits == null ? USUAL_LIMITS : options.limits);
+    ThresholdSet thresholds =
+        ThresholdLibrary.find(
+            options.threshold == null ? ThresholdLibrary.usual() : options.threshold);
     List<ColonyCase> cases = new ArrayList<>();
     Map<String, List<Wash>> washes = washes(file);
     readGiven(washes.keySet());
@@ -104,7 +103,7 @@ final class CaseReader {
               checked(until, now),
               taken,
               given,
-              limits,
+              thresholds,
               Priors.defaults()));
     }
     notes.add(decided(cases));
@@ -192,7 +191,9 @@ final class CaseReader {
             checked(until, now),
             taken,
             given,
-            options.limits == null ? study.limits().value() : LimitLibrary.find(options.limits),
+            options.threshold == null
+                ? study.thresholds().value()
+                : ThresholdLibrary.find(options.threshold),
             priors);
     return new Cases(List.of(c), Optional.of(study), notes);
   }

@@ -2,7 +2,7 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.lesson.Library;
 import broodtide.season.Climate;
@@ -20,7 +20,7 @@ class CountOutlookTest {
       return CountOutlook.of(
           Wash.of(day, "A", mites, 300),
           TEMPERATE,
-          LimitLibrary.shipped("common-practice"),
+          ThresholdLibrary.shipped("kulhanek-2021"),
           workers);
     }
   }
