@@ -66,7 +66,7 @@ public class ReadingBench {
     StringBuilder text =
         new StringBuilder(
             """
-            {"title": "large", "climate": "temperate", "limits": "common-practice",
+            {"title": "large", "climate": "temperate", "threshold": "kulhanek-2021",
              "start": "2026-04-01", "until": "2027-03-31",
              "colony": {"name": "A", "framesOfBees": 8, "infestation": 1},
              "plans": [{"name": "wait"}\

@@ -8,8 +8,8 @@ package broodtide.wash;
  * <ul>
  *   <li>{@link #asCounted()}: the count as it is, with the chance of sampling alone;
  *   <li>{@link #asAlcoholWash()}: what an alcohol wash of brood-nest or mixed bees would have
- *       shown, the reading to hold against published limits, nearly all of which are counts of that
- *       kind;
+ *       shown, the reading to hold against published thresholds, nearly all of which are counts of
+ *       that kind;
  *   <li>{@link #inColony()}: all mites on the adult bees of the colony, corrected for recovery and
  *       for the frame, with the doubt about both: the reading a model of the colony needs.
  * </ul>

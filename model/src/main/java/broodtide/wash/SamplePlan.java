@@ -140,16 +140,16 @@ public record SamplePlan(
   }
 
   /**
-   * {@return chance that one wash reads below a limit although the hive stands at {@code
+   * {@return chance that one wash reads below a threshold although the hive stands at {@code
    * perHundred}}
    *
    * @param perHundred mites per 100 bees in truth
-   * @param limit the limit in mites per 100 bees as a wash shows them
+   * @param threshold the threshold in mites per 100 bees as a wash shows them
    * @param bees bees in the wash
    */
-  public double chanceOfMissing(double perHundred, double limit, int bees) {
+  public double chanceOfMissing(double perHundred, double threshold, int bees) {
     double p = share(perHundred) * recovery;
-    int below = (int) Math.ceil(limit * checkBees(bees) / 100 - 1e-9) - 1;
+    int below = (int) Math.ceil(threshold * checkBees(bees) / 100 - 1e-9) - 1;
     return new BinomialDistribution(null, bees, p).cumulativeProbability(below);
   }
 

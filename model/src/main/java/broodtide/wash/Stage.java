@@ -1,6 +1,6 @@
 package broodtide.wash;
 
-/** The parts of a beekeeping year that limits tell apart. */
+/** The parts of a beekeeping year that thresholds tell apart. */
 public enum Stage {
   /** Spring, colonies growing, before the main flow. */
   BUILD_UP("build-up", "spring build-up"),
@@ -8,7 +8,7 @@ public enum Stage {
   HONEY_FLOW("honey-flow", "honey flow"),
   /** Supers off, before winter bees are raised. */
   AFTER_HARVEST("after-harvest", "after harvest"),
-  /** The weeks in which winter bees are raised, before closing up. */
+  /** The weeks in which winter bees are raised. */
   WINTER_BEES("winter-bees", "raising of winter bees"),
   /** No brood. */
   BROODLESS("broodless", "broodless time");

@@ -1,11 +1,10 @@
 package broodtide.classroom;
 
 import broodtide.assessment.YearStages;
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.season.Climate;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,51 +12,35 @@ import java.util.Optional;
  * A climate with what its year means for a beekeeper, over the year that the explorer plays.
  *
  * @param climate the climate
- * @param limits the limit on mites per 100 bees, as steps
+ * @param thresholds the treatment threshold in mites per 100 bees, as steps
  * @param supers when honey supers usually stand
  * @param winterBees when winter bees are raised
  */
-record Place(Climate climate, List<Step> limits, List<Stretch> supers, List<Stretch> winterBees) {
-  /** The set of limits that the explorer draws. */
-  static final String LIMITS = "common-practice";
-
-  /**
-   * A limit from a day on.
-   *
-   * @param from first day
-   * @param value mites per 100 bees
-   */
-  record Step(LocalDate from, double value) {}
-
+record Place(
+    Climate climate,
+    List<YearStages.Step> thresholds,
+    List<Stretch> supers,
+    List<Stretch> winterBees) {
   /** Days from the first to the last, both included. */
   record Stretch(LocalDate from, LocalDate to) {}
 
   /** A climate's year. */
   static Place of(Climate climate, LocalDate first, LocalDate last) {
     YearStages stages = new YearStages(climate);
-    LimitSet set = LimitLibrary.shipped(LIMITS);
-    List<Step> steps = new ArrayList<>();
-    for (LocalDate d = first; !d.isAfter(last); d = d.plusDays(1)) {
-      Optional<Double> limit = stages.limitOn(set, d);
-      if (limit.isPresent()
-          && (steps.isEmpty() || steps.get(steps.size() - 1).value() != limit.get())) {
-        steps.add(new Step(d, limit.get()));
-      }
-    }
+    ThresholdSet set = ThresholdLibrary.shipped(ThresholdLibrary.usual());
     return new Place(
         climate,
-        List.copyOf(steps),
+        stages.thresholdSteps(set, first, last),
         stretches(stages.supers(first, last)),
         stretches(stages.winterBees(first, last)));
   }
 
-  /** The limit on a day, when there is one. */
-  Optional<Double> limitOn(LocalDate day) {
-    Optional<Double> found = Optional.empty();
-    for (Step step : limits) {
-      found = step.from().isAfter(day) ? found : Optional.of(step.value());
-    }
-    return found;
+  /** The threshold on a day, when there is one. */
+  Optional<Double> thresholdOn(LocalDate day) {
+    return thresholds.stream()
+        .filter(s -> !s.from().isAfter(day) && !s.to().isBefore(day))
+        .map(YearStages.Step::perHundred)
+        .findFirst();
   }
 
   private static List<Stretch> stretches(List<LocalDate[]> pairs) {

@@ -32,11 +32,17 @@ public final class SeasonJson {
     series.set("onBees", values(season.of(Quantity.MITES_ON_BEES)));
     series.set("inBrood", values(season.of(Quantity.MITES_IN_CELLS)));
     series.set("infestation", values(season.of(Quantity.INFESTATION)));
-    ArrayNode limit = out.putArray("limit");
+    ArrayNode threshold = out.putArray("threshold");
     colony
         .place()
-        .limits()
-        .forEach(s -> limit.addObject().put("from", s.from().toString()).put("value", s.value()));
+        .thresholds()
+        .forEach(
+            s ->
+                threshold
+                    .addObject()
+                    .put("from", s.from().toString())
+                    .put("to", s.to().toString())
+                    .put("value", s.perHundred()));
     ArrayNode spans = out.putArray("spans");
     stretches(spans, "honey supers on", colony.place().supers());
     stretches(spans, "winter bees raised", colony.place().winterBees());

@@ -31,7 +31,7 @@ final class Sentences {
     return winterBees.isEmpty() ? LocalDate.of(2026, 8, 15) : winterBees.get(0).from();
   }
 
-  /** What a wash would find when it matters, against the limit. */
+  /** What a wash would find when it matters, against the threshold. */
   String wash() {
     LocalDate on = turn();
     Optional<Double> infestation = season.at(Quantity.INFESTATION, on);
@@ -39,19 +39,19 @@ final class Sentences {
       return "The colony does not live to " + day(on) + ", when its winter bees would be raised.";
     }
     long mites = Math.round(infestation.get() * WASH / 100);
-    String limit =
+    String threshold =
         colony
             .place()
-            .limitOn(on)
-            .map(l -> "; the usual limit then is " + Math.round(l * WASH / 100))
-            .orElse("");
+            .thresholdOn(on)
+            .map(l -> "; the treatment threshold then is " + Math.round(l * WASH / 100))
+            .orElse("; there is no treatment threshold then");
     return String.format(
         Locale.ROOT,
         "On %s, as winter bees begin to be raised, a wash of %d bees finds about %s%s.",
         day(on),
         WASH,
         mites(mites),
-        limit);
+        threshold);
   }
 
   /** How it ends. */

@@ -5,9 +5,9 @@ import broodtide.assessment.StudyPriors;
 import broodtide.assessment.YearStages;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.LimitLibrary;
 import broodtide.catalog.Referred;
 import broodtide.catalog.Surroundings;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
@@ -20,7 +20,7 @@ import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.TreatmentFile;
 import broodtide.study.WashFile;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
 import java.io.IOException;
@@ -38,9 +38,6 @@ import java.util.stream.Stream;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
-  /** Limits that hold when none are named. */
-  private static final String USUAL_LIMITS = "common-practice";
-
   /** Years that can be looked ahead from the day of decision. */
   private static final int MOST_YEARS = 3;
 
@@ -101,7 +98,9 @@ final class CaseReader {
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
-    LimitSet limits = LimitLibrary.find(options.limits == null ? USUAL_LIMITS : options.limits);
+    ThresholdSet thresholds =
+        ThresholdLibrary.find(
+            options.threshold == null ? ThresholdLibrary.usual() : options.threshold);
     List<ColonyCase> cases = new ArrayList<>();
     Map<String, List<Wash>> washes = washes(file);
     readGiven(washes.keySet());
@@ -120,7 +119,7 @@ final class CaseReader {
               checked("--until", until, now),
               taken,
               given,
-              limits,
+              thresholds,
               Priors.defaults()));
     }
     notes.add(decided(cases));
@@ -214,7 +213,9 @@ final class CaseReader {
             checked(options.until == null ? "\"until\" of the study" : "--until", until, now),
             taken,
             given,
-            options.limits == null ? study.limits().value() : LimitLibrary.find(options.limits),
+            options.threshold == null
+                ? study.thresholds().value()
+                : ThresholdLibrary.find(options.threshold),
             priors);
     return new Cases(List.of(c), Optional.of(study), notes);
   }

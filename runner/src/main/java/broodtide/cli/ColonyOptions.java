@@ -61,13 +61,14 @@ final class ColonyOptions {
   @Nullable String neighbours;
 
   @Option(
-      names = "--limits",
-      paramLabel = "LIMITS",
+      names = "--threshold",
+      paramLabel = "THRESHOLD",
       description =
-          "Set of limits, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
-              + " Default: common-practice.",
-      completionCandidates = KnownWords.Limits.class)
-  @Nullable String limits;
+          "Treatment threshold: a set by name (${COMPLETION-CANDIDATES}), the path of a JSON file,"
+              + " N (mites per 100 bees) or N/300 (mites in 300 bees). Default: kulhanek-2021, 3"
+              + " per 100.",
+      completionCandidates = KnownWords.Thresholds.class)
+  @Nullable String threshold;
 
   @Option(
       names = "--supers",

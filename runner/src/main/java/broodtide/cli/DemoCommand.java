@@ -33,7 +33,7 @@ final class DemoCommand implements Callable<Integer> {
     return new Playing(desk, run, "demo")
         .opening(
             "An invented hobby apiary. It is late July, the honey is nearly ripe, and the last wash"
-                + " of one colony found 4 mites, fewer than the limit of the season. What now?")
+                + " of one colony found 4 mites, fewer than the treatment threshold. What now?")
         .play(cases, c -> cases.study().orElseThrow().plans());
   }
 }

@@ -2,8 +2,8 @@ package broodtide.cli;
 
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.LimitLibrary;
 import broodtide.catalog.Surroundings;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.forms.Nearest;
 import broodtide.measure.OutOfRange;
 import broodtide.wash.Frame;
@@ -60,11 +60,11 @@ final class KnownWords {
     }
   }
 
-  /** The shipped sets of limits. */
-  static final class Limits implements Iterable<String> {
+  /** The shipped sets of treatment thresholds. */
+  static final class Thresholds implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return LimitLibrary.names().iterator();
+      return ThresholdLibrary.names().iterator();
     }
   }
 

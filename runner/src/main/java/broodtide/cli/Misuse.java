@@ -49,6 +49,10 @@ final class Misuse {
     if (word.startsWith("-")) {
       Set<String> options = spec.optionsMap().keySet();
       String name = word.split("=", 2)[0];
+      if (name.equals("--limits") && options.contains("--threshold")) {
+        return "'--limits' is called --threshold now; write --threshold and the name of a set, a"
+            + " file, N (mites per 100 bees) or N/300";
+      }
       return "'" + name + "' is no option of '" + spec.qualifiedName() + "'" + hint(name, options);
     }
     if (!spec.subcommands().isEmpty()) {

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -35,13 +36,13 @@ import picocli.CommandLine.Option;
     header = "How a rule for treating fares.",
     description = {
       "Monitoring rules played through the season: wash regularly, treat when over a"
-          + " limit, with the luck of the scoop: how often a rule misses, treats needlessly,"
+          + " threshold, with the luck of the scoop: how often a rule misses, treats needlessly,"
           + " loses the colony.",
       "",
-      "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100"
-          + " bees; 'limit with CONTROL' goes by the limit of the season; 'wait DAYS' after"
-          + " either sets the days from one treatment to the next; 'on DATE with CONTROL and on"
-          + " DATE with CONTROL' treats by the calendar."
+      "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100 bees;"
+          + " 'threshold with CONTROL' goes by the treatment threshold of the day; 'wait DAYS'"
+          + " after either sets the days from one treatment to the next; 'on DATE with CONTROL and"
+          + " on DATE with CONTROL' treats by the calendar."
     },
     footer = {
       "  broodtide rules washes.csv --climate temperate",
@@ -119,8 +120,8 @@ final class RulesCommand implements Callable<Integer> {
     LocalDate harvest = c.stages().afterHarvest(c.now());
     List<Rule> out = new ArrayList<>();
     out.add(RuleText.read("never"));
-    for (String limit : List.of("1", "3", "limit")) {
-      out.add(RuleText.read(limit + " with " + with));
+    for (String threshold : List.of("1", "3", "threshold")) {
+      out.add(RuleText.read(threshold + " with " + with));
     }
     if (harvest.isBefore(c.until())) {
       out.add(RuleText.read("on " + harvest + " with " + with));
@@ -173,13 +174,14 @@ final class RulesCommand implements Callable<Integer> {
             + (days.size() == 1
                 ? "on " + Plain.shortDay(days.get(0))
                 : Plain.shortDay(days.get(0)) + " to " + Plain.shortDay(days.get(days.size() - 1)))
-            + ". Treated: treatments begun. Missed: washes at which the colony stood over the limit"
-            + " of the season in truth and was not treated then or shortly before. Needless:"
-            + " treatments begun while it was not. Hindered: washes after which the rule asked for"
-            + " a treatment that supers, warmth or brood ruled out. All per colony and season."
-            + " Lost: "
+            + ". Treated: treatments begun. Missed: washes at which the colony stood over the"
+            + " treatment threshold in truth and was not treated then or shortly before."
+            + " Needless: treatments begun while it was not. Hindered: washes after which the rule"
+            + " asked for a treatment that supers, warmth or brood ruled out. All per colony and"
+            + " season. Lost: "
             + OutcomeWords.meaning(c)
             + ".");
+    unjudged(trial).ifPresent(out::say);
     for (RuleResult r : trial.results()) {
       r.objections().forEach(o -> out.say("Note: " + o + "."));
     }
@@ -202,11 +204,39 @@ final class RulesCommand implements Callable<Integer> {
         + loss
         + ", with "
         + one(RuleResult.mean(best.treatments()))
-        + " treatments a season. It leaves a colony over the limit untreated at a wash "
-        + Odds.seasons(RuleResult.shareWithAny(best.misses()))
-        + " and treats needlessly "
-        + Odds.seasons(RuleResult.shareWithAny(best.needless()))
-        + ".";
+        + " treatments a season. "
+        + faults(best);
+  }
+
+  /** How often the best rule misses and treats needlessly, as far as there is a threshold. */
+  private static String faults(RuleResult best) {
+    double misses = RuleResult.shareWithAny(best.misses());
+    double needless = RuleResult.shareWithAny(best.needless());
+    String missed =
+        Double.isNaN(misses)
+            ? ""
+            : "leaves a colony over the treatment threshold untreated at a wash "
+                + Odds.seasons(misses);
+    String idle = Double.isNaN(needless) ? "" : "treats needlessly " + Odds.seasons(needless);
+    String both = missed + (missed.isEmpty() || idle.isEmpty() ? "" : " and ") + idle;
+    return both.isEmpty() ? "" : "It " + both + ".";
+  }
+
+  /** The wash days on which nothing can be missed or needless. */
+  private static Optional<String> unjudged(RuleTrial trial) {
+    List<LocalDate> days = trial.round().days();
+    ColonyCase c = trial.colony();
+    long without = days.stream().filter(d -> c.thresholdOn(d).isEmpty()).count();
+    if (without == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "There is no treatment threshold on "
+            + (without == days.size() ? "any" : without + " of the " + days.size())
+            + (without == 1 && days.size() == 1 ? " wash day " : " wash days ")
+            + c.thresholds().where()
+            + "; nothing counts as missed or needless there, and a rule that goes by the threshold"
+            + " does not treat.");
   }
 
   private static Table table(RuleTrial trial) {
@@ -225,13 +255,17 @@ final class RulesCommand implements Callable<Integer> {
           table.row(
               r.rule().name(),
               one(RuleResult.mean(r.treatments())),
-              one(RuleResult.mean(r.misses())),
-              one(RuleResult.mean(r.needless())),
+              known(RuleResult.mean(r.misses())),
+              known(RuleResult.mean(r.needless())),
               one(RuleResult.mean(r.hindered())),
               none ? "-" : Digits.percent(Spread.of(r.winterBrood()).median()),
               Digits.chance(RuleResult.mean(r.lost())));
     }
     return table;
+  }
+
+  private static String known(double value) {
+    return Double.isNaN(value) ? "-" : one(value);
   }
 
   private static String one(double value) {

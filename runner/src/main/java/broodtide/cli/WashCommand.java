@@ -4,14 +4,14 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.measure.OutOfRange;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
-import broodtide.wash.LimitSet;
 import broodtide.wash.SamplePlan;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
     header = "What one count says.",
     description = {
       "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the limit of the season, and what it implies for the whole colony."
+          + " the treatment threshold, and what it implies for the whole colony."
     },
     footer = {"  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime"})
 final class WashCommand implements Callable<Integer> {
@@ -88,14 +88,15 @@ final class WashCommand implements Callable<Integer> {
   private String frame = "mixed";
 
   @Option(
-      names = "--limits",
-      paramLabel = "LIMITS",
+      names = "--threshold",
+      paramLabel = "THRESHOLD",
       description =
-          "Set of limits, by name or path of a JSON file. Known: ${COMPLETION-CANDIDATES}."
-              + " Default: ${DEFAULT-VALUE}.",
-      completionCandidates = KnownWords.Limits.class,
-      defaultValue = "common-practice")
-  private String limits = "common-practice";
+          "Treatment threshold: a set by name (${COMPLETION-CANDIDATES}), the path of a JSON file,"
+              + " N (mites per 100 bees) or N/300 (mites in 300 bees). Default: kulhanek-2021, 3"
+              + " per 100.",
+      completionCandidates = KnownWords.Thresholds.class,
+      defaultValue = "kulhanek-2021")
+  private String threshold = ThresholdLibrary.usual();
 
   @Option(
       names = "--hives",
@@ -132,7 +133,7 @@ final class WashCommand implements Callable<Integer> {
     }
     Climate place = Catalog.climate(climate);
     Climate year = south ? place.inSouth() : place;
-    LimitSet held = LimitLibrary.find(limits);
+    ThresholdSet held = ThresholdLibrary.find(threshold);
     CountReading reading = CountReading.of(wash, year, held);
     Optional<CountOutlook> outlook;
     try (Workers workers = Workers.all()) {

@@ -28,21 +28,26 @@ final class WashWords {
             + " per 100, likely "
             + Digits.range(seen.low(), seen.high())
             + " (nine times in ten).");
-    if (r.limit().isPresent()) {
-      double limit = r.limit().getAsDouble();
+    if (r.threshold().isEmpty()) {
+      out.add(
+          "There is no treatment threshold on "
+              + Plain.day(r.wash().date())
+              + " "
+              + r.thresholds().where()
+              + ".");
+    } else {
       out.add(
           "On "
               + Plain.day(r.wash().date())
               + " ("
               + r.stage().title()
-              + ") the limit of \""
-              + r.limits().name()
-              + "\" is "
-              + Digits.two(limit)
+              + ") the treatment threshold "
+              + r.thresholds().where()
+              + " is "
+              + Plain.threshold(r.threshold().getAsDouble())
               + " per 100; "
               + above(r.chanceAbove())
               + ".");
-      r.words().ifPresent(w -> out.add("At such a count: " + w + "."));
     }
     Interval mites = r.mitesInAll().interval(0.9);
     out.add(
@@ -61,8 +66,8 @@ final class WashWords {
   static String above(double chance) {
     String odds = Odds.words(chance);
     return odds.startsWith("almost")
-        ? "the colony " + odds + " stands above the limit"
-        : "the odds that the colony stands above the limit are " + odds;
+        ? "the colony " + odds + " stands above the treatment threshold"
+        : "the odds that the colony stands above the treatment threshold are " + odds;
   }
 
   /** The result as JSON, to which a caller may add. */
@@ -77,21 +82,23 @@ final class WashWords {
     interval(n.putObject("inColony90"), r.inColony().interval(0.9));
     n.put("inColonyMedian", r.inColony().median());
     n.put("stage", r.stage().id());
-    n.put("limits", r.limits().name());
-    if (r.limit().isPresent()) {
-      n.put("limit", r.limit().getAsDouble());
-      n.put("chanceAboveLimit", r.chanceAbove());
+    n.put("thresholdSet", r.thresholds().name());
+    if (r.threshold().isPresent()) {
+      n.put("threshold", r.threshold().getAsDouble());
+      n.put("chanceAboveThreshold", r.chanceAbove());
+    } else {
+      n.putNull("threshold");
+      n.putNull("chanceAboveThreshold");
     }
     n.put("adultsTaken", r.adults());
     n.put("mitesInAllMedian", r.mitesInAll().median());
     interval(n.putObject("mitesInAll90"), r.mitesInAll().interval(0.9));
-    r.words().ifPresent(words -> n.put("atSuchACount", words));
     return n;
   }
 
   /** Where such a colony would stand in autumn, for people. */
   static String ahead(CountOutlook o) {
-    return "What it leads to: left alone, a colony of which this one count is known would stand at"
+    return "Left alone, a colony of which this one count is known would stand at"
         + " about "
         + Plain.level(o.infestation().median())
         + " mites per 100 bees on "

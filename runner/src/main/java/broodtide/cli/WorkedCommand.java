@@ -153,7 +153,7 @@ final class WorkedCommand implements Callable<Integer> {
     out.say(counts(check, counted));
     beside.ifPresent(n -> out.say(besides(n, against)));
     out.say(season(check));
-    standing(c, check.after()).ifPresent(out::say);
+    out.say(standing(c, check.after()));
     List<String> doubts = Shortfall.doubts(check);
     if (!doubts.isEmpty()) {
       out.say("Mind: " + String.join("; ", doubts) + ".");
@@ -164,19 +164,19 @@ final class WorkedCommand implements Callable<Integer> {
     }
   }
 
-  /** Whether the later wash stands over the limit, whatever the treatment did. */
-  private static Optional<String> standing(ColonyCase c, Wash after) {
-    CountReading r = CountReading.of(after, c.model().climate(), c.limits());
-    return r.limit().isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "Enough? By the wash of "
-                + Plain.day(after.date())
-                + " "
-                + WashWords.above(r.chanceAbove())
-                + " ("
-                + Digits.plain(Double.parseDouble(Digits.two(r.limit().getAsDouble())))
-                + " per 100).");
+  /** Whether the later wash stands over the treatment threshold, whatever the treatment did. */
+  private static String standing(ColonyCase c, Wash after) {
+    CountReading r = CountReading.of(after, c.model().climate(), c.thresholds());
+    String day = Plain.day(after.date());
+    return r.threshold().isEmpty()
+        ? "There is no treatment threshold on " + day + " " + c.thresholds().where() + "."
+        : "By the wash of "
+            + day
+            + " "
+            + WashWords.above(r.chanceAbove())
+            + " ("
+            + Plain.threshold(r.threshold().getAsDouble())
+            + " per 100).";
   }
 
   private static Count count(Wash w) {

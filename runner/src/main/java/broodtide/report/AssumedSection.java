@@ -7,7 +7,7 @@ import broodtide.control.Control;
 import broodtide.measure.Tag;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
@@ -28,12 +28,12 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
       ColonyCase c = part.colony();
       lines.add(climate(c));
       lines.add(arrivals(c));
-      lines.add(limits(c.limits()));
+      lines.add(thresholds(c.thresholds()));
       lines.add(done(c));
       lines.add(decision(c));
     }
     lines.add(
-        "The limits are counts of alcohol washes, which find about "
+        "Treatment thresholds are counts of washes, which find about "
             + Digits.percent(WashMethod.ALCOHOL.recovery().mean())
             + " of the mites; the forecasts count all mites on adult bees, so that a wash would"
             + " show a little less.");
@@ -89,18 +89,29 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + ", give or take the doubt shown above.";
   }
 
-  private static String limits(LimitSet limits) {
-    String known = limits.tag() == Tag.MEMORY ? ", not checked against a source" : "";
-    return "Limits: \u201c"
-        + limits.title()
+  private static String thresholds(ThresholdSet set) {
+    return "Treatment threshold: \u201c"
+        + set.title()
         + "\u201d ("
-        + limits.name()
+        + set.name()
         + "; "
-        + limits.region()
-        + "). Source: "
-        + limits.source()
-        + (limits.source().contains("no source") ? "" : known)
-        + ".";
+        + set.region()
+        + "), "
+        + known(set.tag())
+        + ". Source: "
+        + set.source()
+        + ". On days that it does not name there is no threshold. Published thresholds for July"
+        + " differ threefold.";
+  }
+
+  private static String known(Tag tag) {
+    return switch (tag) {
+      case SEEN -> "seen in its source";
+      case DATA -> "computed from open data";
+      case DERIVED -> "reckoned from its source";
+      case MEMORY -> "from memory, not checked against a source";
+      case CHOICE -> "a choice";
+    };
   }
 
   private String done(ColonyCase c) {

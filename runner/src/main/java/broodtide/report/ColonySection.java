@@ -40,8 +40,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         chart,
         UPRIGHT,
         "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
-            + " frame. The dashed step is the limit of the season. The scale is logarithmic: equal"
-            + " steps up are equal factors.");
+            + " frame. The dashed step is the treatment threshold, where there is one. The scale is"
+            + " logarithmic: equal steps up are equal factors.");
   }
 
   /** A picture as it suits a wide screen and a phone, with its caption. */

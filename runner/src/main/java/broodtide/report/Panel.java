@@ -7,17 +7,21 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One quantity over the days: lines with bands, washes, a limit.
+ * One quantity over the days: lines with bands, washes, a threshold.
  *
  * @param axis what the upright axis shows, with its unit
  * @param log whether that axis is logarithmic
  * @param lines named lines, the one asked about first; give bands to three at most, or they cover
  *     one another
  * @param washes washes taken
- * @param limit the limit; null for none
+ * @param threshold the threshold; null for none
  */
 public record Panel(
-    String axis, boolean log, List<Line> lines, List<WashPoint> washes, @Nullable Limit limit) {
+    String axis,
+    boolean log,
+    List<Line> lines,
+    List<WashPoint> washes,
+    @Nullable Threshold threshold) {
   public Panel {
     lines = List.copyOf(lines);
     washes = List.copyOf(washes);
@@ -46,7 +50,7 @@ public record Panel(
 
   /** How far the axis reaches. */
   Reach reach() {
-    return Reach.of(lines, washes, limit, log);
+    return Reach.of(lines, washes, threshold, log);
   }
 
   /** Axis, days and where the lines end, in words. */

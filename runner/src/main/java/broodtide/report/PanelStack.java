@@ -100,15 +100,15 @@ final class PanelStack {
     if (i == 0) {
       flags.paint(canvas, plot.box().y());
     }
-    Limit limit = panel.limit();
-    if (limit != null) {
-      LimitMark.line(canvas, limit, plot);
+    Threshold threshold = panel.threshold();
+    if (threshold != null) {
+      ThresholdMark.line(canvas, threshold, plot);
     }
     plot.medians(canvas, panel.lines());
     WashMarks.paint(canvas, panel.washes(), plot);
-    if (limit != null) {
+    if (threshold != null) {
       List<Box> washes = WashMarks.rooms(panel.washes(), plot);
-      LimitMark.name(canvas, limit, plot, plot.rooms(panel.lines()), washes);
+      ThresholdMark.name(canvas, threshold, plot, plot.rooms(panel.lines()), washes);
     }
     if (beside(i, size)) {
       ends(i, size).paint(canvas, plot, panel.lines());

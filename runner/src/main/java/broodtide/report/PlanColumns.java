@@ -38,7 +38,7 @@ public final class PlanColumns {
     return List.of(
         c.infestation(),
         c.peak(),
-        c.overLimit(),
+        c.overThreshold(),
         c.winterBrood(),
         c.better(),
         comparison.runs().get(0).springLow().map(c::wintering).orElseGet(c::lost),
@@ -61,7 +61,7 @@ public final class PlanColumns {
                     "mites_per_100",
                     answer::on,
                     new PlanColumn.Figure("day", run -> day.toString())),
-                band("mites_at_closing_up", PlanRun::mitesAtClosing))
+                band("mites_when_raised", PlanRun::mitesWhenRaised))
             .flatMap(List::stream)
             .toList());
   }
@@ -88,15 +88,18 @@ public final class PlanColumns {
             new PlanColumn.Figure("peak_day", run -> run.peakDay().toString())));
   }
 
-  private PlanColumn overLimit() {
+  private PlanColumn overThreshold() {
     return new PlanColumn(
-        "over limit",
-        "Over the limit",
-        "Chance of standing over the limit of the season at some time from now on, and the day by"
-            + " which half of the seasons have.",
+        "over threshold",
+        "Over the treatment threshold",
+        "Chance of standing over the treatment threshold of the day at some time from now on, and"
+            + " the day by which half of the seasons have.",
         false,
         run -> {
-          int[] days = run.daysToLimit();
+          if (!colony.hasThreshold()) {
+            return PlanColumn.Cell.NONE;
+          }
+          int[] days = run.daysToThreshold();
           Optional<LocalDate> half = PlanFigures.medianDay(days, colony.now());
           return new PlanColumn.Cell(
               Digits.chance(PlanFigures.share(days)),
@@ -105,11 +108,15 @@ public final class PlanColumns {
         },
         List.of(
             new PlanColumn.Figure(
-                "chance_over_limit", run -> Csv.number(PlanFigures.share(run.daysToLimit()))),
-            new PlanColumn.Figure(
-                "median_day_over_limit",
+                "chance_over_threshold",
                 run ->
-                    PlanFigures.medianDay(run.daysToLimit(), colony.now())
+                    colony.hasThreshold()
+                        ? Csv.number(PlanFigures.share(run.daysToThreshold()))
+                        : ""),
+            new PlanColumn.Figure(
+                "median_day_over_threshold",
+                run ->
+                    PlanFigures.medianDay(run.daysToThreshold(), colony.now())
                         .map(LocalDate::toString)
                         .orElse(""))));
   }

@@ -5,7 +5,6 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
-import broodtide.assessment.YearStages;
 import broodtide.control.Control;
 import broodtide.results.ColonyResult;
 import broodtide.wash.Infestation;
@@ -17,7 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
 public final class PlanPictures {
@@ -52,10 +51,14 @@ public final class PlanPictures {
             + Digits.count(comparison.posterior().members().size())
             + " simulated colonies that fit them; bands: half and nine in ten of these"
             + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
+    Threshold threshold = threshold(c, end);
+    if (threshold == null) {
+      subtitle += " No treatment threshold on these days " + c.thresholds().where() + ".";
+    }
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
         .washes(points(c.washes()))
-        .limit(limit(c, end))
+        .threshold(threshold)
         .almanac(almanac.today(c.now()))
         .logarithmic();
   }
@@ -111,18 +114,13 @@ public final class PlanPictures {
     return out;
   }
 
-  private static Limit limit(ColonyCase c, LocalDate end) {
-    YearStages stages = c.stages();
-    List<Limit.Level> levels = new ArrayList<>();
-    double last = -1;
-    for (LocalDate d = c.start(); !d.isAfter(end); d = d.plusDays(1)) {
-      Optional<Double> level = stages.limitOn(c.limits(), d);
-      if (level.isPresent() && level.get() != last) {
-        last = level.get();
-        levels.add(new Limit.Level(d, last));
-      }
-    }
-    return new Limit("limit: " + c.limits().name(), levels);
+  /** The treatment threshold as steps; null when there is none on any day shown. */
+  private static @Nullable Threshold threshold(ColonyCase c, LocalDate end) {
+    List<Threshold.Level> levels =
+        c.stages().thresholdSteps(c.thresholds(), c.start(), end).stream()
+            .map(s -> new Threshold.Level(s.from(), s.to(), s.perHundred()))
+            .toList();
+    return levels.isEmpty() ? null : new Threshold("threshold: " + c.thresholds().name(), levels);
   }
 
   private static Almanac almanac(ColonyCase c, LocalDate end) {

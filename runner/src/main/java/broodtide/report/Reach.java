@@ -24,7 +24,8 @@ record Reach(double low, double high, boolean log, String notes) {
   /** A logarithmic axis shows no more than this ratio. */
   private static final double RATIO = 1e4;
 
-  static Reach of(List<Line> lines, List<WashPoint> washes, @Nullable Limit limit, boolean log) {
+  static Reach of(
+      List<Line> lines, List<WashPoint> washes, @Nullable Threshold threshold, boolean log) {
     List<Double> core = new ArrayList<>();
     List<Double> tails = new ArrayList<>();
     List<Double> lows = new ArrayList<>();
@@ -47,8 +48,8 @@ record Reach(double low, double high, boolean log, String notes) {
       tails.add(w.interval().high());
       lows.add(w.interval().low());
     }
-    if (limit != null) {
-      limit.levels().forEach(level -> core.add(level.value()));
+    if (threshold != null) {
+      threshold.levels().forEach(level -> core.add(level.value()));
     }
     double needed = greatest(core);
     double wanted = Math.max(needed, greatest(tails));

@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One quantity over a season: lines with bands, washes, a limit, and what happens in the year.
+ * One quantity over a season: lines with bands, washes, a threshold, and what happens in the year.
  *
  * <p>Lines are named at their ends; from seven lines on, and in narrow pictures, in a key.
  *
@@ -32,21 +32,21 @@ public record SeasonChart(Heading heading, Panel panel, Almanac almanac, Size si
    * @param taken the washes, drawn as dots with their ranges
    */
   public SeasonChart washes(List<WashPoint> taken) {
-    return with(new Panel(panel.axis(), panel.log(), panel.lines(), taken, panel.limit()));
+    return with(new Panel(panel.axis(), panel.log(), panel.lines(), taken, panel.threshold()));
   }
 
   /**
-   * {@return the same chart with a limit}
+   * {@return the same chart with a threshold}
    *
-   * @param limit the limit of each day; null for none
+   * @param threshold the threshold of each day; null for none
    */
-  public SeasonChart limit(@Nullable Limit limit) {
-    return with(new Panel(panel.axis(), panel.log(), panel.lines(), panel.washes(), limit));
+  public SeasonChart threshold(@Nullable Threshold threshold) {
+    return with(new Panel(panel.axis(), panel.log(), panel.lines(), panel.washes(), threshold));
   }
 
   /** {@return the same chart with a logarithmic axis} */
   public SeasonChart logarithmic() {
-    return with(new Panel(panel.axis(), true, panel.lines(), panel.washes(), panel.limit()));
+    return with(new Panel(panel.axis(), true, panel.lines(), panel.washes(), panel.threshold()));
   }
 
   /**

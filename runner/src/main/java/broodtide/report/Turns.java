@@ -141,8 +141,8 @@ final class Turns {
               + " tells.");
     }
     out.add(
-        "Other limits move the dashed line and the chances of being over it, not the forecast"
-            + " (--limits).");
+        "Another treatment threshold moves the dashed line and the chances of being over it, not"
+            + " the forecast (--threshold).");
     out.add(
         "Anything done or happening that is not in the record: a treatment, a swarm, a new queen,"
             + " brood moved in or out.");

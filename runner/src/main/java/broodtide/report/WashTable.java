@@ -17,6 +17,7 @@ import java.util.Optional;
 /** What the washes of one colony say, one by one. */
 public record WashTable(ColonyResult result) {
   private static final double LEVEL = 0.9;
+  private static final String OVER = "Over the treatment threshold";
 
   void write(Html h, String heading) {
     h.element(heading, "What the washes say");
@@ -29,10 +30,10 @@ public record WashTable(ColonyResult result) {
     h.element(
         "caption",
         "Mites per 100 bees as counted, with the exact 90 % interval of the count alone (binomial;"
-            + " Poisson where the bees were not counted). Limits are held against what an alcohol"
-            + " wash would have shown.");
+            + " Poisson where the bees were not counted). Thresholds are held against what an"
+            + " alcohol wash would have shown.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
-    for (String title : List.of("Day", "Count", "Per 100 bees", "Over the limit", "Fit")) {
+    for (String title : List.of("Day", "Count", "Per 100 bees", OVER, "Fit")) {
       h.element("th", title, "scope", "col", "role", "columnheader");
     }
     h.close().close();
@@ -54,26 +55,26 @@ public record WashTable(ColonyResult result) {
     cell(h, "Count", count(w), sample(w));
     Interval exact = Infestation.of(w).exact(LEVEL);
     cell(h, "Per 100 bees", Digits.two(w.perHundred()), Digits.range(exact.low(), exact.high()));
-    limit(h, w);
+    threshold(h, w);
     cell(h, "Fit", place(check.place()), "");
     h.close();
   }
 
-  private void limit(Html h, Wash w) {
+  private void threshold(Html h, Wash w) {
     ColonyCase colony = result.comparison().colony();
     YearStages stages = colony.stages();
-    Optional<Double> limit = stages.limitOn(colony.limits(), w.date());
-    if (limit.isEmpty()) {
-      cell(h, "Over the limit", "-", "no limit for this season");
+    Optional<Double> threshold = stages.thresholdOn(colony.thresholds(), w.date());
+    if (threshold.isEmpty()) {
+      cell(h, OVER, "-", "no treatment threshold on this day " + colony.thresholds().where());
       return;
     }
-    double chance = Infestation.of(w).asAlcoholWash().chanceAbove(limit.get());
+    double chance = Infestation.of(w).asAlcoholWash().chanceAbove(threshold.get());
     cell(
         h,
-        "Over the limit",
+        OVER,
         chance(Math.max(0, Math.min(1, chance))),
-        "limit "
-            + Answer.limitWords(colony.limits(), limit.get())
+        "threshold "
+            + Answer.thresholdWords(colony.thresholds(), threshold.get())
             + ", "
             + stages.on(w.date()).title());
   }

@@ -1,4 +1,4 @@
-// A chart over days: lines named at their ends, spans, marks, a limit, and a day that is read.
+// A chart over days: lines named at their ends, spans, marks, a threshold, and a day that is read.
 
 import { dayWords, daysBetween, dayAfter, draw, figure } from './dom.js';
 import { Scale, spread, ticks } from './scale.js';
@@ -23,7 +23,7 @@ export class Chart {
   }
 
   /**
-   * picture: {start, end, lines: [{name, start, values, kind, kept}], spans, marks, limit, top,
+   * picture: {start, end, lines: [{name, start, values, kind, kept}], spans, marks, threshold, top,
    * label}; lines have one value per day.
    */
   show(picture) {
@@ -74,7 +74,7 @@ export class Chart {
     this.keys = keys;
     spans(this, svg);
     axes(this, svg, steps);
-    limit(this, svg);
+    threshold(this, svg);
     this.picture.lines.forEach((line) => curve(this, svg, line));
     marks(this, svg);
     names(this, svg);
@@ -180,23 +180,23 @@ function axes({ scale, rem }, svg, steps) {
   });
 }
 
-function limit({ scale, rem, picture }, svg) {
-  const steps = picture.limit ?? [];
+function threshold({ scale, rem, picture }, svg) {
+  const steps = picture.threshold ?? [];
   if (steps.length === 0) {
     return;
   }
   let path = '';
   steps.forEach((step, i) => {
     const from = Math.max(0, daysBetween(picture.start, step.from));
-    const to = i + 1 < steps.length
-      ? daysBetween(picture.start, steps[i + 1].from) : scale.days;
+    const to = Math.min(scale.days, daysBetween(picture.start, step.to) + 1);
+    const joins = i > 0 && daysBetween(steps[i - 1].to, step.from) === 1;
     const y = scale.y(step.value).toFixed(1);
-    path += `${i ? 'L' : 'M'}${scale.x(from).toFixed(1)} ${y}L${scale.x(to).toFixed(1)} ${y}`;
+    path += `${joins ? 'L' : 'M'}${scale.x(from).toFixed(1)} ${y}L${scale.x(to).toFixed(1)} ${y}`;
   });
-  draw(svg, 'path', { d: path, class: 'limit' });
+  draw(svg, 'path', { d: path, class: 'threshold' });
   draw(svg, 'text',
-    { x: scale.left + 4, y: scale.y(steps[0].value) - 0.35 * rem, class: 'limit-name' },
-    'usual limit');
+    { x: scale.x(Math.max(0, daysBetween(picture.start, steps[0].from))) + 4, y: scale.y(steps[0].value) - 0.35 * rem, class: 'threshold-name' },
+    'treatment threshold');
 }
 
 function curve({ scale, picture }, svg, line) {

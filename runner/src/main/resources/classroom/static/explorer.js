@@ -100,7 +100,7 @@ function show() {
   charts.wash.show({
     ...shared,
     label: 'What a wash finds, mites per 100 bees',
-    limit: season.limit,
+    threshold: season.threshold,
     top: washTop(),
     lines: lines([['wash', 'infestation', 3]]),
   });

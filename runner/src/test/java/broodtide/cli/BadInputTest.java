@@ -119,16 +119,16 @@ class BadInputTest {
     for (String file :
         List.of("nowhere.json", "folder.json", "half.json", "list.json", "other.json")) {
       refused(call + "@" + file);
-      refused(call + "temperate --limits @" + file);
+      refused(call + "temperate --threshold @" + file);
       refused(command + " --study @" + file);
     }
     for (String file : List.of("deep.json", "noise.json", "empty.json")) {
       refused(call + "@" + file);
-      refused(call + "temperate --limits @" + file);
+      refused(call + "temperate --threshold @" + file);
       refused(command + " --study @" + file);
     }
-    assertThat(refused(call + "temperate --limits commonpractice"))
-        .contains("did you mean \"common-practice\"?");
+    assertThat(refused(call + "temperate --threshold kulhanek2021"))
+        .contains("did you mean \"kulhanek-2021\"?");
     for (String file : List.of("nowhere.csv", "folder", "empty.csv", "noise.csv", "sound.csv")) {
       refused(call + "temperate --given @" + file);
     }
@@ -173,7 +173,7 @@ class BadInputTest {
     "wash 3 --date 2026-08-01 --method shak, one of alcohol",
     "wash 3 --date 2026-08-01 --frame top, one of brood-centre",
     "wash 3 --date 2026-08-01 --hives 0, --hives",
-    "wash 3 --date 2026-08-01 --limits @half.json, ends too early",
+    "wash 3 --date 2026-08-01 --threshold @half.json, ends too early",
     "wash 99999999999 --date 2026-08-01, 99999999999",
     "worked @sound.csv --treated 2024-05-01 --with thymol, before the record",
     "worked @sound.csv --treated 2025-06-21 --with thymol, no wash after",

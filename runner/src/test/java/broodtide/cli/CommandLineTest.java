@@ -71,8 +71,10 @@ class CommandLineTest {
             "wash", "7", "--bees", "300", "--date", "2026-09-20", "--climate", "cool-maritime");
     assertThat(r.code()).isZero();
     assertThat(r.out().replaceAll("\\s+", " "))
-        .contains("7 mites in 300 bees is 2.3 per 100", "the limit of \"common-practice\" is 0.67")
-        .contains("the colony almost certainly stands above the limit");
+        .contains(
+            "7 mites in 300 bees is 2.3 per 100",
+            "the treatment threshold in set \"kulhanek-2021\" is 3 per 100")
+        .contains("the odds that the colony stands above the treatment threshold are");
   }
 
   @ParameterizedTest

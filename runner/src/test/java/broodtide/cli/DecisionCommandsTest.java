@@ -108,7 +108,7 @@ class DecisionCommandsTest {
     assertThat(code).as("%s", err).isEqualTo(Main.OK);
     assertThat(out.toString())
         .contains("Colony Left", "Counts alone: 27 mites in 300 bees on 9 Aug")
-        .contains("untreated neighbour Right", "Enough? By the wash of 5 September 2026")
+        .contains("untreated neighbour Right", "By the wash of 5 September 2026")
         .doesNotContain("Colony Right");
   }
 

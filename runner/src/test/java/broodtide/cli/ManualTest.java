@@ -89,7 +89,7 @@ class ManualTest {
     String script = Bench.run("completion").out();
     assertThat(script)
         .contains("complete -F _complete_broodtide", "backtest", "--climate", "cool-maritime")
-        .contains("oxalic-dribble-caged", "prairie-spring")
+        .contains("oxalic-dribble-caged", "strange-sheppard-2001")
         .containsPattern(
             "'--washes'\\)\\s+local IFS=\\S+\\s+type compopt .*\\s+COMPREPLY=.*compgen -f");
     JsonNode json = new ObjectMapper().readTree(Bench.run("completion", "--json").out());
@@ -110,8 +110,8 @@ class ManualTest {
         "compare w.csv x --climate temperate | 'x' is too much for 'broodtide compare'",
         "compare w.csv --climate temperat | did you mean \"\"temperate\"\"?",
         "compare w.csv --climate temperate --with tymol | did you mean \"\"thymol\"\"?",
-        "wash 3 --date 2026-08-01 --climate temperate --limits prarie-spring | did you mean"
-            + " \"\"prairie-spring\"\"?",
+        "wash 3 --date 2026-08-01 --climate temperate --threshold strange-shepard-2001 | did you"
+            + " mean \"\"strange-sheppard-2001\"\"?",
         "wash 3 --date 2026-08-01 --climate temperate --method alchohol | did you mean"
             + " \"\"alcohol\"\"?",
         "windows w.csv --climate temperate --outcome infestaton | did you mean"

@@ -76,13 +76,13 @@ public final class InventedSeason {
     return new WashPoint(d, v, new Interval(low, high), note);
   }
 
-  static Limit limit() {
-    return new Limit(
-        "limit",
+  static Threshold threshold() {
+    return new Threshold(
+        "threshold",
         List.of(
-            new Limit.Level(LocalDate.of(2026, 4, 1), 1),
-            new Limit.Level(LocalDate.of(2026, 7, 1), 4.7),
-            new Limit.Level(LocalDate.of(2026, 9, 15), 1)));
+            new Threshold.Level(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 6, 30), 1),
+            new Threshold.Level(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 9, 14), 4.7),
+            new Threshold.Level(LocalDate.of(2026, 9, 15), LocalDate.of(2027, 3, 31), 1)));
   }
 
   static Almanac almanac() {
@@ -96,12 +96,13 @@ public final class InventedSeason {
   static SeasonChart forecast() {
     return SeasonChart.of(
             new Heading(
-                "Waiting puts this colony over the limit by late August in about 3 in 4 seasons",
+                "Waiting puts this colony over the threshold by late August in about 3 in 4"
+                    + " seasons",
                 "Colony 4, invented data. Middle line with 50 and 90 % bands; points are washes."),
             "Mites per 100 adult bees",
             twoPlans())
         .washes(washes())
-        .limit(limit())
+        .threshold(threshold())
         .almanac(almanac());
   }
 
@@ -114,12 +115,12 @@ public final class InventedSeason {
             .with(new Span("drone comb in", LocalDate.of(2026, 4, 25), LocalDate.of(2026, 6, 20)));
     return SeasonChart.of(
             new Heading(
-                "Five of six plans keep the winter bees below the limit",
+                "Five of six plans keep the winter bees below the threshold",
                 "Colony 4, invented data."),
             "Mites per 100 adult bees",
             sixPlans())
         .washes(washes())
-        .limit(limit())
+        .threshold(threshold())
         .almanac(busy);
   }
 

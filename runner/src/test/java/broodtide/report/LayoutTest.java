@@ -154,7 +154,8 @@ class LayoutTest {
 
   @Test
   void wrappedTextKeepsItsWordsAndItsWidth() {
-    String text = "Waiting puts this colony over the limit by late August in about 3 in 4 seasons";
+    String text =
+        "Waiting puts this colony over the threshold by late August in about 3 in 4 seasons";
     List<String> lines = Lettering.wrap(text, Type.TITLE, 300);
     assertThat(String.join(" ", lines)).isEqualTo(text);
     assertThat(lines).allMatch(l -> Lettering.width(l, 20, true) <= 300).hasSizeGreaterThan(1);

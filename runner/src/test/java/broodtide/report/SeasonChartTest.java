@@ -66,31 +66,47 @@ class SeasonChartTest {
   }
 
   @Test
-  void limitStepsOnItsDays() {
+  void thresholdStepsOnItsDays() {
     Drawn drawn = Drawn.of(InventedSeason.forecast());
-    List<double[]> step = Drawn.points(Drawn.paths(drawn.groups("limit").get(0)).get(0));
+    List<double[]> step = Drawn.points(Drawn.paths(drawn.groups("threshold").get(0)).get(0));
     // Up on 1 July, down on 15 September: two corners each, and the two ends.
     assertThat(step).hasSize(6);
     assertThat(step.get(1)[0]).isEqualTo(step.get(2)[0]);
     assertThat(step.get(2)[1]).isLessThan(step.get(1)[1]);
     assertThat(step.get(1)[0]).isCloseTo(centre(word(drawn, "Jul")), within(0.2));
-    assertThat(Drawn.paths(drawn.groups("limit").get(0)).get(0).getAttribute("stroke-dasharray"))
+    assertThat(
+            Drawn.paths(drawn.groups("threshold").get(0)).get(0).getAttribute("stroke-dasharray"))
         .isNotEmpty();
   }
 
   @Test
-  void onlyLimitStepsOfTheDaysShownAreDrawn() {
+  void aThresholdIsNotDrawnOnDaysWithoutOne() {
+    List<Threshold.Level> april =
+        List.of(new Threshold.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 31), 1));
+    List<Threshold.Level> both = new ArrayList<>(april);
+    both.add(new Threshold.Level(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 8, 31), 4.7));
+    Drawn drawn = Drawn.of(InventedSeason.forecast().threshold(new Threshold("threshold", both)));
+    assertThat(Drawn.paths(drawn.groups("threshold").get(0))).hasSize(2);
+    double[] end = Drawn.points(Drawn.paths(drawn.groups("threshold").get(0)).get(0)).get(1);
+    assertThat(end[0]).isCloseTo(centre(word(drawn, "Jun")), within(0.2));
+    assertThatThrownBy(
+            () -> new Threshold.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 4, 1), 1))
+        .hasMessageContaining("before it begins");
+  }
+
+  @Test
+  void onlyThresholdStepsOfTheDaysShownAreDrawn() {
     LocalDate d = LocalDate.of(2026, 7, 1);
     Days days = new Days(d, d.plusDays(60), 0, 100);
-    assertThat(LimitMark.shown(InventedSeason.limit(), days))
-        .extracting(Limit.Level::value)
+    assertThat(ThresholdMark.shown(InventedSeason.threshold(), days))
+        .extracting(Threshold.Level::value)
         .containsExactly(4.7);
     Days later = new Days(d.plusDays(1), d.plusDays(90), 0, 100);
-    assertThat(LimitMark.shown(InventedSeason.limit(), later))
-        .extracting(Limit.Level::value)
+    assertThat(ThresholdMark.shown(InventedSeason.threshold(), later))
+        .extracting(Threshold.Level::value)
         .containsExactly(4.7, 1.0);
     Days before = new Days(d.minusYears(1), d.minusYears(1).plusDays(9), 0, 100);
-    assertThat(LimitMark.shown(InventedSeason.limit(), before)).isEmpty();
+    assertThat(ThresholdMark.shown(InventedSeason.threshold(), before)).isEmpty();
   }
 
   @Test
@@ -170,7 +186,8 @@ class SeasonChartTest {
     assertThatThrownBy(() -> new WashPoint(d, 5, new Interval(1, 4), ""))
         .hasMessageContaining("outside its own interval");
     assertThatThrownBy(() -> new Span("supers", d, d.minusDays(1))).hasMessageContaining("supers");
-    assertThatThrownBy(() -> new Limit("limit", List.of())).hasMessageContaining("at least one");
+    assertThatThrownBy(() -> new Threshold("threshold", List.of()))
+        .hasMessageContaining("at least one");
     assertThatThrownBy(() -> Panel.of("Mites", List.of())).hasMessageContaining("nothing to draw");
   }
 

@@ -25,9 +25,12 @@ class TerminalTest {
               "wait",
               "8.4",
               "4,900",
-              "Over the limit in about 3 in 4 seasons like yours, from late August on.")
+              "Over the threshold in about 3 in 4 seasons like yours, from late August on.")
           .strongRow(
-              "thymol", "0.95", "12,000", "Over the limit in about 1 in 10 seasons like yours.");
+              "thymol",
+              "0.95",
+              "12,000",
+              "Over the threshold in about 1 in 10 seasons like yours.");
 
   @ParameterizedTest
   @ValueSource(ints = {40, 60, 80, 100})
@@ -79,11 +82,11 @@ class TerminalTest {
   void sentencesAreBrokenAtBlanks() {
     Terminal t = new Terminal(40, false, true);
     String text =
-        "If you wait, the colony is over the limit of 3 per 100 by 28 August.\n\nAnd so on.";
+        "If you wait, the colony is over the threshold of 3 per 100 by 28 August.\n\nAnd so on.";
     assertThat(t.wrap(text, 2).lines())
         .containsExactly(
             "If you wait, the colony is over the",
-            "  limit of 3 per 100 by 28 August.",
+            "  threshold of 3 per 100 by 28 August.",
             "",
             "And so on.");
     assertThat(t.wrap("x".repeat(90)).lines()).allMatch(l -> l.length() <= 40).hasSize(3);

@@ -61,12 +61,12 @@ class FilesFuzzTest {
 
   @MethodSource
   @FuzzTest(maxDuration = EACH)
-  void limits(byte[] bytes) {
-    AnyFile.LIMITS.holds(bytes);
+  void thresholds(byte[] bytes) {
+    AnyFile.THRESHOLDS.holds(bytes);
   }
 
-  static Stream<Arguments> limits() {
-    return seeds(AnyFile.LIMITS);
+  static Stream<Arguments> thresholds() {
+    return seeds(AnyFile.THRESHOLDS);
   }
 
   @MethodSource

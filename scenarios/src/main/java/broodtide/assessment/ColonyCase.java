@@ -10,7 +10,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * @param until last day that is looked at
  * @param washes washes up to now
  * @param given controls already carried out
- * @param limits limits to hold the colony to
+ * @param thresholds thresholds to hold the colony to
  * @param priors what is believed before the washes
  */
 public record ColonyCase(
@@ -39,7 +39,7 @@ public record ColonyCase(
     LocalDate until,
     List<Wash> washes,
     List<Control> given,
-    LimitSet limits,
+    ThresholdSet thresholds,
     Priors priors) {
   /** Name of the plan that holds what was already done. */
   private static final String DONE = "done";
@@ -92,6 +92,21 @@ public record ColonyCase(
               + ", for how well each worked is estimated; write one that was given several times as"
               + " one line with its applications, or leave out the oldest");
     }
+  }
+
+  /**
+   * {@return the treatment threshold on a day, mites per 100 bees as a wash shows them; empty when
+   * there is none}
+   *
+   * @param day the day
+   */
+  public Optional<Double> thresholdOn(LocalDate day) {
+    return stages().thresholdOn(thresholds, day);
+  }
+
+  /** {@return whether there is a treatment threshold on any day from the decision on} */
+  public boolean hasThreshold() {
+    return now.datesUntil(until.plusDays(1)).anyMatch(d -> thresholdOn(d).isPresent());
   }
 
   /** {@return the stages of the place's year} */
@@ -159,7 +174,7 @@ public record ColonyCase(
    * @param day the new day of decision
    */
   public ColonyCase decidingOn(LocalDate day) {
-    return new ColonyCase(colony, model, start, day, until, washes, given, limits, priors);
+    return new ColonyCase(colony, model, start, day, until, washes, given, thresholds, priors);
   }
 
   /**
@@ -169,7 +184,7 @@ public record ColonyCase(
    */
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
-    return new ColonyCase(colony, model, start, now, until, washes, all, limits, priors);
+    return new ColonyCase(colony, model, start, now, until, washes, all, thresholds, priors);
   }
 
   /**
@@ -178,7 +193,7 @@ public record ColonyCase(
    * @param other what is believed before any wash
    */
   public ColonyCase with(Priors other) {
-    return new ColonyCase(colony, model, start, now, until, washes, given, limits, other);
+    return new ColonyCase(colony, model, start, now, until, washes, given, thresholds, other);
   }
 
   /**
@@ -187,6 +202,6 @@ public record ColonyCase(
    * @param day the new last day, after the day of decision
    */
   public ColonyCase until(LocalDate day) {
-    return new ColonyCase(colony, model, start, now, day, washes, given, limits, priors);
+    return new ColonyCase(colony, model, start, now, day, washes, given, thresholds, priors);
   }
 }

@@ -9,7 +9,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.season.Climate;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -33,12 +33,12 @@ public record CountOutlook(LocalDate day, Spread infestation) {
    *
    * @param wash the count
    * @param climate the year of the place
-   * @param limits the limits the colony is held to
+   * @param thresholds the thresholds the colony is held to
    * @param workers threads; their number does not change the result
    * @return empty when the winter bees are as good as raised on its day
    */
   public static Optional<CountOutlook> of(
-      Wash wash, Climate climate, LimitSet limits, Workers workers) {
+      Wash wash, Climate climate, ThresholdSet thresholds, Workers workers) {
     LocalDate now = wash.date().plusDays(1);
     YearStages stages = new YearStages(climate);
     if (stages.raisedAlready(now)) {
@@ -54,7 +54,7 @@ public record CountOutlook(LocalDate day, Spread infestation) {
             day,
             List.of(wash),
             List.of(),
-            limits,
+            thresholds,
             Priors.defaults());
     SeasonPosterior.Effort effort =
         new SeasonPosterior.Effort(COLONIES, SeasonPosterior.Effort.usual(SEED).moves(), SEED);

@@ -5,9 +5,9 @@ import broodtide.engine.StartState;
 import broodtide.season.Climate;
 import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
-import broodtide.wash.LimitSet;
 import broodtide.wash.RatePosterior;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,16 +17,17 @@ import java.util.OptionalDouble;
  *
  * @param wash the wash
  * @param stage the stage of the year
- * @param limits the limits it is held against
- * @param limit the limit of the day, mites per 100 bees as an alcohol wash shows them
+ * @param thresholds the thresholds it is held against
+ * @param threshold the treatment threshold of the day, mites per 100 bees as an alcohol wash shows
+ *     them; empty when the set names none
  * @param adults adult bees of the climate's standard year on that day
  * @param mitesPerMiteOnBees all mites for each mite on bees in that season
  */
 public record CountReading(
     Wash wash,
     Stage stage,
-    LimitSet limits,
-    OptionalDouble limit,
+    ThresholdSet thresholds,
+    OptionalDouble threshold,
     double adults,
     double mitesPerMiteOnBees) {
   private static final double LEVEL = 0.9;
@@ -36,18 +37,18 @@ public record CountReading(
    *
    * @param wash the count
    * @param climate the year of the place
-   * @param limits the set of limits
+   * @param thresholds the set of thresholds
    * @return the reading
    */
-  public static CountReading of(Wash wash, Climate climate, LimitSet limits) {
+  public static CountReading of(Wash wash, Climate climate, ThresholdSet thresholds) {
     YearStages stages = new YearStages(climate);
     StartState usual = StartState.on(ColonyModel.in(climate), wash.date());
-    Optional<Double> limit = stages.limitOn(limits, wash.date());
+    Optional<Double> threshold = stages.thresholdOn(thresholds, wash.date());
     return new CountReading(
         wash,
         stages.on(wash.date()),
-        limits,
-        limit.isPresent() ? OptionalDouble.of(limit.get()) : OptionalDouble.empty(),
+        thresholds,
+        threshold.isPresent() ? OptionalDouble.of(threshold.get()) : OptionalDouble.empty(),
         usual.adults(),
         usual.mitesPerMiteOnBees());
   }
@@ -68,17 +69,12 @@ public record CountReading(
   }
 
   /**
-   * {@return chance that the colony stands above the limit}
+   * {@return chance that the colony stands above the threshold}
    *
-   * @throws IllegalStateException when there is no limit
+   * @throws IllegalStateException when there is no threshold
    */
   public double chanceAbove() {
-    return Infestation.of(wash).asAlcoholWash().chanceAbove(limit.orElseThrow());
-  }
-
-  /** {@return what the limits say in words at this count} */
-  public Optional<String> words() {
-    return limits.words(stage, wash.perHundred());
+    return Infestation.of(wash).asAlcoholWash().chanceAbove(threshold.orElseThrow());
   }
 
   /** {@return all mites of a colony of the usual size} */

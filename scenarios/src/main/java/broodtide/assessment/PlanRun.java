@@ -25,7 +25,7 @@ public final class PlanRun {
   /** Highest infestation that is read, mites per 100 adult bees. */
   public static final int FULL = 100;
 
-  /** Limits are counts of alcohol washes, which find fewer mites than there are. */
+  /** Thresholds are counts of alcohol washes, which find fewer mites than there are. */
   public static final double SHOWN_BY_A_WASH = WashMethod.ALCOHOL.recovery().mean();
 
   /** What is kept of every colony on every day. */
@@ -45,7 +45,7 @@ public final class PlanRun {
   private final Once<Optional<SpringLow>> springLow;
   private final Once<double[]> peaks = new Once<>(this::findPeaks);
   private final Once<LocalDate> peakDay = new Once<>(this::findPeakDay);
-  private final Once<int[]> daysToLimit = new Once<>(this::findDaysToLimit);
+  private final Once<int[]> daysToThreshold = new Once<>(this::findDaysToThreshold);
   private final Once<double[]> winterBrood = new Once<>(this::findWinterBrood);
 
   /**
@@ -175,11 +175,8 @@ public final class PlanRun {
     return run.values(Quantity.SOUND_WINTER_BEES, day);
   }
 
-  /**
-   * {@return all mites, in mites, left when the winter bees have been raised and the hive is closed
-   * up}
-   */
-  public Spread mitesAtClosing() {
+  /** {@return all mites, in mites, left when the winter bees have been raised} */
+  public Spread mitesWhenRaised() {
     return on(Quantity.MITES, colony.raised());
   }
 
@@ -223,22 +220,23 @@ public final class PlanRun {
   }
 
   /**
-   * {@return days from now until a member first stands over the limit of the day; -1 when it never
-   * does}
+   * {@return days from now until a member first stands over the threshold of the day; -1 when it
+   * never does}
    */
-  public int[] daysToLimit() {
-    return daysToLimit.get().clone();
+  public int[] daysToThreshold() {
+    return daysToThreshold.get().clone();
   }
 
-  private int[] findDaysToLimit() {
+  private int[] findDaysToThreshold() {
     int[] out = new int[run.members()];
     Arrays.fill(out, -1);
     YearStages stages = colony.stages();
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       LocalDate date = colony.start().plusDays(day);
-      double limit = stages.limitOn(colony.limits(), date).orElse(Double.POSITIVE_INFINITY);
+      double threshold =
+          stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
       for (int m = 0; m < out.length; m++) {
-        if (out[m] < 0 && SHOWN_BY_A_WASH * infestation(day, m) > limit) {
+        if (out[m] < 0 && SHOWN_BY_A_WASH * infestation(day, m) > threshold) {
           out[m] = day - nowIndex();
         }
       }

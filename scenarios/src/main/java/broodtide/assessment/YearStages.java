@@ -2,15 +2,15 @@ package broodtide.assessment;
 
 import broodtide.engine.ColonyModel;
 import broodtide.season.Climate;
-import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The stages of a beekeeper's year in a climate, and the limit that holds on a day.
+ * The stages of a beekeeper's year in a climate, and the threshold that holds on a day.
  *
  * @param climate the year of the place
  */
@@ -44,20 +44,44 @@ public record YearStages(Climate climate) {
   }
 
   /**
-   * {@return the limit on a day, mites per 100 adult bees} A stage for which the set names no limit
-   * keeps that of the stage before; empty when no stage has one.
+   * {@return the treatment threshold on a day, mites per 100 adult bees; empty when the set names
+   * none for that day}
    *
-   * @param limits the set of limits
+   * @param thresholds the set
    * @param day the day
    */
-  public Optional<Double> limitOn(LimitSet limits, LocalDate day) {
-    for (int back = 0; back < YEAR; back++) {
-      Optional<Double> limit = limits.perHundred(on(day.minusDays(back)));
-      if (limit.isPresent()) {
-        return limit;
+  public Optional<Double> thresholdOn(ThresholdSet thresholds, LocalDate day) {
+    return thresholds.perHundred(on(day), day, climate.southern());
+  }
+
+  /**
+   * A treatment threshold that stays the same from day to day.
+   *
+   * @param from first day
+   * @param to last day
+   * @param perHundred mites per 100 adult bees
+   */
+  public record Step(LocalDate from, LocalDate to, double perHundred) {}
+
+  /**
+   * {@return the treatment threshold between two days as steps; days without one are in none}
+   *
+   * @param thresholds the set
+   * @param from the first day that counts
+   * @param to the last day that counts
+   */
+  public List<Step> thresholdSteps(ThresholdSet thresholds, LocalDate from, LocalDate to) {
+    List<Step> out = new ArrayList<>();
+    for (LocalDate d = from; !d.isAfter(to); d = d.plusDays(1)) {
+      Optional<Double> value = thresholdOn(thresholds, d);
+      if (value.isPresent()) {
+        Step last = out.isEmpty() ? null : out.get(out.size() - 1);
+        boolean goesOn =
+            last != null && last.to().plusDays(1).equals(d) && last.perHundred() == value.get();
+        out.add(new Step(goesOn ? out.remove(out.size() - 1).from() : d, d, value.get()));
       }
     }
-    return Optional.empty();
+    return out;
   }
 
   /**

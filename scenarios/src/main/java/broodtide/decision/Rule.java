@@ -47,11 +47,11 @@ public sealed interface Rule {
   record Placed(ControlTemplate control, LocalDate day) {}
 
   /**
-   * Treat on the day after a wash that reads over a limit.
+   * Treat on the day after a wash that reads over a threshold.
    *
    * @param name the rule in words
    * @param perHundred treat when a wash reads over this many mites per 100 bees; empty for the
-   *     limit of the season
+   *     treatment threshold of the day
    * @param control what is given
    * @param apart days from the start of a treatment in which no other is begun, 1 to 365
    */
@@ -60,7 +60,7 @@ public sealed interface Rule {
     /** Checks ranges. */
     public Threshold {
       if (perHundred.isPresent()) {
-        OutOfRange.check("limit", perHundred.getAsDouble(), 0, 100, "mites per 100 bees");
+        OutOfRange.check("threshold", perHundred.getAsDouble(), 0, 100, "mites per 100 bees");
       }
       OutOfRange.check("wait", apart, 1, 365, "days");
     }

@@ -45,6 +45,12 @@ final class RulePlay {
   private final double[] needless;
   private final double[] hindered;
 
+  /** Whether there is a treatment threshold on any wash day. */
+  private boolean judged;
+
+  /** Whether it can be said of any treatment, or of there being none, that it was needless. */
+  private boolean needlessKnown;
+
   /** Members by what has been done to them, each group in rising order. */
   private Map<List<Rule.Placed>, int[]> groups = new LinkedHashMap<>();
 
@@ -74,6 +80,7 @@ final class RulePlay {
     int[] all = new int[members];
     Arrays.setAll(all, m -> m);
     groups.put(planned, all);
+    needlessKnown = !(rule instanceof Rule.Calendar);
     planned.forEach(this::needlessByCalendar);
     List<RuleResult.WashDay> days = new ArrayList<>();
     List<LocalDate> dates = round.days();
@@ -86,6 +93,8 @@ final class RulePlay {
   /** One wash day: every group is washed and parted. */
   private RuleResult.WashDay wash(int k, LocalDate day) {
     double[] tally = new double[4];
+    Optional<Double> threshold = colony.thresholdOn(day);
+    judged |= threshold.isPresent();
     Map<List<Rule.Placed>, int[]> next = new LinkedHashMap<>();
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
@@ -101,7 +110,7 @@ final class RulePlay {
         boolean alive = gone[i] == 0;
         boolean asks = alive && !lately && asks(k, m, truth[i], day);
         boolean begins = asks && treatment.isPresent();
-        boolean over = alive && over(truth[i], day);
+        boolean over = alive && over(truth[i], threshold);
         hindered[m] += asks && !begins ? 1 : 0;
         tally[0] += over ? 1 : 0;
         tally[1] += begins ? 1 : 0;
@@ -111,7 +120,7 @@ final class RulePlay {
         }
         if (begins) {
           treatments[m]++;
-          if (!over) {
+          if (threshold.isPresent() && !over) {
             needless[m]++;
             tally[3]++;
           }
@@ -122,8 +131,9 @@ final class RulePlay {
       treatment.ifPresent(t -> put(next, with(group.getKey(), t), treated));
     }
     groups = next;
+    double known = threshold.isPresent() ? members : Double.NaN;
     return new RuleResult.WashDay(
-        day, tally[0] / members, tally[1] / members, tally[2] / members, tally[3] / members);
+        day, tally[0] / known, tally[1] / members, tally[2] / known, tally[3] / known);
   }
 
   private static void put(
@@ -145,18 +155,15 @@ final class RulePlay {
       return false;
     }
     double read = 100.0 * luck.count(k, member, truth) / round.bees();
-    // a limit of the season holds from its own count on; "over N" leaves N out
+    // a treatment threshold holds from its own count on; "over N" leaves N out
     return t.perHundred().isPresent()
         ? read > t.perHundred().getAsDouble() + 1e-9
-        : read >= limit(day) - 1e-9;
+        : colony.thresholdOn(day).filter(least -> read >= least - 1e-9).isPresent();
   }
 
-  private boolean over(double truth, LocalDate day) {
-    return truth * round.recovery() > limit(day);
-  }
-
-  private double limit(LocalDate day) {
-    return colony.stages().limitOn(colony.limits(), day).orElse(Double.POSITIVE_INFINITY);
+  /** Whether a colony is over the threshold of a day, as a wash would show it. */
+  private boolean over(double truth, Optional<Double> threshold) {
+    return threshold.filter(t -> truth * round.recovery() > t).isPresent();
   }
 
   /** The rule's treatment on the next day, when it can be begun after what has been done. */
@@ -182,7 +189,9 @@ final class RulePlay {
             });
   }
 
-  /** A treatment by the calendar is needless in the colonies that are not over the limit then. */
+  /**
+   * A treatment by the calendar is needless in the colonies that are not over the threshold then.
+   */
   private void needlessByCalendar(Rule.Placed p) {
     int[] all = new int[members];
     Arrays.setAll(all, m -> m);
@@ -202,13 +211,15 @@ final class RulePlay {
     List<Rule.Placed> before =
         ((Rule.Calendar) rule)
             .treatments().stream().filter(o -> o.day().isBefore(p.day())).toList();
+    Optional<Double> threshold = colony.thresholdOn(p.day());
+    needlessKnown |= threshold.isPresent();
     PlanRun run = run(before, all, p.day().plusDays(1), FOR_WASHES);
     double[] truth = run.infestation(p.day());
     double[] gone = run.lost(p.day());
     for (int m = 0; m < members; m++) {
       boolean alive = gone[m] == 0;
       treatments[m] += alive ? 1 : 0;
-      needless[m] += alive && !over(truth[m], p.day()) ? 1 : 0;
+      needless[m] += alive && threshold.isPresent() && !over(truth[m], threshold) ? 1 : 0;
     }
   }
 
@@ -238,6 +249,13 @@ final class RulePlay {
       scatter(Outcome.LOST.of(run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);
+    }
+    boolean byCount = rule instanceof Rule.Threshold t && t.perHundred().isPresent();
+    if (!judged) {
+      Arrays.fill(misses, Double.NaN);
+    }
+    if (byCount ? !judged : !needlessKnown) {
+      Arrays.fill(needless, Double.NaN);
     }
     return new RuleResult(
         rule,

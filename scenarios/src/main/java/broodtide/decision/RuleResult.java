@@ -6,13 +6,15 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How a rule fared in every member's season. Whether a colony stands over the limit is judged by
- * what a wash of it would show on average, against the limit of the day.
+ * How a rule fared in every member's season. Whether a colony stands over the threshold is judged
+ * by what a wash of it would show on average, against the threshold of the day.
  *
  * @param rule the rule
  * @param treatments treatments begun, by member
- * @param misses wash days on which a colony was over the limit and not treated, by member
- * @param needless treatments begun while a colony was not over the limit, by member
+ * @param misses wash days on which a colony was over the threshold and not treated, by member; not
+ *     a number when there is no threshold on any of them
+ * @param needless treatments begun while a colony was not over the threshold, by member; not a
+ *     number when there was no threshold on the day of any
  * @param hindered wash days on which the rule asked for a treatment that could not be begun, by
  *     member
  * @param lost chance of loss by member, see {@link PlanRun#losses()}
@@ -38,10 +40,11 @@ public record RuleResult(
    * One wash day, as shares of all members.
    *
    * @param day the day
-   * @param over living colonies that are over the limit in truth
+   * @param over living colonies that are over the threshold in truth; like missed and needless not
+   *     a number when there is no threshold on the day
    * @param treated colonies in which the rule begins a treatment on the next day
-   * @param missed colonies over the limit that are neither treated then nor treated lately
-   * @param needless colonies that are treated although they are not over the limit
+   * @param missed colonies over the threshold that are neither treated then nor treated lately
+   * @param needless colonies that are treated although they are not over the threshold
    */
   public record WashDay(
       LocalDate day, double over, double treated, double missed, double needless) {}
@@ -62,11 +65,14 @@ public record RuleResult(
   }
 
   /**
-   * {@return share of members with one or more}
+   * {@return share of members with one or more; not a number when that is not known}
    *
    * @param byMember figures by member
    */
   public static double shareWithAny(double[] byMember) {
+    if (Arrays.stream(byMember).anyMatch(Double::isNaN)) {
+      return Double.NaN;
+    }
     return Arrays.stream(byMember).filter(v -> v > 0).count() / (double) byMember.length;
   }
 }

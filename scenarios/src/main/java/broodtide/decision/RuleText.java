@@ -13,16 +13,16 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Rules as people write them: {@code never}; {@code 2 with formic-slow}; {@code limit with thymol
- * wait 60}; {@code on 2026-08-05 with thymol and on 2026-12-20 with oxalic-dribble}.
+ * Rules as people write them: {@code never}; {@code 2 with formic-slow}; {@code threshold with
+ * thymol wait 60}; {@code on 2026-08-05 with thymol and on 2026-12-20 with oxalic-dribble}.
  */
 public final class RuleText {
   private static final String ALLOWED =
-      "\"never\", \"N with CONTROL\" (N mites per 100 bees), \"limit with CONTROL\" (the limit of"
-          + " the season), each of these two with \"wait DAYS\" after it if you like, or \"on DATE"
-          + " with CONTROL and on DATE with CONTROL ...\"";
+      "\"never\", \"N with CONTROL\" (N mites per 100 bees), \"threshold with CONTROL\" (the"
+          + " treatment threshold of the day), each of these two with \"wait DAYS\" after it if you"
+          + " like, or \"on DATE with CONTROL and on DATE with CONTROL ...\"";
   private static final Pattern OVER =
-      Pattern.compile("(limit|\\d+(?:\\.\\d+)?) with (\\S+)(?: wait (\\d{1,3}))?");
+      Pattern.compile("(threshold|\\d+(?:\\.\\d+)?) with (\\S+)(?: wait (\\d{1,3}))?");
   private static final Pattern ON = Pattern.compile("on (\\d{4}-\\d{2}-\\d{2}) with (\\S+)");
 
   private RuleText() {}
@@ -40,13 +40,17 @@ public final class RuleText {
     if (plain.equals("never")) {
       return new Rule.Never(plain);
     }
+    if (plain.startsWith("limit with ")) {
+      throw new OutOfRange(
+          "--rule", '"' + text + '"', "\"threshold" + plain.substring("limit".length()) + '"');
+    }
     Matcher over = OVER.matcher(plain);
     if (over.matches()) {
       ControlTemplate control = Catalog.control(over.group(2));
       String wait = over.group(3);
       return new Rule.Threshold(
           plain,
-          over.group(1).equals("limit")
+          over.group(1).equals("threshold")
               ? OptionalDouble.empty()
               : OptionalDouble.of(Double.parseDouble(over.group(1))),
           control,

@@ -185,7 +185,15 @@ public record TreatmentCheck(
             .toList();
     LocalDate day = last.date().plusDays(1);
     return new ColonyCase(
-        c.colony(), c.model(), c.start(), day, day.plusDays(1), washes, begun, c.limits(), open);
+        c.colony(),
+        c.model(),
+        c.start(),
+        day,
+        day.plusDays(1),
+        washes,
+        begun,
+        c.thresholds(),
+        open);
   }
 
   private static List<Member> asUsual(List<Member> members) {

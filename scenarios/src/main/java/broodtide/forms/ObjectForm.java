@@ -1,5 +1,6 @@
 package broodtide.forms;
 
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.RefusedException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -31,6 +32,15 @@ public record ObjectForm<T>(
     Function<Fields, @Nullable T> make,
     BiConsumer<T, Written> spell)
     implements Form<T> {
+  private static final String THRESHOLD = "threshold";
+  private static final String OLD_THRESHOLD = "limits";
+
+  /** What the field was called up to now; a study that uses it is told what to change. */
+  private static final String RENAMED =
+      "the field is called \"threshold\" now; change this line to \"threshold\": and the name of"
+          + " a set, one of "
+          + String.join(", ", ThresholdLibrary.names())
+          + ", a file of your own, or a figure such as \"3\"";
 
   /** The fields of an object that is being written. */
   public static final class Written {
@@ -76,12 +86,13 @@ public record ObjectForm<T>(
       if (!known.contains(given)) {
         right = false;
         Nearest.to(given, known).ifPresent(meant::add);
-        in.fault(
-            object.keys().getOrDefault(given, object.spot()),
-            null,
-            "there is no such field; allowed here are "
-                + String.join(", ", known)
-                + Nearest.hint(given, known));
+        String message =
+            given.equals(OLD_THRESHOLD) && known.contains(THRESHOLD)
+                ? RENAMED
+                : "there is no such field; allowed here are "
+                    + String.join(", ", known)
+                    + Nearest.hint(given, known);
+        in.fault(object.keys().getOrDefault(given, object.spot()), null, message);
       }
     }
     for (Field<?> field : fields) {

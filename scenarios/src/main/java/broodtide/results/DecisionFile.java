@@ -1,6 +1,7 @@
 package broodtide.results;
 
 import static broodtide.results.JsonFigures.band;
+import static broodtide.results.JsonFigures.known;
 import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ColonyCase;
@@ -79,7 +80,7 @@ public final class DecisionFile {
     node.put("climate", c.model().climate().name());
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
-    node.put("limits", c.limits().name());
+    node.put("thresholdSet", c.thresholds().name());
     return node;
   }
 
@@ -118,10 +119,10 @@ public final class DecisionFile {
       node.put("waitDays", t.apart());
     }
     node.put("treatmentsPerSeason", six(RuleResult.mean(r.treatments())));
-    node.put("missesPerSeason", six(RuleResult.mean(r.misses())));
-    node.put("seasonsWithAMiss", six(RuleResult.shareWithAny(r.misses())));
-    node.put("needlessPerSeason", six(RuleResult.mean(r.needless())));
-    node.put("seasonsWithANeedlessTreatment", six(RuleResult.shareWithAny(r.needless())));
+    node.put("missesPerSeason", known(RuleResult.mean(r.misses())));
+    node.put("seasonsWithAMiss", known(RuleResult.shareWithAny(r.misses())));
+    node.put("needlessPerSeason", known(RuleResult.mean(r.needless())));
+    node.put("seasonsWithANeedlessTreatment", known(RuleResult.shareWithAny(r.needless())));
     node.put("hinderedPerSeason", six(RuleResult.mean(r.hindered())));
     node.put("chanceLost", six(RuleResult.mean(r.lost())));
     band(node.putObject("infestation"), Spread.of(r.infestation()));
@@ -131,10 +132,10 @@ public final class DecisionFile {
     ArrayNode days = node.putArray("washDays");
     for (RuleResult.WashDay d : r.days()) {
       ObjectNode day = days.addObject().put("day", d.day().toString());
-      day.put("over", six(d.over()));
+      day.put("over", known(d.over()));
       day.put("treated", six(d.treated()));
-      day.put("missed", six(d.missed()));
-      day.put("needless", six(d.needless()));
+      day.put("missed", known(d.missed()));
+      day.put("needless", known(d.needless()));
     }
     ArrayNode objections = node.putArray("objections");
     r.objections().forEach(objections::add);

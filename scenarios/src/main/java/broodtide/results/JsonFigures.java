@@ -16,6 +16,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** How figures stand in every JSON file: numbers with six significant digits, bands by quantile. */
 final class JsonFigures {
@@ -72,6 +73,11 @@ final class JsonFigures {
   /** Six significant digits. */
   static BigDecimal six(double value) {
     return new BigDecimal(value).round(SIX).stripTrailingZeros();
+  }
+
+  /** The same, null for what is not a number because it is not known. */
+  static @Nullable BigDecimal known(double value) {
+    return Double.isNaN(value) ? null : six(value);
   }
 
   /** Fills {@code {q05,q25,median,q75,q95}}. */

@@ -31,11 +31,11 @@ import java.util.List;
  *
  * <p>The file holds {@code format}, {@code tool}, {@code program}, {@code seed}, {@code
  * simulatedColonies}, {@code notes}, {@code caution} and {@code colonies}. A colony holds its case
- * ({@code climate}, {@code start}, {@code now}, {@code until}, {@code limits}), its {@code washes}
- * with the place of each in the forecast, its {@code unknowns} before and after the washes, the
- * quality of the {@code sample}, its {@code plans} with their figures and their {@code series} day
- * by day, {@code windows} with every control from every start day where they were tried, and {@code
- * refusedPlans} with the reasons. The same input, seed and version give the same bytes.
+ * ({@code climate}, {@code start}, {@code now}, {@code until}, {@code thresholdSet}), its {@code
+ * washes} with the place of each in the forecast, its {@code unknowns} before and after the washes,
+ * the quality of the {@code sample}, its {@code plans} with their figures and their {@code series}
+ * day by day, {@code windows} with every control from every start day where they were tried, and
+ * {@code refusedPlans} with the reasons. The same input, seed and version give the same bytes.
  */
 public final class ResultsFile {
   /** Name and version of the format. */
@@ -79,7 +79,7 @@ public final class ResultsFile {
     node.put("start", c.start().toString());
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
-    node.put("limits", c.limits().name());
+    node.put("thresholdSet", c.thresholds().name());
     washes(node.putArray("washes"), result.checks());
     unknowns(node.putArray("unknowns"), comparison.posterior().summaries());
     ObjectNode quality = node.putObject("sample");
@@ -139,16 +139,16 @@ public final class ResultsFile {
     LocalDate raised = c.raised();
     ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
     band(then.putObject("infestation"), Spread.of(run.infestation(raised)));
-    band(then.putObject("mites"), run.mitesAtClosing());
+    band(then.putObject("mites"), run.mitesWhenRaised());
     band(node.putObject("infestationAtEnd"), Spread.of(run.infestation(c.until())));
     band(node.putObject("peakInfestation"), Spread.of(run.peaks()));
     node.put("peakDay", run.peakDay().toString());
-    int[] toLimit = run.daysToLimit();
+    int[] toThreshold = run.daysToThreshold();
     node.put("chanceDiedOut", six(run.shareLost(c.until())));
-    node.put("chanceOverLimit", six(PlanFigures.share(toLimit)));
-    PlanFigures.medianDay(toLimit, c.now())
-        .ifPresent(day -> node.put("medianDayOverLimit", day.toString()));
-    dayOverLimit(node.putObject("dayOverLimit"), toLimit, c);
+    node.put("chanceOverThreshold", c.hasThreshold() ? six(PlanFigures.share(toThreshold)) : null);
+    PlanFigures.medianDay(toThreshold, c.now())
+        .ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
+    dayOverThreshold(node.putObject("dayOverThreshold"), toThreshold, c);
     run.springLow()
         .ifPresent(
             low -> {
@@ -186,14 +186,16 @@ public final class ResultsFile {
     }
   }
 
-  /** Days by which shares of all colonies have passed the limit; null where they never do. */
-  private static void dayOverLimit(ObjectNode node, int[] toLimit, ColonyCase c) {
+  /** Days by which shares of all colonies have passed the threshold; null where they never do. */
+  private static void dayOverThreshold(ObjectNode node, int[] toThreshold, ColonyCase c) {
     double[] shares = {0.05, 0.25, 0.5, 0.75, 0.95};
     String[] names = {"q05", "q25", "median", "q75", "q95"};
     for (int i = 0; i < shares.length; i++) {
       node.put(
           names[i],
-          PlanFigures.dayFor(toLimit, c.now(), shares[i]).map(LocalDate::toString).orElse(null));
+          PlanFigures.dayFor(toThreshold, c.now(), shares[i])
+              .map(LocalDate::toString)
+              .orElse(null));
     }
   }
 

@@ -15,7 +15,7 @@ import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.mite.StockTraits;
 import broodtide.season.Climate;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +38,7 @@ import java.util.stream.Stream;
  * @param washes the file of washes, if there is one
  * @param given controls already carried out, which every plan shares
  * @param plans plans to compare, at least one
- * @param limits limits that washes are held against
+ * @param thresholds treatment thresholds that washes are held against
  * @param bees rates of the bees that differ from the defaults
  * @param mites rates of the mites that differ from the defaults
  */
@@ -54,7 +54,7 @@ public record Study(
     Optional<Referred<Source>> washes,
     List<Control> given,
     List<Plan> plans,
-    Referred<LimitSet> limits,
+    Referred<ThresholdSet> thresholds,
     Map<String, Double> bees,
     Map<String, Double> mites) {
   /** Copies the lists and the maps. */

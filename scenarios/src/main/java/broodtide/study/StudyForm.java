@@ -2,9 +2,9 @@ package broodtide.study;
 
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ClimateForm;
-import broodtide.catalog.LimitsForm;
 import broodtide.catalog.Referred;
 import broodtide.catalog.Surroundings;
+import broodtide.catalog.ThresholdForm;
 import broodtide.colony.BeeRates;
 import broodtide.control.Control;
 import broodtide.control.Plan;
@@ -24,7 +24,7 @@ import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -124,13 +124,13 @@ public final class StudyForm {
   static final Field<List<Placed<Draft>>> PLANS =
       Field.required(
           "plans", new ListForm<>(new Placed.Keeping<>(PLAN), 1, 50), "plans to lay side by side");
-  static final Field<Referred<LimitSet>> LIMITS =
+  static final Field<Referred<ThresholdSet>> THRESHOLD =
       Field.optional(
-          "limits",
-          new LimitsForm(),
-          LimitsForm.usual(),
-          "limits that washes are held against: a name of the library, or the path of a file of"
-              + " your own");
+          "threshold",
+          new ThresholdForm(),
+          ThresholdForm.usual(),
+          "treatment threshold that washes are held against: a set of the library by name, the path"
+              + " of a file of your own, or a figure, as \"3\" per 100 bees or \"9/300\"");
 
   private static final Field<Map<String, Double>> BEES =
       Field.optional(
@@ -177,7 +177,7 @@ public final class StudyForm {
               WASHES,
               GIVEN,
               PLANS,
-              LIMITS,
+              THRESHOLD,
               OVERRIDES),
           StudyForm::make,
           StudyForm::spell);
@@ -203,7 +203,7 @@ public final class StudyForm {
             washes,
             values(in.need(GIVEN)),
             plans(in.need(PLANS)),
-            in.need(LIMITS),
+            in.need(THRESHOLD),
             overrides.bees(),
             overrides.mites());
     StudyChecks.colonyLives(in, study);
@@ -230,7 +230,7 @@ public final class StudyForm {
             .map(p -> new Draft(p.name(), p.controls().stream().map(Placed::nowhere).toList()))
             .map(Placed::nowhere)
             .toList());
-    out.put(LIMITS, s.limits());
+    out.put(THRESHOLD, s.thresholds());
     out.put(OVERRIDES, new Overrides(s.bees(), s.mites()));
   }
 

@@ -7,7 +7,7 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
 import broodtide.assessment.SpringLow;
 import broodtide.fit.Agreement;
-import broodtide.wash.LimitSet;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -72,12 +72,15 @@ public record Answer(Comparison comparison) {
   }
 
   /**
-   * {@return what follows the answer: the limit passed, the loss of the colony, the plan with
+   * {@return what follows the answer: the threshold passed, the loss of the colony, the plan with
    * fewest}
    */
   public List<String> further() {
     List<String> out = new ArrayList<>();
     out.add(crossing());
+    if (comparison.colony().hasThreshold() && threshold().isEmpty()) {
+      out.add(noneThen());
+    }
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
     if (comparison.runs().size() > 1) {
@@ -113,7 +116,8 @@ public record Answer(Comparison comparison) {
   }
 
   /**
-   * {@return what a plan leaves, as one item of a list that says the day and the limit above it}
+   * {@return what a plan leaves, as one item of a list that says the day and the threshold above
+   * it}
    *
    * @param run a plan that was played
    */
@@ -126,48 +130,56 @@ public record Answer(Comparison comparison) {
       Spread on = on(run);
       s.append(about(on.median())).append(" (").append(Plain.levels(on.q05(), on.q95()));
       s.append(')');
-      limit()
-          .ifPresent(l -> s.append("; over the limit ").append(Odds.seasons(chanceOver(run, l))));
+      threshold()
+          .ifPresent(
+              l ->
+                  s.append("; over the treatment threshold ")
+                      .append(Odds.seasons(chanceOver(run, l))));
     }
     later(run).ifPresent(loss -> s.append("; ").append(loss));
     return s.append('.').toString();
   }
 
-  /** A limit, and what it means in a wash: {@code 0.67 (2 in 300)}. */
-  public static String limitWords(LimitSet limits, double perHundred) {
-    String words = Digits.two(perHundred);
-    return limits.perBees() == 100
+  /** A threshold, and what it means in a wash: {@code 0.67 (2 in 300)}. */
+  public static String thresholdWords(ThresholdSet thresholds, double perHundred) {
+    String words = Plain.threshold(perHundred);
+    return thresholds.perBees() == 100
         ? words
         : words
             + " ("
-            + Digits.plain(perHundred * limits.perBees() / 100)
+            + Digits.plain(perHundred * thresholds.perBees() / 100)
             + " in "
-            + limits.perBees()
+            + thresholds.perBees()
             + ")";
   }
 
-  /** {@return what stands above the items: the day, and the limit on it} */
+  /** {@return what stands above the items: the day, and the threshold on it} */
   public String itemHead() {
     ColonyCase c = comparison.colony();
     String head =
         "Mites per 100 bees on " + Plain.day(day()) + ", with the range of nine seasons in ten";
-    return limit()
-        .map(l -> head + "; the limit then is " + limitWords(c.limits(), l) + ".")
-        .orElse(head + ".");
+    return threshold()
+        .map(
+            l ->
+                head
+                    + "; the treatment threshold then is "
+                    + thresholdWords(c.thresholds(), l)
+                    + ".")
+        .orElse(head + ". " + noneThen());
   }
 
   private String outlook(PlanRun run) {
     double lost = run.shareLost(day());
     return lost > 0.5
         ? "the colony is lost by " + Plain.day(day()) + " " + Odds.seasons(lost)
-        : "expect " + brief(run) + " on " + Plain.day(day()) + range(run) + overLimit(run);
+        : "expect " + brief(run) + " on " + Plain.day(day()) + range(run) + overThreshold(run);
   }
 
   private String outlookThen(PlanRun run) {
     double lost = run.shareLost(day());
     return lost > 0.5
         ? "even so the colony is lost by then " + Odds.seasons(lost)
-        : about(on(run).median()) + " per 100 bees" + range(run) + overLimit(run);
+        : about(on(run).median()) + " per 100 bees" + range(run) + overThreshold(run);
   }
 
   private static String under(PlanRun run) {
@@ -192,45 +204,62 @@ public record Answer(Comparison comparison) {
     return " (nine seasons in ten: " + Plain.levels(s.q05(), s.q95()) + ")";
   }
 
-  private String overLimit(PlanRun run) {
-    Optional<Double> limit = limit();
-    return limit.isEmpty()
+  private String overThreshold(PlanRun run) {
+    Optional<Double> threshold = threshold();
+    return threshold.isEmpty()
         ? ""
-        : ", over the limit of "
-            + Digits.two(limit.get())
+        : ", over the treatment threshold of "
+            + Plain.threshold(threshold.get())
             + " "
-            + Odds.seasons(chanceOver(run, limit.get()));
+            + Odds.seasons(chanceOver(run, threshold.get()));
   }
 
-  /** The limit on the {@link #day}. */
-  private Optional<Double> limit() {
+  /** The threshold on the {@link #day}. */
+  private Optional<Double> threshold() {
     ColonyCase c = comparison.colony();
-    return c.stages().limitOn(c.limits(), day());
+    return c.thresholdOn(day());
   }
 
-  private double chanceOver(PlanRun run, double limit) {
+  private String noneThen() {
+    return "There is no treatment threshold on "
+        + Plain.day(day())
+        + " "
+        + comparison.colony().thresholds().where()
+        + ".";
+  }
+
+  private double chanceOver(PlanRun run, double threshold) {
     double[] values = run.infestation(day());
-    return Arrays.stream(values).filter(v -> PlanRun.SHOWN_BY_A_WASH * v > limit).count()
+    return Arrays.stream(values).filter(v -> PlanRun.SHOWN_BY_A_WASH * v > threshold).count()
         / (double) values.length;
   }
 
-  /** When the first plan first goes over the limit of the season. */
+  /** When the first plan first goes over the treatment threshold. */
   private String crossing() {
     ColonyCase c = comparison.colony();
-    int[] days = first().daysToLimit();
+    if (!c.hasThreshold()) {
+      return "There is no treatment threshold between "
+          + Plain.day(c.now())
+          + " and "
+          + Plain.day(c.until())
+          + " "
+          + c.thresholds().where()
+          + ".";
+    }
+    int[] days = first().daysToThreshold();
     double already = PlanFigures.shareWithin(days, 0);
     if (already > 0.5) {
       String words = Odds.words(already);
       return words.startsWith("almost")
-          ? "It is " + words + " over today's limit already."
-          : "Chances are " + words + " that it is over today's limit already.";
+          ? "It is " + words + " over today's treatment threshold already."
+          : "Chances are " + words + " that it is over today's treatment threshold already.";
     }
     Optional<LocalDate> middle = PlanFigures.medianDay(days, c.now());
     return middle.isPresent()
-        ? "More likely than not it is over the limit of the season by "
+        ? "More likely than not it is over the treatment threshold by "
             + Plain.day(middle.get())
             + "."
-        : "It goes over the limit at some time before "
+        : "It goes over the treatment threshold at some time before "
             + Plain.day(c.until())
             + " "
             + Odds.seasons(PlanFigures.share(days))

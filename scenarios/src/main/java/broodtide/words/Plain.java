@@ -70,4 +70,14 @@ public final class Plain {
     String to = level(high);
     return from.equals(to) ? from : from + " to " + to;
   }
+
+  /**
+   * {@return a treatment threshold in two digits, without zeros that say nothing: {@code 3}, {@code
+   * 4.7}}
+   *
+   * @param perHundred mites per 100 adult bees
+   */
+  public static String threshold(double perHundred) {
+    return Digits.plain(Double.parseDouble(Digits.two(perHundred)));
+  }
 }

@@ -110,9 +110,9 @@ class ComparisonTest {
             r -> assertThat(r.reason()).contains("2026-07-07", "before the day of decision"));
   }
 
-  /** Days over the limit, by hand: five members of six pass it. */
+  /** Days over the threshold, by hand: five members of six pass it. */
   @Test
-  void daysOverTheLimit() {
+  void daysOverTheThreshold() {
     int[] days = {4, 9, -1, 0, 30, 12};
     LocalDate now = Invented.NOW;
     assertThat(PlanFigures.dayFor(days, now, 0.05)).contains(now);

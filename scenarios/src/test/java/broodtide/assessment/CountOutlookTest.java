@@ -3,7 +3,7 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.season.Climate;
 import broodtide.wash.Wash;
@@ -20,7 +20,7 @@ class CountOutlookTest {
       return CountOutlook.of(
           Wash.of(day, "A", mites, 300),
           TEMPERATE,
-          LimitLibrary.shipped("common-practice"),
+          ThresholdLibrary.shipped("kulhanek-2021"),
           workers);
     }
   }

@@ -1,7 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
@@ -35,7 +35,7 @@ public final class Invented {
         UNTIL,
         WASHES,
         List.of(given),
-        LimitLibrary.shipped("common-practice"),
+        ThresholdLibrary.shipped("kulhanek-2021"),
         Priors.defaults());
   }
 
@@ -53,7 +53,7 @@ public final class Invented {
             sure(p.success()));
     ColonyCase c = colony();
     return new ColonyCase(
-        "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.limits(), sure);
+        "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.thresholds(), sure);
   }
 
   private static Prior sure(Prior prior) {

@@ -2,7 +2,7 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
 import broodtide.control.Split;
 import broodtide.engine.EnsembleRun;
@@ -52,7 +52,7 @@ class PlanRunTest {
     assertThat(run.peakDay()).isEqualTo(LocalDate.of(2001, 8, 1));
     assertThat(peaks).containsExactly(last);
     assertThat(PlanDay.all(run)).last().extracting(PlanDay::date).isEqualTo(run.colony().until());
-    assertThat(IntStream.of(run.daysToLimit())).allMatch(day -> day <= 92);
+    assertThat(IntStream.of(run.daysToThreshold())).allMatch(day -> day <= 92);
   }
 
   private static PlanRun run(Plan plan, LocalDate until) {
@@ -65,7 +65,7 @@ class PlanRunTest {
             until,
             List.of(),
             List.of(),
-            LimitLibrary.shipped("common-practice"),
+            ThresholdLibrary.shipped("kulhanek-2021"),
             Priors.defaults());
     Scenario season = c.season(plan);
     try (Workers workers = new Workers(1)) {

@@ -3,11 +3,11 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
-import broodtide.wash.LimitSet;
 import broodtide.wash.Stage;
+import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class YearStagesTest {
-  private static final LimitSet COMMON = LimitLibrary.shipped("common-practice");
+  private static final ThresholdSet USUAL = ThresholdLibrary.shipped("kulhanek-2021");
 
   @ParameterizedTest
   @CsvSource({
@@ -77,25 +77,27 @@ class YearStagesTest {
   }
 
   @Test
-  void everyDayOfEveryClimateHasALimit() {
+  void theUsualSetHasAThresholdOnEveryDayOfEveryClimate() {
     for (String name : Catalog.CLIMATES.names()) {
       YearStages stages = new YearStages(Catalog.climate(name));
       for (int i = 0; i < 366; i++) {
-        assertThat(stages.limitOn(COMMON, LocalDate.of(2028, 1, 1).plusDays(i)))
+        assertThat(stages.thresholdOn(USUAL, LocalDate.of(2028, 1, 1).plusDays(i)))
             .as("%s, day %d", name, i)
-            .isPresent();
+            .contains(3.0);
       }
     }
   }
 
   @Test
-  void aStageWithoutALimitKeepsTheOneBefore() {
-    // the October limit holds on until spring; source: Strange & Sheppard 2001, in the limit file
-    LimitSet set = LimitLibrary.shipped("dry-summer-inland");
+  void thereIsNoThresholdOnDaysThatTheSourceDoesNotSpeakOf() {
+    ThresholdSet set = ThresholdLibrary.shipped("strange-sheppard-2001");
     YearStages stages = new YearStages(Catalog.climate("temperate"));
-    assertThat(set.perHundred(Stage.BROODLESS)).isEmpty();
-    assertThat(stages.limitOn(set, LocalDate.of(2026, 12, 15)))
-        .isEqualTo(set.perHundred(Stage.WINTER_BEES));
+    assertThat(stages.thresholdOn(set, LocalDate.of(2026, 10, 31))).contains(1.0);
+    assertThat(stages.thresholdOn(set, LocalDate.of(2026, 11, 1))).isEmpty();
+    assertThat(stages.thresholdOn(set, LocalDate.of(2026, 6, 15))).isEmpty();
+    YearStages south = new YearStages(Catalog.climate("temperate").inSouth());
+    assertThat(south.thresholdOn(set, LocalDate.of(2026, 10, 15))).contains(1.0);
+    assertThat(south.thresholdOn(set, LocalDate.of(2026, 8, 15))).isEmpty();
   }
 
   @Test

@@ -52,7 +52,7 @@ class RuleTrialTest {
 
   /**
    * Colonies all alike, washed by chance alone, treated without effect: on each day the chance to
-   * treat is P(Bin(n, p) > c), with c the largest count that is not over the limit.
+   * treat is P(Bin(n, p) > c), with c the largest count that is not over the threshold.
    */
   @Tag("outside")
   @Test
@@ -75,8 +75,8 @@ class RuleTrialTest {
             1 - new BinomialDistribution(null, 300, 0.009 * truth).cumulativeProbability(9);
         double error = 4 * Math.sqrt(treat * (1 - treat) / MEMBERS) + 1e-9;
         assertThat(day.treated()).as("%s", day.day()).isCloseTo(treat, within(error));
-        double limit = c.stages().limitOn(c.limits(), day.day()).orElseThrow();
-        boolean over = 0.9 * truth > limit;
+        double threshold = c.stages().thresholdOn(c.thresholds(), day.day()).orElseThrow();
+        boolean over = 0.9 * truth > threshold;
         assertThat(day.over()).isEqualTo(over ? 1.0 : 0.0);
         misses += over ? 1 - treat : 0;
         needless += over ? 0 : treat;
@@ -89,7 +89,7 @@ class RuleTrialTest {
     assertThat(misses).as("the case has both kinds of error").isGreaterThan(0.01);
   }
 
-  /** When every wash must read over the limit, the rule is a calendar. */
+  /** When every wash must read over the threshold, the rule is a calendar. */
   @Test
   void aRuleThatAlwaysTreatsEqualsTheCalendar() {
     ColonyCase c = Invented.known(20);
@@ -129,7 +129,7 @@ class RuleTrialTest {
     Rule[] rules = {
       RuleText.read("never"),
       RuleText.read("on 2025-01-05 with thymol"),
-      RuleText.read("limit with formic-strips"),
+      RuleText.read("threshold with formic-strips"),
       RuleText.read("1.5 with formic-strips wait 60")
     };
     WashRound round = WashRound.usual(Invented.NOW.plusDays(7), Invented.NOW.plusDays(70), 21, 300);

@@ -42,7 +42,15 @@ class TreatmentCheckTest {
     }
     LocalDate now = days[days.length - 1].plusDays(1);
     return new ColonyCase(
-        "A", c.model(), days[0], now, now.plusDays(1), washes, List.of(), c.limits(), c.priors());
+        "A",
+        c.model(),
+        days[0],
+        now,
+        now.plusDays(1),
+        washes,
+        List.of(),
+        c.thresholds(),
+        c.priors());
   }
 
   private static TreatmentCheck judge(ColonyCase c) {

@@ -51,7 +51,7 @@ class ResultsFileTest {
             List.of(
                 Wash.of(start, "Alder", 1, 300), Wash.ofHalfCup(start.plusDays(60), "Alder", 4)),
             study.given(),
-            study.limits().value(),
+            study.thresholds().value(),
             Priors.defaults());
     List<Plan> plans = study.plans();
     ResultsFile file = new ResultsFile("compare", "1.2.3", 7, 64, List.of("A note."));
@@ -117,7 +117,7 @@ class ResultsFileTest {
     "/colonies/0/plans/0/infestationAtEnd, q95, 101",
     "/colonies/0/plans/0/winter, meanChanceLost, -0.1",
     "/colonies/0/plans/0/infestationAgainstWait, chanceBetter, 2",
-    "/colonies/0/plans/0/dayOverLimit, median, 5",
+    "/colonies/0/plans/0/dayOverThreshold, median, 5",
     "/colonies/0/plans/0/series/3, infestation, 2",
     "/colonies/0/unknowns/0, shrinkage, 2"
   })

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.catalog.ClimateFile;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplateFile;
-import broodtide.catalog.LimitLibrary;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.lesson.LessonFile;
@@ -84,10 +84,10 @@ public enum AnyFile {
       assertThat(control.at(TODAY).from()).isEqualTo(TODAY);
     }
   },
-  LIMITS("common-practice.json", "dry-summer-inland.json") {
+  THRESHOLDS("kulhanek-2021.json", "gds-france.json", "strange-sheppard-2001.json") {
     @Override
     void read(byte[] bytes) {
-      assertThat(LimitLibrary.read(text(bytes)).limits()).isNotEmpty();
+      assertThat(ThresholdLibrary.read(text(bytes)).thresholds()).isNotEmpty();
     }
   },
   LESSON("one-scoop.json", "doubling.json", "spring-count.json") {
@@ -142,7 +142,7 @@ public enum AnyFile {
   private static byte[] load(String file) {
     Function<String, InputStream> open = f -> AnyFile.class.getResourceAsStream("/library/" + f);
     try (InputStream in =
-        Stream.of("studies/", "climates/", "controls/", "limits/", "lessons/")
+        Stream.of("studies/", "climates/", "controls/", "thresholds/", "lessons/")
             .map(folder -> open.apply(folder + file))
             .filter(Objects::nonNull)
             .findFirst()

@@ -98,8 +98,10 @@ class StudyFaultsTest {
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"use\": \"split\", \"start\":"
             + " \"2027-06-01\", \"applications\": 2}]} | $.plans[0].controls[0].applications: \"2\""
             + " cannot be used; only miticides are given several times",
-        "\"plans\": | \"limits\": \"nowhere\", \"plans\": | $.limits: \"nowhere\" cannot be used;"
-            + " choose one of common-practice",
+        "\"plans\": | \"limits\": \"spring\", \"plans\": | the field is called"
+            + " \"threshold\" now; change this line",
+        "\"plans\": | \"threshold\": \"nowhere\", \"plans\": | $.threshold: \"nowhere\" cannot be"
+            + " used; choose one of kulhanek-2021",
         "\"plans\": | \"washes\": \"no.csv\", \"plans\": | $.washes: \"no.csv\" cannot be used;"
             + " there is no such file no.csv",
         "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" cannot be used;"

@@ -32,7 +32,7 @@ class StudyFileTest {
     Study study = Texts.read(Texts.STUDY);
     assertThat(study.southern()).isFalse();
     assertThat(study.surroundings()).isEqualTo(Surroundings.ISOLATED);
-    assertThat(study.limits().written()).isEqualTo("common-practice");
+    assertThat(study.thresholds().written()).isEqualTo("kulhanek-2021");
     assertThat(study.given()).isEmpty();
     assertThat(study.model().immigration()).isEqualTo(Immigration.NONE);
     assertThat(study.member().infestation()).isEqualTo(1);

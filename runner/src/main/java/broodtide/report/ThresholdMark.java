@@ -1,50 +1,60 @@
 package broodtide.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws a limit as a dashed step line, with its name where the fewest lines and points are. */
-final class LimitMark {
+/**
+ * Draws a threshold as a dashed step line, open where there is none, with its name where the fewest
+ * lines and points are.
+ */
+final class ThresholdMark {
   private static final Pen PEN = new Pen(Palette.INK, 1.6, "5 4");
   private static final Type NAME = Type.LABEL.in(Palette.INK).haloed();
   private static final int PLACES = 24;
 
-  private LimitMark() {}
+  private ThresholdMark() {}
 
-  static void line(Canvas canvas, Limit limit, Plot plot) {
-    List<Limit.Level> levels = shown(limit, plot.days());
+  static void line(Canvas canvas, Threshold threshold, Plot plot) {
+    List<Threshold.Level> levels = shown(threshold, plot.days());
     if (levels.isEmpty()) {
       return;
     }
-    canvas.open("limit", limit.name());
+    canvas.open("threshold", threshold.name());
     canvas.openInside(plot.box());
-    canvas.draw(trace(levels, plot), PEN);
+    runs(levels).forEach(run -> canvas.draw(trace(run, plot), PEN));
     canvas.close();
     canvas.close();
   }
 
   /** Those steps that hold on a day shown. */
-  static List<Limit.Level> shown(Limit limit, Days days) {
-    List<Limit.Level> shown = new ArrayList<>();
-    for (Limit.Level level : limit.levels()) {
-      if (!level.from().isAfter(days.first())) {
-        shown.clear();
-      }
-      if (level.from().isBefore(days.last())) {
-        shown.add(level);
-      }
-    }
-    return shown;
+  static List<Threshold.Level> shown(Threshold threshold, Days days) {
+    return threshold.levels().stream()
+        .filter(l -> l.from().isBefore(days.last()) && !l.to().isBefore(days.first()))
+        .toList();
   }
 
-  private static Trace trace(List<Limit.Level> levels, Plot plot) {
-    double[] xy = new double[4 * levels.size()];
-    for (int i = 0; i < levels.size(); i++) {
-      double y = plot.scale().at(levels.get(i).value());
-      boolean last = i == levels.size() - 1;
-      xy[4 * i] = Math.max(plot.box().x(), plot.days().at(levels.get(i).from()));
+  /** Steps that follow one another without a day between them, together. */
+  private static List<List<Threshold.Level>> runs(List<Threshold.Level> levels) {
+    List<List<Threshold.Level>> out = new ArrayList<>();
+    LocalDate next = LocalDate.MIN;
+    for (Threshold.Level level : levels) {
+      if (!level.from().equals(next)) {
+        out.add(new ArrayList<>());
+      }
+      out.get(out.size() - 1).add(level);
+      next = level.to().plusDays(1);
+    }
+    return out;
+  }
+
+  private static Trace trace(List<Threshold.Level> run, Plot plot) {
+    double[] xy = new double[4 * run.size()];
+    for (int i = 0; i < run.size(); i++) {
+      double y = plot.scale().at(run.get(i).value());
+      xy[4 * i] = Math.max(plot.box().x(), plot.days().at(run.get(i).from()));
       xy[4 * i + 1] = y;
-      xy[4 * i + 2] = last ? plot.box().right() : plot.days().at(levels.get(i + 1).from());
+      xy[4 * i + 2] = Math.min(plot.box().right(), plot.days().at(run.get(i).to().plusDays(1)));
       xy[4 * i + 3] = y;
     }
     return Trace.of(xy);
@@ -56,8 +66,9 @@ final class LimitMark {
    * @param lines places along lines, which the name should rather not cover
    * @param washes places of washes, which it must not cover
    */
-  static void name(Canvas canvas, Limit limit, Plot plot, List<Box> lines, List<Box> washes) {
-    List<Limit.Level> levels = shown(limit, plot.days());
+  static void name(
+      Canvas canvas, Threshold threshold, Plot plot, List<Box> lines, List<Box> washes) {
+    List<Threshold.Level> levels = shown(threshold, plot.days());
     if (levels.isEmpty()) {
       return;
     }
@@ -65,8 +76,10 @@ final class LimitMark {
     double best = Double.POSITIVE_INFINITY;
     double bestX = 0;
     double bestY = 0;
-    for (Seat seat : seats(limit.name(), trace(levels, plot))) {
-      Box room = NAME.room(limit.name(), seat.x, seat.y);
+    List<Seat> seats = new ArrayList<>();
+    runs(levels).forEach(run -> seats.addAll(seats(threshold.name(), trace(run, plot))));
+    for (Seat seat : seats) {
+      Box room = NAME.room(threshold.name(), seat.x, seat.y);
       boolean inside =
           room.x() >= box.x()
               && room.right() <= box.right()
@@ -81,8 +94,8 @@ final class LimitMark {
         bestY = seat.y;
       }
     }
-    canvas.open("limit", "");
-    canvas.write(limit.name(), bestX, bestY, NAME);
+    canvas.open("threshold", "");
+    canvas.write(threshold.name(), bestX, bestY, NAME);
     canvas.close();
   }
 
