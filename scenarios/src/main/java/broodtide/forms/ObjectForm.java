@@ -1,6 +1,5 @@
 package broodtide.forms;
 
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.RefusedException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -38,9 +37,7 @@ public record ObjectForm<T>(
   /** What the field was called up to now; a study that uses it is told what to change. */
   private static final String RENAMED =
       "the field is called \"threshold\" now; change this line to \"threshold\": and the name of"
-          + " a set, one of "
-          + String.join(", ", ThresholdLibrary.names())
-          + ", a file of your own, or a figure such as \"3\"";
+          + " a set, a file of your own, or a figure such as \"3\"";
 
   /** The fields of an object that is being written. */
   public static final class Written {
