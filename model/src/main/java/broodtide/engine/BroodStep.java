@@ -26,16 +26,14 @@ final class BroodStep {
 
   /** Counts the adults before any changes. */
   void count() {
-    double[] hive = b.hiveSound;
-    double[] hiveHarmed = b.hiveHarmed;
-    double[] forager = b.foragerSound;
-    double[] foragerHarmed = b.foragerHarmed;
-    double[] winter = b.winterSound;
-    double[] winterHarmed = b.winterHarmed;
-    double[] n = adults;
-    for (int l = 0; l < n.length; l++) {
-      n[l] =
-          hive[l] + hiveHarmed[l] + forager[l] + (foragerHarmed[l] + winter[l] + winterHarmed[l]);
+    double[][] classes = b.adults;
+    System.arraycopy(classes[0], 0, adults, 0, adults.length);
+    int next = 1;
+    for (; next + 1 < classes.length; next += 2) {
+      Kernel.add(adults, classes[next], classes[next + 1]);
+    }
+    if (next < classes.length) {
+      Kernel.add(adults, classes[next]);
     }
     compare();
   }

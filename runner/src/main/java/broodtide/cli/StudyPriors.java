@@ -37,6 +37,7 @@ final class StudyPriors {
         size,
         usual.immigration(),
         usual.dispersion(),
-        usual.success());
+        usual.success(),
+        usual.infectivity());
   }
 }

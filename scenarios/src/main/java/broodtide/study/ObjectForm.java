@@ -78,9 +78,12 @@ record ObjectForm<T>(
         in.fault(
             object.keys().getOrDefault(given, object.spot()),
             null,
-            "there is no such field; allowed here are "
-                + String.join(", ", known)
-                + Nearest.hint(given, known));
+            ReplacedRates.answer(name, given)
+                .orElseGet(
+                    () ->
+                        "there is no such field; allowed here are "
+                            + String.join(", ", known)
+                            + Nearest.hint(given, known)));
       }
     }
     for (Field<?> field : fields) {

@@ -41,7 +41,12 @@ class SciencePageTest {
 
   @Test
   void coloniesAndPlaces() {
-    part("checks of colonies", ColonySizeTest.checks(), MitesOnAdultsTest.checks());
+    part(
+        "checks of colonies",
+        ColonySizeTest.checks(),
+        WinterBeesTest.checks(),
+        MitesOnAdultsTest.checks(),
+        HighestInfestationTest.checks());
   }
 
   @Test
@@ -56,6 +61,11 @@ class SciencePageTest {
   @Test
   void winter() {
     part("checks of winter", TimeOfTreatmentTest.checks(), WinterLossesTest.checks());
+  }
+
+  @Test
+  void untreatedColonies() {
+    new WrittenPart(PAGE, "untreated colonies").holds(HighestInfestationTest.table());
   }
 
   @Test
