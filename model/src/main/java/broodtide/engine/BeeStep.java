@@ -46,20 +46,19 @@ final class BeeStep {
   /**
    * Runs the day.
    *
-   * @param someAdults adult bees this morning, at least 1
+   * @param perAdult one over the adult bees of this morning, or over 1 where there are fewer
    * @param emerged workers and mites that come out of cells today
    * @param release rate at which winter bees go to work, 1/day
    * @param cost extra death from a miticide, 1/day
    * @param winterShare share of the sound ones that become winter bees
    */
-  void run(
-      double[] someAdults, Emergence emerged, double release, double cost, double winterShare) {
+  void run(double[] perAdult, Emergence emerged, double release, double cost, double winterShare) {
     double foraging = rates.foraging();
     double hive = rates.hiveDeath();
     double forager = rates.foragerDeath();
     double overt = rates.overtDeath();
     double called = release * rates.releasedToForage();
-    infect(emerged.mites, someAdults);
+    infect(emerged.mites, perAdult);
     hive(
         emerged.sound,
         1 - winterShare,
@@ -77,12 +76,12 @@ final class BeeStep {
     die(hive, forager, winterDeath + (release - called));
   }
 
-  private void infect(double[] mites, double[] someAdults) {
+  private void infect(double[] mites, double[] perAdult) {
     double[] left = spared;
     double[] infectivity = lanes.infectivity;
     double each = rates.adultInfections();
     for (int l = 0; l < left.length; l++) {
-      left[l] = Kernel.expOfMinus(each * infectivity[l] * mites[l] / someAdults[l]);
+      left[l] = Kernel.expOfMinus(each * infectivity[l] * mites[l] * perAdult[l]);
     }
   }
 

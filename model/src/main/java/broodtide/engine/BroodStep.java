@@ -15,6 +15,9 @@ final class BroodStep {
   /** Adult bees this morning, or 1 where there are fewer: for what is counted per bee. */
   final double[] someAdults;
 
+  /** One over {@link #someAdults}. */
+  final double[] perAdult;
+
   BroodStep(ColonyBlock block, Lanes lanes, BeeRates rates) {
     b = block;
     this.lanes = lanes;
@@ -22,6 +25,7 @@ final class BroodStep {
     adults = block.rows.row();
     tended = block.rows.row();
     someAdults = block.rows.row();
+    perAdult = block.rows.row();
   }
 
   /** Counts the adults before any changes. */
@@ -42,11 +46,16 @@ final class BroodStep {
     double[] n = adults;
     double[] some = someAdults;
     double[] share = tended;
+    double[] per = perAdult;
     double half = rates.halfLayingAdults() + Kernel.FEW;
     for (int l = 0; l < n.length; l++) {
       double bees = n[l];
-      some[l] = Math.max(1, bees);
-      share[l] = bees / (bees + half);
+      double least = Math.max(1, bees);
+      double laying = bees + half;
+      double over = 1 / (least * laying);
+      some[l] = least;
+      share[l] = over * least * bees;
+      per[l] = over * laying;
     }
   }
 

@@ -96,7 +96,7 @@ public final class DailyEngine {
     brood.count();
     emergence.run(day, schedule.fertility[day]);
     bees.run(
-        brood.someAdults,
+        brood.perAdult,
         emergence,
         schedule.springRelease[day],
         schedule.beeCost[day],
