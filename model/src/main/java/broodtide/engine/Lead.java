@@ -2,6 +2,7 @@ package broodtide.engine;
 
 import broodtide.control.Plan;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -12,8 +13,8 @@ import java.util.List;
  * in.
  */
 final class Lead {
-  /** Infestation within which a search ends, as a share; mites are then scaled to meet it. */
-  private static final double NEAR = 1e-9;
+  /** Share within which a search ends; mites are then scaled to meet the infestation exactly. */
+  private static final double NEAR = 1e-7;
 
   /** Runs after which a search ends anyway, as where no colony lives on with so many mites. */
   private static final int MOST_RUNS = 12;
@@ -25,11 +26,16 @@ final class Lead {
   private final Schedule schedule;
   private final ColonyBlock before;
 
-  /** Infestation on the start day per infestation on the first, while mites are few. */
-  private final double growth;
+  /** Vigours at which it is known what few mites lead to, evenly spread from 0. */
+  private static final int VIGOURS = 17;
 
-  /** Infestation on the start day that mites from outside bring alone. */
-  private final double brought;
+  private static final double STEP = 3.0 / (VIGOURS - 1);
+
+  /** By vigour: infestation on the start day per infestation on the first, while mites are few. */
+  private final double[] growth = new double[VIGOURS];
+
+  /** By vigour: infestation on the start day that mites from outside bring alone. */
+  private final double[] brought = new double[VIGOURS];
 
   /**
    * A lead.
@@ -37,23 +43,44 @@ final class Lead {
    * @param model the rates
    * @param first its first day
    * @param before the standard year's colony on that day
-   * @param after the same on the start day
    */
-  Lead(ColonyModel model, LocalDate first, ColonyBlock before, ColonyBlock after) {
+  Lead(ColonyModel model, LocalDate first, ColonyBlock before) {
     this.model = model;
     this.before = before;
     schedule = Schedule.of(new Scenario(model, Plan.waiting("standard"), first, StartState.LEAD));
-    growth = infestation(after, 0) / infestation(before, 0);
-    ColonyBlock alone = before.lane(0, 1);
-    run(alone, new Lanes(List.of(Member.average(0)), alone.rows, 0));
-    brought = Math.max(0, infestation(alone, 0) - infestation(after, 0));
+    knowFewMites();
+  }
+
+  /** Runs a trace of mites at every vigour, without mites from outside and with them. */
+  private void knowFewMites() {
+    List<Member> members = new ArrayList<>();
+    for (int i = 0; i < 2 * VIGOURS; i++) {
+      int arriving = i / VIGOURS;
+      members.add(new Member(1, 1, 0, i % VIGOURS * STEP, arriving, List.of()));
+    }
+    ColonyBlock b = new ColonyBlock(members.size(), model.mites().clumping());
+    for (int l = 0; l < members.size(); l++) {
+      b.copyLane(before, 0, l);
+    }
+    b.begin();
+    run(b, new Lanes(members, b.rows, 0));
+    for (int i = 0; i < VIGOURS; i++) {
+      growth[i] = infestation(b, i) / infestation(before, 0);
+      brought[i] = Math.max(0, infestation(b, VIGOURS + i) - infestation(b, i));
+    }
+  }
+
+  private static double at(double[] values, double vigour) {
+    int below = Math.min(VIGOURS - 2, (int) (vigour / STEP));
+    double share = vigour / STEP - below;
+    return values[below] + share * (values[below + 1] - values[below]);
   }
 
   /** Fills a block with colonies as they are on the start day. */
   ColonyBlock colonies(List<Member> members) {
     Search[] searches = new Search[members.size()];
     for (int l = 0; l < searches.length; l++) {
-      searches[l] = new Search(members.get(l), growth, brought);
+      searches[l] = search(members.get(l));
     }
     ColonyBlock b = run(members, searches);
     for (int runs = 1; runs < MOST_RUNS && !aimed(b, searches); runs++) {
@@ -66,6 +93,10 @@ final class Lead {
     }
     b.begin();
     return b;
+  }
+
+  private Search search(Member m) {
+    return new Search(m, at(growth, m.vigour()), at(brought, m.vigour()));
   }
 
   private ColonyBlock run(List<Member> members, Search[] searches) {

@@ -63,7 +63,7 @@ public final class StartState {
               + model.climate().name()
               + "\" at these rates; raise laying or lower deaths");
     }
-    return new StartState(standard, new Lead(model, leave, before, standard));
+    return new StartState(standard, new Lead(model, leave, before));
   }
 
   /** Runs a block and turns its rings, so that a new run finds its first row at index 0. */
