@@ -131,6 +131,7 @@ class AnyValidInputTest {
               curve(0, 0.5),
               curve(0, 1),
               curve(0, 1),
+              in(0.0005, 0.05),
               curve(-40, 45),
               span(),
               span(),
@@ -141,7 +142,8 @@ class AnyValidInputTest {
       ColonyModel model =
           new ColonyModel(climate, bees, mites, new StockTraits(in(0, 1), in(0, 3)), immigration);
       List<Double> success = List.of(in(0, 5), in(0, 5));
-      member = new Member(in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), success);
+      member =
+          new Member(in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), in(0, 1), success);
       scenario = new Scenario(model, new Plan("any", controls()), START, DAYS);
     }
 

@@ -1,6 +1,7 @@
 package broodtide.forms;
 
 import broodtide.measure.OutOfRange;
+import broodtide.study.ReplacedRates;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -78,9 +79,12 @@ public record ObjectForm<T>(
         in.fault(
             object.keys().getOrDefault(given, object.spot()),
             null,
-            "there is no such field; allowed here are "
-                + String.join(", ", known)
-                + Nearest.hint(given, known));
+            ReplacedRates.answer(name, given)
+                .orElseGet(
+                    () ->
+                        "there is no such field; allowed here are "
+                            + String.join(", ", known)
+                            + Nearest.hint(given, known)));
       }
     }
     for (Field<?> field : fields) {
