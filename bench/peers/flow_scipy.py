@@ -13,7 +13,8 @@ from scipy.integrate import solve_ivp
 
 from season_file import Season, agree
 
-CHAINS = 14
+CLASSES = 7  # hive bees, then foragers: sound, infected at emergence, as adults; winter bees
+CHAINS = CLASSES + 8
 
 
 class Numpy:
@@ -30,14 +31,12 @@ class Numpy:
                 np.concatenate(([at[-1] - 1], at, [at[0] + 1])),
                 np.concatenate(([value[-1]], value, [value[0]])),
             )
-        self.death = np.array([r["hiveDeath"], r["hiveDeath"] * r["harm"], r["foragerDeath"],
-                               r["foragerDeath"] * r["harm"], r["winterDeath"], r["winterDeath"] * r["harm"]])
-        on = [r["mitesOnSummerBees"]] * 4 + [r["mitesOnWinterBees"]] * 2
-        self.burden = np.array(on)
+        harm = np.array([1, r["overtDeath"], 1])
+        self.hive_death, self.forager_death = harm * r["hiveDeath"], harm * r["foragerDeath"]
 
     def start(self):
         n, y = self.n, np.zeros(CHAINS + 6 * self.n)
-        y[:7] = self.s.ring["adults"]
+        y[: CLASSES + 1] = self.s.ring["adults"]
         names = ("openWorker", "openDrone", "cappedWorker", "cappedDrone", "workerMothers", "droneMothers")
         for c, name in enumerate(names):
             ring = self.s.ring[name]
@@ -57,9 +56,9 @@ class Numpy:
         laying, drones, winter, release = (
             np.interp(year, *self.curves[c]) for c in ("laying", "droneShare", "winterShare", "springRelease"))
         release *= r["springRelease"]
-        bees = y[:6]
+        bees = y[:CLASSES]
         adults = bees.sum()
-        m, some = y[6], max(1.0, adults)
+        m, some = y[CLASSES], max(1.0, adults)
         chain = y[CHAINS:].reshape(6, n)
         leaving = chain * self.passage
         last = leaving[:, -1]
@@ -73,32 +72,42 @@ class Numpy:
         rate[:, 0] = (eggs * (1 - drones) * r["workerSurvival"], eggs * drones * r["droneSurvival"],
                       last[0], last[1], per * to_w, per * to_d)
         rate -= leaving
-        cells = chain[2].sum()
-        death = r["deathBroodless"] + (r["deathWithBrood"] - r["deathBroodless"]) * cells / (
-            cells + r["broodForSummerDeath"])
         load_w = chain[4, -1] / (chain[2, -1] + 1e-12)
         load_d = chain[5, -1] / (chain[3, -1] + 1e-12)
         young_w = last[4] * r["workerDaughters"] / (1 + r["workerCrowding"] / 2 * load_w) ** 3
         young_d = last[5] * r["droneDaughters"] / (1 + r["droneCrowding"] / 2 * load_d) ** 3
         back = (last[4] * r["workerMothersBack"] + last[5] * r["droneMothersBack"]
                 + young_w * (1 - r["workerDaughtersLost"]) + young_d * (1 - r["droneDaughtersLost"]))
-        out[6] = back - per * x - death * m
-        out[7] = young_w + young_d
-        out[9] = death * m
-        out[10] = last[4] + last[5] + young_w + young_d - back
-        clear = 1 / (1 + load_w / 2) ** 2
-        harmed = max(0.0, 1 / (1 + r["cappedDeathPerMite"] / 2 * load_w) ** 2 - clear)
-        out[:6] = -self.death * (1 + self.burden * (m / some)) * bees
-        emerging = np.array([clear, harmed]) * last[2]
-        flying, called = r["foraging"] * bees[:2], release * bees[4:]
-        out[:2] += emerging * (1 - winter) - flying
-        out[2:4] += flying + called * r["releasedToForage"]
-        out[4:6] += emerging * winter - called
+        clear, alive = 1 / (1 + load_w / 2) ** 2, 1 / (1 + r["cappedDeathPerMite"] / 2 * load_w) ** 2
+        v = r["infectivity"]
+        infected = 1 - 1 / (1 + v * load_w / 2) ** 2
+        overt = infected * max(0.0, alive - clear) / (1 - clear) if clear < 1 else 0.0
+        infection = r["adultInfections"] * v * back / some
+        hive, foragers, wintering = bees[:3], bees[3:6], bees[6]
+        flying, called = r["foraging"] * hive, release * wintering
+        to_forage = r["releasedToForage"] * called
+        moved = infection * np.array([-1, 0, 1])
+        dead_hive, dead_foragers = self.hive_death * hive, self.forager_death * foragers
+        out[:3] = moved * hive[0] - flying - dead_hive
+        out[3:6] = moved * foragers[0] + flying - dead_foragers
+        out[0] += last[2] * (alive - overt) * (1 - winter)
+        out[1] += last[2] * overt
+        out[2] += infection * wintering
+        out[3] += to_forage
+        out[6] = last[2] * (alive - overt) * winter - called - (r["winterDeath"] + infection) * wintering
+        dead = dead_hive.sum() + dead_foragers.sum() + r["winterDeath"] * wintering + called - to_forage
+        link = r["deathLink"] * x / (1 + r["shortestStay"] * x)
+        death = dead / some / (1 + link**2)
+        at = CLASSES
+        out[at] = back - per * x - death * m
+        out[at + 1] = young_w + young_d
+        out[at + 3] = death * m
+        out[at + 4] = last[4] + last[5] + young_w + young_d - back
         return out
 
     def counts(self, states):
         y = np.maximum(states, 0)
-        return np.stack((y[:6].sum(0), y[6] + y[CHAINS + 4 * self.n :].sum(0)), 1)
+        return np.stack((y[:CLASSES].sum(0), y[CLASSES] + y[CHAINS + 4 * self.n :].sum(0)), 1)
 
 
 class Compiled(Numpy):

@@ -7,7 +7,11 @@
 #include <string.h>
 #include <time.h>
 
+/* Adults by class, as AdultClass.java lists them, then mites on bees. */
+enum { HIVE_SOUND, HIVE_OVERT, HIVE_CARRIER, FORAGER_SOUND, FORAGER_OVERT, FORAGER_CARRIER, WINTER, ADULT_CLASSES, PHORETIC = ADULT_CLASSES };
 enum { OPEN_WORKER = 9, OPEN_DRONE = 10, CAPPED_WORKER = 12, CAPPED_DRONE = 14, MAX_KNOTS = 64, MAX_FLOWS = 8 };
+/* A colony's start: adults by class, mites on bees, and the rings in the order of their files. */
+enum { STATE = ADULT_CLASSES + 1 + OPEN_WORKER + OPEN_DRONE + 2 * (CAPPED_WORKER + CAPPED_DRONE), MEMBER = 3 };
 
 struct curve { int n; double at[MAX_KNOTS], value[MAX_KNOTS]; };
 
@@ -18,11 +22,12 @@ struct season {
   int rates;
   struct curve laying, droneShare, winterShare, springRelease;
   double *daily;                 /* days x (laying, drone share, winter share, spring release) */
-  double start[6 + 1];           /* adults by kind, mites on bees */
+  double start[ADULT_CLASSES + 1]; /* adults by class, mites on bees */
   double openWorker[OPEN_WORKER], openDrone[OPEN_DRONE];
   double cappedWorker[CAPPED_WORKER], cappedDrone[CAPPED_DRONE];
   double workerMothers[CAPPED_WORKER], droneMothers[CAPPED_DRONE];
-  double *member;                /* members x (strength, start size, infestation, vigour) */
+  double *member;                /* members x (strength, vigour, infectivity) */
+  double *state;                 /* members x STATE */
   double *expected;              /* members x (adults, mites) after the last day, daily engine */
   int flows, stages[MAX_FLOWS];
   double *flow[MAX_FLOWS];       /* (days + 1) x (adults, mites), flow engine, tight */
@@ -83,7 +88,9 @@ static struct season *read_season(const char *path) {
       s->daily = numbers(f, 4 * s->days, NULL);
     } else if (!strcmp(kind, "members")) {
       s->members = (int)number(f);
-      s->member = numbers(f, 4 * s->members, NULL);
+      s->member = numbers(f, MEMBER * s->members, NULL);
+    } else if (!strcmp(kind, "states")) {
+      s->state = numbers(f, STATE * (int)number(f), NULL);
     } else if (!strcmp(kind, "expected")) {
       s->expected = numbers(f, 2 * (int)number(f), NULL);
     } else {

@@ -27,7 +27,10 @@ class Season:
                 self.days = int(take(1)[0])
                 self.daily = numbers(4 * self.days).reshape(-1, 4)
             elif kind == "members":
-                self.members = numbers(4 * int(take(1)[0])).reshape(-1, 4)
+                self.members = numbers(3 * int(take(1)[0])).reshape(-1, 3)
+            elif kind == "states":
+                width = sum(map(len, self.ring.values()))
+                self.states = numbers(width * int(take(1)[0])).reshape(-1, width)
             elif kind == "expected":
                 self.expected = numbers(2 * int(take(1)[0])).reshape(-1, 2)
             elif kind == "curve":

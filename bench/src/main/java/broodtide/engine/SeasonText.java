@@ -2,8 +2,11 @@ package broodtide.engine;
 
 import broodtide.season.Curve;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeMap;
 
 /**
@@ -32,7 +35,9 @@ public final class SeasonText {
     text.daily(Schedule.of(scenario));
     StartState start = StartState.on(scenario.model(), scenario.start());
     text.start(start.colonies(List.of(one)));
+    ColonyBlock colonies = start.colonies(members);
     text.members(members);
+    text.states(colonies, members.size());
     text.expected(scenario, start, members);
     return text.out.toString();
   }
@@ -48,6 +53,8 @@ public final class SeasonText {
         }
       }
     }
+    all.put("winterDeath", s.model().climate().winterDeath());
+    all.put("infectivity", Member.USUAL_INFECTIVITY);
     all.put("yearShare", Curve.phase(s.start()));
     all.put("yearLength", (double) s.start().lengthOfYear());
     all.forEach((name, value) -> line("rate " + name, value));
@@ -76,32 +83,50 @@ public final class SeasonText {
   }
 
   private void start(ColonyBlock b) {
-    double[] adults = new double[7];
-    for (int k = 0; k < 6; k++) {
-      adults[k] = b.adultKinds()[k][0];
-    }
-    adults[6] = b.phoretic[0];
+    double[] adults = adults(b, 0);
     line("ring adults " + adults.length, adults);
-    ring("openWorker", b.openWorker);
-    ring("openDrone", b.openDrone);
-    ring("cappedWorker", b.cappedWorker);
-    ring("cappedDrone", b.cappedDrone);
-    ring("workerMothers", b.workerMothers);
-    ring("droneMothers", b.droneMothers);
+    rings(b).forEach((name, ring) -> line("ring " + name + " " + ring.length, lane(ring, 0)));
   }
 
-  private void ring(String name, double[][] ring) {
-    double[] values = new double[ring.length];
-    for (int i = 0; i < values.length; i++) {
-      values[i] = ring[i][0];
+  /** Adults by class, then mites on bees. */
+  private static double[] adults(ColonyBlock b, int lane) {
+    double[] adults = new double[b.adults.length + 1];
+    for (int k = 0; k < b.adults.length; k++) {
+      adults[k] = b.adults[k][lane];
     }
-    line("ring " + name + " " + values.length, values);
+    adults[b.adults.length] = b.phoretic[lane];
+    return adults;
+  }
+
+  private static Map<String, double[][]> rings(ColonyBlock b) {
+    Map<String, double[][]> rings = new LinkedHashMap<>();
+    rings.put("openWorker", b.openWorker);
+    rings.put("openDrone", b.openDrone);
+    rings.put("cappedWorker", b.cappedWorker);
+    rings.put("cappedDrone", b.cappedDrone);
+    rings.put("workerMothers", b.workerMothers);
+    rings.put("droneMothers", b.droneMothers);
+    return rings;
+  }
+
+  private static double[] lane(double[][] ring, int lane) {
+    return Arrays.stream(ring).mapToDouble(row -> row[lane]).toArray();
   }
 
   private void members(List<Member> members) {
     line("members", members.size());
     for (Member m : members) {
-      line("", m.strength(), m.startSize(), m.infestation(), m.vigour());
+      line("", m.strength(), m.vigour(), m.infectivity());
+    }
+  }
+
+  private void states(ColonyBlock b, int members) {
+    line("states", members);
+    for (int l = 0; l < members; l++) {
+      line("", adults(b, l));
+      for (double[][] ring : rings(b).values()) {
+        line("", lane(ring, l));
+      }
     }
   }
 

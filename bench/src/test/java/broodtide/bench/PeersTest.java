@@ -68,7 +68,7 @@ class PeersTest {
   void aPeerThatDiffersIsNotTimed() throws IOException, InterruptedException {
     Path file = season();
     List<String> lines = new ArrayList<>(Files.readAllLines(file));
-    lines.replaceAll(line -> line.startsWith("rate harm ") ? "rate harm 2.05" : line);
+    lines.replaceAll(line -> line.startsWith("rate overtDeath ") ? "rate overtDeath 2.05" : line);
     Files.write(file, lines);
     Ended peer = run(compiled(1), file.toString(), "1");
     assertThat(peer.code()).isEqualTo(3);

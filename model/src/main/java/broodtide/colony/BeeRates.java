@@ -67,15 +67,6 @@ public record BeeRates(
             source = "chosen so that summer life is 27.3 days, see hiveDeath")
         double foragerDeath,
     @Measure(
-            is = "death rate of winter bees",
-            value = 0.0045,
-            unit = "1/day",
-            min = 0.0005,
-            max = 0.05,
-            tag = CHOICE,
-            source = "chosen so that winter bees live 3-6 months (Agroscope)")
-        double winterDeath,
-    @Measure(
             is = "rate at which winter bees leave their winter life at the height of spring",
             value = 0.05,
             unit = "1/day",
@@ -94,33 +85,25 @@ public record BeeRates(
             source = "choice")
         double releasedToForage,
     @Measure(
-            is = "factor on every death rate of a bee that grew up in an infested cell",
+            is = "factor on every death rate of a bee that emerged overtly infected",
             value = 1 / 0.49,
             unit = "1",
             min = 1,
             max = 6,
             tag = DERIVED,
             source = "life of 27.6 days clean and 13.6 infested, De Jong & De Jong 1983")
-        double harm,
+        double overtDeath,
     @Measure(
-            is = "rise of winter bees' death per mite carried per bee",
-            value = 8,
-            unit = "1",
+            is = "adult bees infected per mite that comes out of a cell and carries virus",
+            value = 6,
+            unit = "bees",
             min = 0,
-            max = 40,
+            max = 60,
             tag = CHOICE,
             source =
-                "calibrated to the shape of winter survival by late-September wash (Vermont 2021)")
-        double mitesOnWinterBees,
-    @Measure(
-            is = "rise of other bees' death per mite carried per bee",
-            value = 2,
-            unit = "1",
-            min = 0,
-            max = 40,
-            tag = CHOICE,
-            source = "choice")
-        double mitesOnSummerBees,
+                "fitted to survival by autumn wash (Bartlett et al. 2024 and Vermont 2021), 5.6 to"
+                    + " 6.2; hangs together with the share of mites that carry virus")
+        double adultInfections,
     @Measure(
             is = "chance that a capped bee dies, per mother mite in its cell",
             value = 0.06,
@@ -150,12 +133,10 @@ public record BeeRates(
         foraging,
         hiveDeath,
         foragerDeath,
-        winterDeath,
         springRelease,
         releasedToForage,
-        harm,
-        mitesOnWinterBees,
-        mitesOnSummerBees,
+        overtDeath,
+        adultInfections,
         cappedDeathPerMite,
         beesPerGram);
   }

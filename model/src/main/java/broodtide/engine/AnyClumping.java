@@ -17,16 +17,19 @@ final class AnyClumping implements CellShares {
       double[] cells,
       double[] mothers,
       double[] vigour,
+      double[] infectivity,
       double[] sound,
-      double[] harmed,
+      double[] overt,
       double[] daughters) {
     double k = rates.clumping();
     for (int l = 0; l < sound.length; l++) {
       double load = mothers[l] / (cells[l] + Kernel.FEW);
       double empty = power(load / k, k);
       double alive = power(deathPerMite * load / k, k);
-      sound[l] = cells[l] * empty;
-      harmed[l] = cells[l] * Math.max(0, alive - empty);
+      double carried = 1 - power(infectivity[l] * load / k, k);
+      double ill = empty < 1 ? carried * Math.max(0, alive - empty) / (1 - empty) : 0;
+      overt[l] = cells[l] * Math.min(alive, ill);
+      sound[l] = cells[l] * alive - overt[l];
     }
     daughters(daughters, mothers, cells, vigour, rates.workerCrowding());
   }

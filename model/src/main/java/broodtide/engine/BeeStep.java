@@ -1,10 +1,20 @@
 package broodtide.engine;
 
+import static broodtide.engine.AdultClass.FORAGER_CARRIER;
+import static broodtide.engine.AdultClass.FORAGER_OVERT;
+import static broodtide.engine.AdultClass.FORAGER_SOUND;
+import static broodtide.engine.AdultClass.HIVE_CARRIER;
+import static broodtide.engine.AdultClass.HIVE_OVERT;
+import static broodtide.engine.AdultClass.HIVE_SOUND;
+import static broodtide.engine.AdultClass.WINTER;
+
 import broodtide.colony.BeeRates;
 
 /**
- * One day of the adult bees. A rate r leaves a share 1 / (1 + r) of a group behind each day, so
- * that the mean stay is exactly 1 / r days and no rate, however high, makes a count negative.
+ * One day of the adult bees: mites that came out of cells infect some, young bees emerge, all age.
+ * A rate r leaves a share 1 / (1 + r) of a group behind each day, so that the mean stay is exactly
+ * 1 / r days and no rate, however high, makes a count negative; what dies is the rate times those
+ * left.
  */
 final class BeeStep {
   /**
@@ -14,131 +24,134 @@ final class BeeStep {
   private static final double NOBODY = 1e-44;
 
   private final ColonyBlock b;
+  private final Lanes lanes;
   private final BeeRates rates;
-  private final Kind sound;
-  private final Kind harmed;
+  private final double winterDeath;
 
-  /** Shares of hive bees, foragers and winter bees that today leaves in their group. */
-  private final double[] hiveLeft;
+  /** Share of the sound adults that stay sound today. */
+  private final double[] spared;
 
-  private final double[] foragersLeft;
-  private final double[] winterLeft;
+  /** Adult bees that die of age today; those that a miticide kills are not among them. */
+  final double[] dead;
 
-  BeeStep(ColonyBlock block, BeeRates rates) {
+  BeeStep(ColonyBlock block, Lanes lanes, ColonyModel model) {
     b = block;
-    this.rates = rates;
-    sound = new Kind(b.hiveSound, b.foragerSound, b.winterSound, 1);
-    harmed = new Kind(b.hiveHarmed, b.foragerHarmed, b.winterHarmed, rates.harm());
-    hiveLeft = b.rows.row();
-    foragersLeft = b.rows.row();
-    winterLeft = b.rows.row();
+    this.lanes = lanes;
+    rates = model.bees();
+    winterDeath = model.climate().winterDeath();
+    spared = block.rows.row();
+    dead = block.rows.row();
   }
-
-  /** The bees of one upbringing, and what their death rates are multiplied by for it. */
-  private record Kind(double[] hive, double[] forager, double[] winter, double harm) {}
 
   /**
    * Runs the day.
    *
-   * @param someAdults adult bees this morning, at least 1
-   * @param soundBees workers that emerge from clean cells
-   * @param harmedBees workers that emerge from infested cells
+   * @param perAdult one over the adult bees of this morning, or over 1 where there are fewer
+   * @param emerged workers and mites that come out of cells today
    * @param release rate at which winter bees go to work, 1/day
    * @param cost extra death from a miticide, 1/day
-   * @param winterShare share of the emerging that become winter bees
+   * @param winterShare share of the sound ones that become winter bees
    */
-  void run(
-      double[] someAdults,
-      double[] soundBees,
-      double[] harmedBees,
-      double release,
-      double cost,
-      double winterShare) {
-    run(sound, someAdults, soundBees, release, cost, winterShare);
-    run(harmed, someAdults, harmedBees, release, cost, winterShare);
+  void run(double[] perAdult, Emergence emerged, double release, double cost, double winterShare) {
+    double foraging = rates.foraging();
+    double hive = rates.hiveDeath();
+    double forager = rates.foragerDeath();
+    double overt = rates.overtDeath();
+    double called = release * rates.releasedToForage();
+    infect(emerged.mites, perAdult);
+    hive(
+        emerged.sound,
+        1 - winterShare,
+        winterShare,
+        1 / (1 + (hive + foraging + cost)),
+        1 / (1 + (winterDeath + release + cost)));
+    forage(foraging, called, 1 / (1 + (forager + cost)));
+    overt(
+        emerged.overt,
+        1 / (1 + (overt * hive + foraging + cost)),
+        foraging,
+        1 / (1 + (overt * forager + cost)),
+        overt * hive,
+        overt * forager);
+    die(hive, forager, winterDeath + (release - called));
   }
 
-  private void run(
-      Kind kind,
-      double[] someAdults,
-      double[] emerged,
-      double release,
-      double cost,
-      double winterShare) {
-    age(kind, someAdults, release, cost);
-    emerge(kind, emerged, 1 - winterShare, winterShare);
-    forage(kind, release * rates.releasedToForage());
-  }
-
-  /**
-   * With n bees that carry m mites, a group dies at d (1 + a m / n) and leaves at f; so 1 + r =
-   * stay + d a m / n with stay = 1 + d + f, and the share left behind is n / stay / (n + (d a /
-   * stay) m).
-   */
-  private void age(Kind kind, double[] someAdults, double release, double cost) {
-    double hiveDeath = kind.harm * rates.hiveDeath();
-    double foragerDeath = kind.harm * rates.foragerDeath();
-    double winterDeath = kind.harm * rates.winterDeath();
-    double hive = 1 + (hiveDeath + rates.foraging() + cost);
-    double forager = 1 + (foragerDeath + cost);
-    double winter = 1 + (winterDeath + release + cost);
-    left(
-        someAdults,
-        hiveDeath * rates.mitesOnSummerBees() / hive,
-        foragerDeath * rates.mitesOnSummerBees() / forager,
-        winterDeath * rates.mitesOnWinterBees() / winter,
-        1 / hive,
-        1 / forager,
-        1 / winter);
-  }
-
-  private void left(
-      double[] n,
-      double onHive,
-      double onForager,
-      double onWinter,
-      double ofHive,
-      double ofForagers,
-      double ofWinter) {
-    double[] m = b.phoretic;
-    double[] hive = hiveLeft;
-    double[] foragers = foragersLeft;
-    double[] winter = winterLeft;
-    for (int l = 0; l < hive.length; l++) {
-      double bees = n[l];
-      double mites = m[l];
-      double h = bees + onHive * mites;
-      double f = bees - -onForager * mites;
-      double w = bees + onWinter * mites;
-      double hf = h * f;
-      double overHfw = bees / (hf * w);
-      double overHf = overHfw * w;
-      hive[l] = overHf * f * ofHive;
-      foragers[l] = overHf * h * ofForagers;
-      winter[l] = overHfw * hf * ofWinter;
+  private void infect(double[] mites, double[] perAdult) {
+    double[] left = spared;
+    double[] infectivity = lanes.infectivity;
+    double each = rates.adultInfections();
+    for (int l = 0; l < left.length; l++) {
+      left[l] = Kernel.expOfMinus(each * infectivity[l] * mites[l] * perAdult[l]);
     }
   }
 
-  private void emerge(Kind kind, double[] emerged, double toHive, double toWinter) {
-    double[] hive = kind.hive;
-    double[] winter = kind.winter;
-    double[] ofHive = hiveLeft;
-    double[] ofWinter = winterLeft;
-    for (int l = 0; l < hive.length; l++) {
+  private void hive(
+      double[] emerged, double toHive, double toWinter, double ofHive, double ofWinter) {
+    double[] sound = b.of(HIVE_SOUND);
+    double[] carrier = b.of(HIVE_CARRIER);
+    double[] winter = b.of(WINTER);
+    double[] left = spared;
+    for (int l = 0; l < sound.length; l++) {
+      double share = left[l];
+      double bees = sound[l];
+      double old = winter[l];
       double young = emerged[l];
-      hive[l] = (hive[l] + toHive * young) * ofHive[l] + NOBODY - NOBODY;
-      winter[l] = (winter[l] + toWinter * young) * ofWinter[l] + NOBODY - NOBODY;
+      double stay = share * bees;
+      double wait = share * old;
+      double ill = bees - stay + (old - wait);
+      carrier[l] = (carrier[l] + ill) * ofHive + NOBODY - NOBODY;
+      sound[l] = (stay + toHive * young) * ofHive + NOBODY - NOBODY;
+      winter[l] = (wait + toWinter * young) * ofWinter + NOBODY - NOBODY;
     }
   }
 
-  private void forage(Kind kind, double called) {
-    double[] forager = kind.forager;
-    double[] hive = kind.hive;
-    double[] winter = kind.winter;
-    double[] left = foragersLeft;
-    double flying = rates.foraging();
-    for (int l = 0; l < forager.length; l++) {
-      forager[l] = (forager[l] + flying * hive[l] + called * winter[l]) * left[l] + NOBODY - NOBODY;
+  private void forage(double flying, double called, double ofForagers) {
+    double[] sound = b.of(FORAGER_SOUND);
+    double[] carrier = b.of(FORAGER_CARRIER);
+    double[] hive = b.of(HIVE_SOUND);
+    double[] hiveCarrier = b.of(HIVE_CARRIER);
+    double[] winter = b.of(WINTER);
+    double[] left = spared;
+    for (int l = 0; l < sound.length; l++) {
+      double bees = sound[l];
+      double stay = left[l] * bees;
+      double ill = carrier[l] + (bees - stay);
+      carrier[l] = (ill + flying * hiveCarrier[l]) * ofForagers + NOBODY - NOBODY;
+      sound[l] = (stay + flying * hive[l] + called * winter[l]) * ofForagers + NOBODY - NOBODY;
+    }
+  }
+
+  private void overt(
+      double[] emerged,
+      double ofHive,
+      double flying,
+      double ofForagers,
+      double hiveDeath,
+      double foragerDeath) {
+    double[] hive = b.of(HIVE_OVERT);
+    double[] forager = b.of(FORAGER_OVERT);
+    double[] die = dead;
+    for (int l = 0; l < hive.length; l++) {
+      double bees = (hive[l] + emerged[l]) * ofHive + NOBODY - NOBODY;
+      double flown = (forager[l] + flying * bees) * ofForagers + NOBODY - NOBODY;
+      hive[l] = bees;
+      forager[l] = flown;
+      die[l] = hiveDeath * bees + foragerDeath * flown;
+    }
+  }
+
+  private void die(double ofHive, double ofForagers, double ofWinter) {
+    double[] hive = b.of(HIVE_SOUND);
+    double[] hiveCarrier = b.of(HIVE_CARRIER);
+    double[] forager = b.of(FORAGER_SOUND);
+    double[] carrier = b.of(FORAGER_CARRIER);
+    double[] winter = b.of(WINTER);
+    double[] die = dead;
+    for (int l = 0; l < die.length; l++) {
+      die[l] +=
+          ofHive * (hive[l] + hiveCarrier[l])
+              + ofForagers * (forager[l] + carrier[l])
+              + ofWinter * winter[l];
     }
   }
 }

@@ -15,6 +15,9 @@ final class BroodStep {
   /** Adult bees this morning, or 1 where there are fewer: for what is counted per bee. */
   final double[] someAdults;
 
+  /** One over {@link #someAdults}. */
+  final double[] perAdult;
+
   BroodStep(ColonyBlock block, Lanes lanes, BeeRates rates) {
     b = block;
     this.lanes = lanes;
@@ -22,20 +25,19 @@ final class BroodStep {
     adults = block.rows.row();
     tended = block.rows.row();
     someAdults = block.rows.row();
+    perAdult = block.rows.row();
   }
 
   /** Counts the adults before any changes. */
   void count() {
-    double[] hive = b.hiveSound;
-    double[] hiveHarmed = b.hiveHarmed;
-    double[] forager = b.foragerSound;
-    double[] foragerHarmed = b.foragerHarmed;
-    double[] winter = b.winterSound;
-    double[] winterHarmed = b.winterHarmed;
-    double[] n = adults;
-    for (int l = 0; l < n.length; l++) {
-      n[l] =
-          hive[l] + hiveHarmed[l] + forager[l] + (foragerHarmed[l] + winter[l] + winterHarmed[l]);
+    double[][] classes = b.adults;
+    System.arraycopy(classes[0], 0, adults, 0, adults.length);
+    int next = 1;
+    for (; next + 1 < classes.length; next += 2) {
+      Kernel.add(adults, classes[next], classes[next + 1]);
+    }
+    if (next < classes.length) {
+      Kernel.add(adults, classes[next]);
     }
     compare();
   }
@@ -44,11 +46,16 @@ final class BroodStep {
     double[] n = adults;
     double[] some = someAdults;
     double[] share = tended;
+    double[] per = perAdult;
     double half = rates.halfLayingAdults() + Kernel.FEW;
     for (int l = 0; l < n.length; l++) {
       double bees = n[l];
-      some[l] = Math.max(1, bees);
-      share[l] = bees / (bees + half);
+      double least = Math.max(1, bees);
+      double laying = bees + half;
+      double over = 1 / (least * laying);
+      some[l] = least;
+      share[l] = over * least * bees;
+      per[l] = over * laying;
     }
   }
 

@@ -12,10 +12,11 @@ sealed interface CellShares permits PairedClumping, AnyClumping {
    *
    * @param rates crowding and clumping
    * @param deathPerMite chance that a mother kills the bee in her cell
+   * @param rows makes room to work in
    */
-  static CellShares of(MiteRates rates, double deathPerMite) {
+  static CellShares of(MiteRates rates, double deathPerMite, Rows rows) {
     return rates.clumping() == 2
-        ? new PairedClumping(rates, deathPerMite)
+        ? new PairedClumping(rates, deathPerMite, rows)
         : new AnyClumping(rates, deathPerMite);
   }
 
@@ -25,16 +26,18 @@ sealed interface CellShares permits PairedClumping, AnyClumping {
    * @param cells cells that are due
    * @param mothers mothers in them
    * @param vigour factor on daughters, lane by lane
-   * @param sound takes the workers that emerge alive from cells without a mite
-   * @param harmed takes those that emerge alive from the rest
+   * @param infectivity share of mothers that carry virus, lane by lane
+   * @param sound takes the workers that emerge alive and not overtly infected
+   * @param overt takes those that emerge alive and overtly infected
    * @param daughters takes daughters made, per daughter of a mother alone in her cell
    */
   void workers(
       double[] cells,
       double[] mothers,
       double[] vigour,
+      double[] infectivity,
       double[] sound,
-      double[] harmed,
+      double[] overt,
       double[] daughters);
 
   /** Opens drone cells; parameters as for {@link #workers}. */

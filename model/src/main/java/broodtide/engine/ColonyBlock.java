@@ -2,6 +2,7 @@ package broodtide.engine;
 
 import broodtide.colony.BroodTimes;
 import java.util.Arrays;
+import java.util.function.BiConsumer;
 
 /**
  * The state of W colonies that are advanced in lockstep: one array per variable, one element per
@@ -22,6 +23,7 @@ public final class ColonyBlock implements ColonyView {
   final int width;
 
   private final int lanes;
+  private final double clumping;
 
   public final double[][] openWorker;
   public final double[][] openDrone;
@@ -32,12 +34,9 @@ public final class ColonyBlock implements ColonyView {
   final InfestedCells infestedWorker;
   final InfestedCells infestedDrone;
 
-  final double[] hiveSound;
-  final double[] hiveHarmed;
-  final double[] foragerSound;
-  final double[] foragerHarmed;
-  final double[] winterSound;
-  final double[] winterHarmed;
+  /** Adult bees, one row per {@link AdultClass} in its order. */
+  public final double[][] adults;
+
   public final double[] phoretic;
 
   /** Sum over the rings of open brood, where {@link #openSummed} says so. */
@@ -71,6 +70,7 @@ public final class ColonyBlock implements ColonyView {
    */
   ColonyBlock(int lanes, double clumping) {
     this.lanes = lanes;
+    this.clumping = clumping;
     rows = new Rows(lanes);
     width = rows.width;
     openWorker = rows.rows(BroodTimes.WORKER.open());
@@ -81,12 +81,7 @@ public final class ColonyBlock implements ColonyView {
     droneMothers = rows.rows(BroodTimes.DRONE.capped());
     infestedWorker = new InfestedCells(cappedWorker, workerMothers, clumping);
     infestedDrone = new InfestedCells(cappedDrone, droneMothers, clumping);
-    hiveSound = rows.row();
-    hiveHarmed = rows.row();
-    foragerSound = rows.row();
-    foragerHarmed = rows.row();
-    winterSound = rows.row();
-    winterHarmed = rows.row();
+    adults = rows.rows(AdultClass.ALL.size());
     phoretic = rows.row();
     open = rows.row();
     workerCells = rows.row();
@@ -113,11 +108,9 @@ public final class ColonyBlock implements ColonyView {
     return new double[][][] {workerMothers, droneMothers};
   }
 
-  /** Adult bees by kind. */
-  public double[][] adultKinds() {
-    return new double[][] {
-      hiveSound, hiveHarmed, foragerSound, foragerHarmed, winterSound, winterHarmed
-    };
+  /** The row of a class of adult bees. */
+  public double[] of(AdultClass each) {
+    return adults[each.ordinal()];
   }
 
   /** Brings the sums over the rings up to date from the rings themselves. */
@@ -127,6 +120,88 @@ public final class ColonyBlock implements ColonyView {
     sum(droneCells, cappedDrone);
     sum(inWorker, workerMothers);
     sum(inDrone, droneMothers);
+  }
+
+  /** Turns the rings after so many days, so that a new run finds the row due first at index 0. */
+  void turn(int days) {
+    for (double[][][] rings : new double[][][][] {broodRings(), miteRings()}) {
+      for (double[][] ring : rings) {
+        double[][] copy = ring.clone();
+        for (int i = 0; i < ring.length; i++) {
+          ring[i] = copy[(i + days) % ring.length];
+        }
+      }
+    }
+    disturbed();
+  }
+
+  /** A block of one colony, a copy of a lane of this one with its bees, brood and mites scaled. */
+  ColonyBlock lane(int lane, double factor) {
+    ColonyBlock one = new ColonyBlock(1, clumping);
+    one.copyLane(this, lane, 0);
+    one.scaleLane(0, factor);
+    one.begin();
+    return one;
+  }
+
+  /** Copies bees, brood and mites of a lane of another block. */
+  void copyLane(ColonyBlock from, int lane, int to) {
+    eachRow(from, (theirs, ours) -> ours[to] = theirs[lane]);
+  }
+
+  /** Scales bees, brood and mites of a lane. */
+  void scaleLane(int lane, double factor) {
+    eachRow(this, (same, row) -> row[lane] *= factor);
+  }
+
+  /** Scales the mites of a lane, on bees and in cells. */
+  void scaleMites(int lane, double factor) {
+    phoretic[lane] *= factor;
+    for (double[][] ring : miteRings()) {
+      for (double[] row : ring) {
+        row[lane] *= factor;
+      }
+    }
+  }
+
+  private void eachRow(ColonyBlock other, BiConsumer<double[], double[]> rows) {
+    each(other.adults, adults, rows);
+    rows.accept(other.phoretic, phoretic);
+    double[][][] brood = other.broodRings();
+    double[][][] mites = other.miteRings();
+    for (int r = 0; r < brood.length; r++) {
+      each(brood[r], broodRings()[r], rows);
+    }
+    for (int r = 0; r < mites.length; r++) {
+      each(mites[r], miteRings()[r], rows);
+    }
+  }
+
+  private static void each(
+      double[][] theirs, double[][] ours, BiConsumer<double[], double[]> rows) {
+    for (int i = 0; i < ours.length; i++) {
+      rows.accept(theirs[i], ours[i]);
+    }
+  }
+
+  /** Sums up what the rings hold, and opens the ledger with the mites that are there. */
+  void begin() {
+    sumUp();
+    disturbed();
+    for (double[] column :
+        new double[][] {
+          daughters, immigrants, diedOnBees, diedInCells, killed, cutOut, movedAway
+        }) {
+      Arrays.fill(column, 0);
+    }
+    for (int l = 0; l < lanes; l++) {
+      startMites[l] = mites(l);
+    }
+  }
+
+  private void disturbed() {
+    infestedWorker.disturbed();
+    infestedDrone.disturbed();
   }
 
   /** Makes sums that are only worked out when read be worked out anew after a day's step. */
@@ -151,28 +226,8 @@ public final class ColonyBlock implements ColonyView {
   }
 
   @Override
-  public double hiveBees(int lane) {
-    return hiveSound[lane] + hiveHarmed[lane];
-  }
-
-  @Override
-  public double foragers(int lane) {
-    return foragerSound[lane] + foragerHarmed[lane];
-  }
-
-  @Override
-  public double winterBees(int lane) {
-    return winterSound[lane] + winterHarmed[lane];
-  }
-
-  @Override
-  public double soundWinterBees(int lane) {
-    return winterSound[lane];
-  }
-
-  @Override
-  public double harmedBees(int lane) {
-    return hiveHarmed[lane] + foragerHarmed[lane] + winterHarmed[lane];
+  public double bees(AdultClass of, int lane) {
+    return adults[of.ordinal()][lane];
   }
 
   @Override

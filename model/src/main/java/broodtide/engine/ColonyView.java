@@ -8,39 +8,12 @@ public interface ColonyView {
   int lanes();
 
   /**
-   * {@return hive bees}
+   * {@return adult bees of a class}
    *
+   * @param of the class
    * @param lane the colony, 0 to {@link #lanes()} less one
    */
-  double hiveBees(int lane);
-
-  /**
-   * {@return foragers}
-   *
-   * @param lane the colony, 0 to {@link #lanes()} less one
-   */
-  double foragers(int lane);
-
-  /**
-   * {@return winter bees}
-   *
-   * @param lane the colony, 0 to {@link #lanes()} less one
-   */
-  double winterBees(int lane);
-
-  /**
-   * {@return winter bees that grew up in cells without a mite}
-   *
-   * @param lane the colony, 0 to {@link #lanes()} less one
-   */
-  double soundWinterBees(int lane);
-
-  /**
-   * {@return adult bees of every kind that grew up in an infested cell}
-   *
-   * @param lane the colony, 0 to {@link #lanes()} less one
-   */
-  double harmedBees(int lane);
+  double bees(AdultClass of, int lane);
 
   /**
    * {@return eggs and open larvae, workers and drones, that will be reared}
@@ -106,12 +79,44 @@ public interface ColonyView {
   MiteLedger ledger(int lane);
 
   /**
-   * {@return adult bees of every kind}
+   * {@return adult bees of every class}
    *
    * @param lane the colony, 0 to {@link #lanes()} less one
    */
   default double adults(int lane) {
-    return hiveBees(lane) + foragers(lane) + winterBees(lane);
+    double sum = 0;
+    for (AdultClass each : AdultClass.ALL) {
+      sum += bees(each, lane);
+    }
+    return sum;
+  }
+
+  /**
+   * {@return adult bees that do one kind of work}
+   *
+   * @param work what they do
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
+  default double bees(AdultClass.Work work, int lane) {
+    double sum = 0;
+    for (AdultClass each : AdultClass.ALL) {
+      sum += each.work() == work ? bees(each, lane) : 0;
+    }
+    return sum;
+  }
+
+  /**
+   * {@return adult bees that came by virus in one way}
+   *
+   * @param infection the way
+   * @param lane the colony, 0 to {@link #lanes()} less one
+   */
+  default double bees(AdultClass.Infection infection, int lane) {
+    double sum = 0;
+    for (AdultClass each : AdultClass.ALL) {
+      sum += each.infection() == infection ? bees(each, lane) : 0;
+    }
+    return sum;
   }
 
   /**

@@ -7,9 +7,10 @@ import java.util.List;
  * exact. A single colony is a block of one. What a colony does depends on its own member alone,
  * never on the width of the block or its neighbours.
  *
- * <p>A day runs: splits and cut comb in the morning; mites in cells killed; cells due open; bees
- * emerge and age; mites enter, die or are killed, and cells are closed over them; eggs are laid.
- * All that follows the first two reads the bees and mites that these leave, whatever its order.
+ * <p>A day runs: splits and cut comb in the morning; mites in cells killed; cells due open; mites
+ * that come out infect adults; bees emerge and age; mites enter, die with their bees or are killed,
+ * and cells are closed over them; eggs are laid; mites from outside arrive last. What counts per
+ * bee counts the adults of the morning, after splits.
  */
 public final class DailyEngine {
   private final Schedule schedule;
@@ -20,15 +21,13 @@ public final class DailyEngine {
   private final MiteStep mites;
   private final BeeStep bees;
 
-  private DailyEngine(
-      ColonyBlock block, ColonyModel model, Schedule schedule, List<Member> members) {
+  private DailyEngine(ColonyBlock block, ColonyModel model, Schedule schedule, Lanes lanes) {
     this.schedule = schedule;
     this.block = block;
-    Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
     disturbances = new Disturbances(block, lanes, schedule);
     brood = new BroodStep(block, lanes, model.bees());
     mites = new MiteStep(block, lanes, model.mites(), model.bees());
-    bees = new BeeStep(block, model.bees());
+    bees = new BeeStep(block, lanes, model);
     emergence = new Emergence(block, lanes, model.mites(), model.bees());
   }
 
@@ -49,11 +48,19 @@ public final class DailyEngine {
   /** The same with the scenario's days already written out, for many blocks of one scenario. */
   static DailyEngine of(
       Scenario scenario, Schedule schedule, StartState start, List<Member> members) {
-    return new DailyEngine(start.colonies(members), scenario.model(), schedule, members);
+    ColonyBlock block = start.colonies(members);
+    Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
+    return new DailyEngine(block, scenario.model(), schedule, lanes);
   }
 
   static DailyEngine from(ColonyBlock block, Scenario scenario, List<Member> members) {
-    return new DailyEngine(block, scenario.model(), Schedule.of(scenario), members);
+    Schedule schedule = Schedule.of(scenario);
+    Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
+    return new DailyEngine(block, scenario.model(), schedule, lanes);
+  }
+
+  static DailyEngine of(ColonyBlock block, ColonyModel model, Schedule schedule, Lanes lanes) {
+    return new DailyEngine(block, model, schedule, lanes);
   }
 
   /**
@@ -89,9 +96,8 @@ public final class DailyEngine {
     brood.count();
     emergence.run(day, schedule.fertility[day]);
     bees.run(
-        brood.someAdults,
-        emergence.sound,
-        emergence.harmed,
+        brood.perAdult,
+        emergence,
         schedule.springRelease[day],
         schedule.beeCost[day],
         schedule.winterShare[day]);
@@ -99,6 +105,7 @@ public final class DailyEngine {
         day,
         emergence.mites,
         brood.someAdults,
+        bees.dead,
         1 - schedule.broodCost[day],
         treated,
         schedule.immigration[day]);

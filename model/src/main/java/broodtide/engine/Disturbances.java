@@ -91,8 +91,8 @@ final class Disturbances {
       b.movedAway[l] += b.phoretic[l] * bees + (b.inWorker[l] + b.inDrone[l]) * brood;
     }
     Kernel.scale(b.phoretic, 1 - bees);
-    for (double[] kind : b.adultKinds()) {
-      Kernel.scale(kind, 1 - bees);
+    for (double[] adults : b.adults) {
+      Kernel.scale(adults, 1 - bees);
     }
     b.infestedWorker.disturbed();
     b.infestedDrone.disturbed();

@@ -12,10 +12,10 @@ final class Emergence {
   private final double[] fromWorker;
   private final double[] fromDrone;
 
-  /** Workers that emerge from cells without a mite, and from cells with one. */
+  /** Workers that emerge without showing infection, and overtly infected. */
   final double[] sound;
 
-  final double[] harmed;
+  final double[] overt;
 
   /** Mites that come out and live. */
   final double[] mites;
@@ -24,11 +24,11 @@ final class Emergence {
     b = block;
     this.lanes = lanes;
     this.rates = rates;
-    shares = CellShares.of(rates, bees.cappedDeathPerMite());
+    shares = CellShares.of(rates, bees.cappedDeathPerMite(), block.rows);
     fromWorker = block.rows.row();
     fromDrone = block.rows.row();
     sound = block.rows.row();
-    harmed = block.rows.row();
+    overt = block.rows.row();
     mites = block.rows.row();
   }
 
@@ -43,7 +43,7 @@ final class Emergence {
     double[] drones = b.cappedDrone[day % b.cappedDrone.length];
     double[] inWorker = b.workerMothers[day % b.workerMothers.length];
     double[] inDrone = b.droneMothers[day % b.droneMothers.length];
-    shares.workers(workers, inWorker, lanes.vigour, sound, harmed, fromWorker);
+    shares.workers(workers, inWorker, lanes.vigour, lanes.infectivity, sound, overt, fromWorker);
     shares.drones(drones, inDrone, lanes.vigour, fromDrone);
     double perWorker = fertility * rates.workerDaughters();
     double perDrone = fertility * rates.droneDaughters();

@@ -80,6 +80,25 @@ public final class EnsembleRun {
   }
 
   /**
+   * {@return the least of a quantity's values from one day to another, both counted, by member}
+   * Adults since the last wash, for one, say whether a colony lives.
+   *
+   * @param quantity one of those that were kept
+   * @param from a day of the run
+   * @param to a day of the run, not before {@code from}
+   */
+  public double[] least(Quantity quantity, LocalDate from, LocalDate to) {
+    double[] least = values(quantity, from);
+    for (int day = index(from) + 1; day <= index(to); day++) {
+      float[] row = values(quantity, day);
+      for (int m = 0; m < least.length; m++) {
+        least[m] = Math.min(least[m], row[m]);
+      }
+    }
+    return least;
+  }
+
+  /**
    * {@return one member's value at the start of a day, by days since the start}
    *
    * @param quantity one of those that were kept

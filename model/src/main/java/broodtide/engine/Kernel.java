@@ -54,13 +54,14 @@ final class Kernel {
   }
 
   /**
-   * {@return exp(-x) to a relative error of 1e-13: x/16, squared four times}
+   * {@return exp(-x) for x of 0 or more: x/32, squared five times} Relative error below 1e-10 up to
+   * x = 4; beyond, the absolute error stays below 1e-10. Values above 64 count as 64.
    *
-   * @param x 0 to 1
+   * @param x 0 or more
    */
-  static double expOfMinusUpToOne(double x) {
-    double y = x * (-1.0 / 16);
-    double p = expNearZero(y);
+  static double expOfMinus(double x) {
+    double p = expNearZero(Math.max(x * (-1.0 / 32), -2));
+    p = p * p;
     p = p * p;
     p = p * p;
     p = p * p;
@@ -82,6 +83,13 @@ final class Kernel {
   static void add(double[] sum, double[] x) {
     for (int l = 0; l < sum.length; l++) {
       sum[l] += x[l];
+    }
+  }
+
+  /** sum += x + y. */
+  static void add(double[] sum, double[] x, double[] y) {
+    for (int l = 0; l < sum.length; l++) {
+      sum[l] += x[l] + y[l];
     }
   }
 

@@ -7,6 +7,7 @@ final class Lanes {
   final double[] strength;
   final double[] vigour;
   final double[] immigration;
+  final double[] infectivity;
 
   /** One row per miticide course of the plan. */
   final double[][] success;
@@ -21,12 +22,14 @@ final class Lanes {
     strength = rows.row();
     vigour = rows.row();
     immigration = rows.row();
+    infectivity = rows.row();
     success = rows.rows(courses);
     for (int l = 0; l < members.size(); l++) {
       Member m = members.get(l);
       strength[l] = m.strength();
       vigour[l] = m.vigour();
       immigration[l] = m.immigration();
+      infectivity[l] = m.infectivity();
       for (int c = 0; c < courses; c++) {
         success[c][l] = c < m.success().size() ? m.success().get(c) : 1;
       }

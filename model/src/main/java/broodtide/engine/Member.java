@@ -7,11 +7,12 @@ import java.util.List;
  * What sets one colony apart from others in the same place: one lane of the engine.
  *
  * @param strength factor on laying, 0.05 to 3
- * @param startSize factor on the bees and brood that the climate's standard year has on the start
- *     day, 0.01 to 5
+ * @param startSize factor on the bees and brood that a colony of the climate's standard year with
+ *     as many mites has on the start day, 0.01 to 5
  * @param infestation mites per 100 adult bees on the start day, 0 to 300
  * @param vigour factor on the mites' daughters, 0 to 3
  * @param immigration factor on the mites that come from outside, 0 to 100
+ * @param infectivity share of the mites that carry virus, 0 to 1
  * @param success factor on the hazards of each miticide course, in the order of the plan, 0 to 5;
  *     courses beyond the list act at their full hazard
  */
@@ -21,7 +22,11 @@ public record Member(
     double infestation,
     double vigour,
     double immigration,
+    double infectivity,
     List<Double> success) {
+  /** Share of the mites that carry virus where nothing else is said: {@value}, by choice. */
+  public static final double USUAL_INFECTIVITY = 0.8;
+
   /** Checks every range. */
   public Member {
     OutOfRange.check("strength", strength, 0.05, 3, "1");
@@ -29,10 +34,49 @@ public record Member(
     OutOfRange.check("infestation", infestation, 0, 300, "mites per 100 adult bees");
     OutOfRange.check("vigour", vigour, 0, 3, "1");
     OutOfRange.check("immigration", immigration, 0, 100, "1");
+    OutOfRange.check("infectivity", infectivity, 0, 1, "1");
     success = List.copyOf(success);
     for (double factor : success) {
       OutOfRange.check("success", factor, 0, 5, "1");
     }
+  }
+
+  /**
+   * A colony whose mites carry virus as often as usual.
+   *
+   * @param strength factor on laying, 0.05 to 3
+   * @param startSize factor on the bees and brood of the standard year, 0.01 to 5
+   * @param infestation mites per 100 adult bees on the start day, 0 to 300
+   * @param vigour factor on the mites' daughters, 0 to 3
+   * @param immigration factor on the mites that come from outside, 0 to 100
+   * @param success factor on the hazards of each miticide course, each 0 to 5
+   */
+  public Member(
+      double strength,
+      double startSize,
+      double infestation,
+      double vigour,
+      double immigration,
+      List<Double> success) {
+    this(strength, startSize, infestation, vigour, immigration, USUAL_INFECTIVITY, success);
+  }
+
+  /**
+   * {@return the same colony with other success of its courses}
+   *
+   * @param other factor on the hazards of each miticide course, each 0 to 5
+   */
+  public Member with(List<Double> other) {
+    return new Member(strength, startSize, infestation, vigour, immigration, infectivity, other);
+  }
+
+  /**
+   * {@return the same colony of another size}
+   *
+   * @param other factor on the bees and brood of the standard year, 0.01 to 5
+   */
+  public Member sized(double other) {
+    return new Member(strength, other, infestation, vigour, immigration, infectivity, success);
   }
 
   /**

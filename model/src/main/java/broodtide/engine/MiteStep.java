@@ -9,27 +9,29 @@ import broodtide.mite.MiteRates;
  * bees, so that a stay under the capping lasts its full number of days on average.
  */
 final class MiteStep {
+  /** So few that no result shows it: keeps hazards above nothing where there are no bees. */
+  private static final double NEVER = 1e-30;
+
+  /** Shortest stay, days, from which on entry alone leaves the quick exponential exact. */
+  private static final double LEAST_MILD_STAY = 0.5;
+
   private final ColonyBlock b;
   private final Lanes lanes;
   private final double perWorkerCell;
   private final double perDroneCell;
   private final double shortest;
-  private final double broodless;
-  private final double withBrood;
-  private final double half;
+  private final double link;
 
-  /** Whether the hazard of mites on bees stays below 1 while nothing is done to them. */
+  /** Whether hazards stay low enough for the quick exponential while nothing is done to mites. */
   private final boolean mild;
 
   /** What cells capped today draw. */
   private final double[] draw;
 
-  /** Hazards of entry and of death are draw / bees and deaths / brood. */
+  /** The hazard of entry is draw / bees. */
   private final double[] bees;
 
-  private final double[] deaths;
-
-  /** All hazards together are all / both with both = bees * brood. */
+  /** All hazards together are all / both. */
   private final double[] all;
 
   private final double[] both;
@@ -37,7 +39,10 @@ final class MiteStep {
   /** Share of mites that stay on bees. */
   private final double[] stay;
 
-  /** One over {@link #all}; then times the mites that leave; last, for cells, times the brood. */
+  /**
+   * One over {@link #all}; then times the mites that leave; last such that it gives, times the draw
+   * of some cells, the mites that enter them.
+   */
   private final double[] leaving;
 
   /** Hazard of mites on bees from miticides, set before each step. */
@@ -49,13 +54,10 @@ final class MiteStep {
     perWorkerCell = rates.workerInvasion() * beeRates.beesPerGram();
     perDroneCell = rates.droneInvasion() * beeRates.beesPerGram();
     shortest = rates.shortestStay();
-    broodless = rates.deathBroodless();
-    withBrood = rates.deathWithBrood() - broodless;
-    half = rates.broodForSummerDeath();
-    mild = shortest > 0 && 1 / shortest + Math.max(broodless, rates.deathWithBrood()) <= 1;
+    link = rates.deathLink();
+    mild = shortest >= LEAST_MILD_STAY;
     draw = block.rows.row();
     bees = block.rows.row();
-    deaths = block.rows.row();
     all = block.rows.row();
     both = block.rows.row();
     stay = block.rows.row();
@@ -69,6 +71,7 @@ final class MiteStep {
    * @param day day of the run, picks the rows
    * @param emerged mites that came out of cells today
    * @param someAdults adult bees this morning, at least 1
+   * @param deadBees adult bees that die of age today
    * @param kept share of the brood due to be capped that is capped
    * @param treated whether any hazard of being killed is set
    * @param arriving mites from outside, before each lane's factor
@@ -77,13 +80,14 @@ final class MiteStep {
       int day,
       double[] emerged,
       double[] someAdults,
+      double[] deadBees,
       double kept,
       boolean treated,
       double arriving) {
     double[] workers = b.openWorker[day % b.openWorker.length];
     double[] drones = b.openDrone[day % b.openDrone.length];
     draw(workers, drones, someAdults, kept);
-    hazards(b.workerCells);
+    hazards(someAdults, deadBees);
     if (treated) {
       addKill();
     }
@@ -97,7 +101,7 @@ final class MiteStep {
     if (treated) {
       bookKilled();
     }
-    book(b.workerCells);
+    book(someAdults, deadBees);
     if (arriving > 0) {
       arrive(arriving);
     }
@@ -133,24 +137,25 @@ final class MiteStep {
     }
   }
 
-  /** The hazard of death, which rises with the brood, and the sum of both. */
-  private void hazards(double[] cells) {
+  /**
+   * With d = draw and b = bees the hazard of entry is h = d / b, that of death D / A / (1 + (L
+   * h)^2) = D b^2 / (A (b^2 + (L d)^2)); both over one denominator.
+   */
+  private void hazards(double[] someAdults, double[] deadBees) {
     double[] x = draw;
     double[] n = bees;
-    double[] dying = deaths;
     double[] sum = all;
     double[] product = both;
-    double some = half;
-    double base = broodless;
-    double extra = withBrood;
+    double far = link;
     for (int l = 0; l < sum.length; l++) {
-      double capped = cells[l];
+      double d = x[l];
       double under = n[l];
-      double brood = capped + some;
-      double d = base * brood + extra * capped;
-      dying[l] = d;
-      sum[l] = x[l] * brood + d * under;
-      product[l] = under * brood;
+      double ld = far * d;
+      double square = under * under;
+      double spared = someAdults[l] * (square + ld * ld);
+      double p = under * spared;
+      sum[l] = d * spared + (deadBees[l] * square * under + NEVER * p);
+      product[l] = p;
     }
   }
 
@@ -174,7 +179,7 @@ final class MiteStep {
       double s = sum[l];
       double over = 1 / (p * s);
       per[l] = over * p;
-      left[l] = Kernel.expOfMinusUpToOne(over * s * s);
+      left[l] = Kernel.expOfMinus(over * s * s);
     }
   }
 
@@ -217,16 +222,19 @@ final class MiteStep {
     }
   }
 
-  private void book(double[] cells) {
+  private void book(double[] someAdults, double[] deadBees) {
     double[] died = b.diedOnBees;
-    double[] dying = deaths;
+    double[] x = draw;
     double[] n = bees;
     double[] per = leaving;
-    double some = half;
+    double far = link;
     for (int l = 0; l < died.length; l++) {
       double left = per[l];
-      died[l] += left * (dying[l] * n[l]);
-      per[l] = left * (cells[l] + some);
+      double under = n[l];
+      double ld = far * x[l];
+      double square = under * under;
+      died[l] += left * (deadBees[l] * square) * under;
+      per[l] = left * (someAdults[l] * (square + ld * ld));
     }
   }
 

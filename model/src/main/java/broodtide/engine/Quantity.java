@@ -5,15 +5,23 @@ public enum Quantity {
   /** Adult bees. */
   ADULTS("adult bees", "bees", ColonyView::adults),
   /** Hive bees. */
-  HIVE_BEES("hive bees", "bees", ColonyView::hiveBees),
+  HIVE_BEES("hive bees", "bees", (v, l) -> v.bees(AdultClass.Work.HIVE, l)),
   /** Foragers. */
-  FORAGERS("foragers", "bees", ColonyView::foragers),
-  /** Winter bees. */
-  WINTER_BEES("winter bees", "bees", ColonyView::winterBees),
-  /** Winter bees that grew up without mites. */
-  SOUND_WINTER_BEES("sound winter bees", "bees", ColonyView::soundWinterBees),
-  /** Adult bees that grew up in infested cells. */
-  HARMED_BEES("harmed bees", "bees", ColonyView::harmedBees),
+  FORAGERS("foragers", "bees", (v, l) -> v.bees(AdultClass.Work.FORAGER, l)),
+  /** Winter bees, which are sound bees only. */
+  WINTER_BEES("winter bees", "bees", (v, l) -> v.bees(AdultClass.Work.WINTER, l)),
+  /** Adult bees without infection. */
+  SOUND_BEES("sound bees", "bees", (v, l) -> v.bees(AdultClass.Infection.NONE, l)),
+  /** Share of the adult bees that emerged overtly infected. */
+  SHARE_INFECTED_AT_EMERGENCE(
+      "bees infected at emergence",
+      "1",
+      (v, l) -> share(v.bees(AdultClass.Infection.AT_EMERGENCE, l), v.adults(l))),
+  /** Share of the adult bees that were infected as adults. */
+  SHARE_INFECTED_AS_ADULTS(
+      "bees infected as adults",
+      "1",
+      (v, l) -> share(v.bees(AdultClass.Infection.AS_ADULT, l), v.adults(l))),
   /** Eggs and open larvae. */
   OPEN_BROOD("open brood", "cells", ColonyView::openBrood),
   /** Capped worker cells. */

@@ -5,20 +5,45 @@ import broodtide.measure.Tag;
 import org.apache.commons.math3.util.FastMath;
 
 /**
- * What is believed of one unknown before any wash: a lognormal.
+ * What is believed of one unknown before any wash: its logarithm, or the logit of a share, is
+ * normal.
  *
  * @param is what it is
  * @param median median, above 0
- * @param logSd standard deviation of its logarithm, 0 (known) to 5
+ * @param logSd standard deviation of its logarithm or logit, 0 (known) to 5
  * @param most largest value passed on to the model; smaller draws stay as they are
+ * @param scale on what scale it is normal
  * @param tag how it is known
  * @param source where it comes from, or why it was chosen
  */
-public record Prior(String is, double median, double logSd, double most, Tag tag, String source) {
+public record Prior(
+    String is, double median, double logSd, double most, Scale scale, Tag tag, String source) {
+  /** On what scale an unknown is normal. */
+  public enum Scale {
+    /** The logarithm of a factor or count. */
+    LOG,
+    /** The logit of a share. */
+    LOGIT
+  }
+
   /** Checks ranges. */
   public Prior {
     OutOfRange.check("median", median, Double.MIN_NORMAL, most, "1");
     OutOfRange.check("logSd", logSd, 0, 5, "1");
+  }
+
+  /**
+   * A lognormal.
+   *
+   * @param is what it is
+   * @param median median, above 0
+   * @param logSd standard deviation of its logarithm, 0 (known) to 5
+   * @param most largest value passed on to the model
+   * @param tag how it is known
+   * @param source where it comes from, or why it was chosen
+   */
+  public Prior(String is, double median, double logSd, double most, Tag tag, String source) {
+    this(is, median, logSd, most, Scale.LOG, tag, source);
   }
 
   /**
@@ -34,9 +59,9 @@ public record Prior(String is, double median, double logSd, double most, Tag tag
    * {@return the same with another median and spread}
    *
    * @param newMedian median, above 0
-   * @param newLogSd standard deviation of the logarithm, 0 to 5
+   * @param newLogSd standard deviation of the logarithm or logit, 0 to 5
    */
   public Prior with(double newMedian, double newLogSd) {
-    return new Prior(is, newMedian, newLogSd, most, tag, source);
+    return new Prior(is, newMedian, newLogSd, most, scale, tag, source);
   }
 }

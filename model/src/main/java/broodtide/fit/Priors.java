@@ -16,6 +16,7 @@ import java.util.List;
  * @param immigration factor on the mites that come from outside
  * @param dispersion size of the negative binomial of washes around the colony's mean
  * @param success factor on the hazards of each miticide course
+ * @param infectivity share of the mites that carry virus, which washes cannot teach
  */
 public record Priors(
     Prior infestation,
@@ -24,9 +25,13 @@ public record Priors(
     Prior startSize,
     Prior immigration,
     Prior dispersion,
-    Prior success) {
+    Prior success,
+    Prior infectivity) {
 
-  /** Unknowns that every colony has; each miticide course adds one for its success. */
+  /**
+   * Unknowns of every colony that washes can teach. In a particle they come first; then one for the
+   * success of each miticide course; infectivity last.
+   */
   public static final int COMMON = 6;
 
   /** {@return the defaults, each with its source} */
@@ -85,10 +90,19 @@ public record Priors(
             Tag.DERIVED,
             "formic trials, 73 +- 12 %, 49 +- 15 % and 81 +- 16 %, Pietropaoli & Formato 2022, as"
                 + " hazards -log(1 - efficacy): their logarithms spread by 0.47 between the three"
-                + " and by 0.46 within each"));
+                + " and by 0.46 within each"),
+        new Prior(
+            "share of mites that carry virus",
+            Member.USUAL_INFECTIVITY,
+            1,
+            1,
+            Prior.Scale.LOGIT,
+            Tag.CHOICE,
+            "choice; yards with the same washes differ through their viruses, and washes cannot"
+                + " tell them apart"));
   }
 
-  /** {@return the common unknowns in the order of a particle} */
+  /** {@return the unknowns of every colony that washes can teach, in the order of a particle} */
   public List<Prior> common() {
     return List.of(infestation, vigour, strength, startSize, immigration, dispersion);
   }
@@ -104,13 +118,15 @@ public record Priors(
     for (int c = 0; c < courses; c++) {
       all.add(success);
     }
+    all.add(infectivity);
     return all;
   }
 
   /** The colony that a particle in standard normal units stands for. */
   Member member(double[] z) {
     List<Double> successes = new ArrayList<>();
-    for (int i = COMMON; i < z.length; i++) {
+    int last = z.length - 1;
+    for (int i = COMMON; i < last; i++) {
       successes.add(success.at(z[i]));
     }
     double lays = within(strength.at(z[2]), 0.05);
@@ -120,6 +136,7 @@ public record Priors(
         infestation.at(z[0]),
         vigour.at(z[1]),
         immigration.at(z[4]),
+        infectivity.at(z[last]),
         successes);
   }
 

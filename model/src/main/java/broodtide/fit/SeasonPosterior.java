@@ -95,7 +95,7 @@ public final class SeasonPosterior {
     int courses = courses(past);
     TemperedSampler sampler =
         new TemperedSampler(
-            Priors.COMMON + courses, effort.particles(), effort.moves(), effort.seed());
+            priors.unknowns(courses).size(), effort.particles(), effort.moves(), effort.seed());
     if (ordered.isEmpty()) {
       TemperedSampler.Sample prior =
           new TemperedSampler.Sample(sampler.prior(), effort.particles(), 1, 0, 0);
@@ -189,11 +189,14 @@ public final class SeasonPosterior {
     return priors;
   }
 
-  /** {@return what is left unknown of each unknown, in the order of {@link Priors#unknowns}} */
+  /**
+   * {@return what is left unknown of each unknown that washes can teach, in the order of {@link
+   * Priors#unknowns}} Infectivity, the last, is not among them: what washes say of it is nothing.
+   */
   public List<UnknownSummary> summaries() {
     List<Prior> unknowns = priors.unknowns(courses(past));
     List<UnknownSummary> out = new ArrayList<>();
-    for (int d = 0; d < unknowns.size(); d++) {
+    for (int d = 0; d < unknowns.size() - 1; d++) {
       out.add(UnknownSummary.of(unknowns.get(d), column(d)));
     }
     return out;
@@ -270,9 +273,7 @@ public final class SeasonPosterior {
       for (double[] course : luck) {
         success.add(priors.success().at(course[i]));
       }
-      out.add(
-          new Member(
-              m.strength(), m.startSize(), m.infestation(), m.vigour(), m.immigration(), success));
+      out.add(m.with(success));
     }
     return out;
   }

@@ -45,7 +45,6 @@ record Shortened(Scenario scenario, List<Integer> courses) {
     for (int c : courses) {
       success.add(m.success().get(c));
     }
-    return new Member(
-        m.strength(), m.startSize(), m.infestation(), m.vigour(), m.immigration(), success);
+    return m.with(success);
   }
 }

@@ -1,19 +1,21 @@
 package broodtide.flow;
 
+import static broodtide.engine.AdultClass.FORAGER_CARRIER;
+import static broodtide.engine.AdultClass.FORAGER_OVERT;
+import static broodtide.engine.AdultClass.FORAGER_SOUND;
+import static broodtide.engine.AdultClass.HIVE_CARRIER;
+import static broodtide.engine.AdultClass.HIVE_OVERT;
+import static broodtide.engine.AdultClass.HIVE_SOUND;
+import static broodtide.engine.AdultClass.WINTER;
 import static broodtide.flow.FlowState.DAUGHTERS;
 import static broodtide.flow.FlowState.DIED_IN_CELLS;
 import static broodtide.flow.FlowState.DIED_ON_BEES;
-import static broodtide.flow.FlowState.FORAGER_HARMED;
-import static broodtide.flow.FlowState.FORAGER_SOUND;
-import static broodtide.flow.FlowState.HIVE_HARMED;
-import static broodtide.flow.FlowState.HIVE_SOUND;
 import static broodtide.flow.FlowState.IMMIGRANTS;
 import static broodtide.flow.FlowState.KILLED;
 import static broodtide.flow.FlowState.PHORETIC;
-import static broodtide.flow.FlowState.WINTER_HARMED;
-import static broodtide.flow.FlowState.WINTER_SOUND;
 
 import broodtide.colony.BeeRates;
+import broodtide.engine.AdultClass;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
 import broodtide.engine.Schedule;
@@ -101,7 +103,10 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
     Arrays.fill(rate, 0);
     double[] y = clean;
     double year = yearShare(t);
-    double adults = y[0] + y[1] + y[2] + y[3] + y[4] + y[5];
+    double adults = 0;
+    for (AdultClass each : AdultClass.ALL) {
+      adults += y[each.ordinal()];
+    }
     int last = layout.stages - 1;
 
     double droneShare = Math.max(climate.droneShare().at(year), schedule.droneFloor[segment]);
@@ -125,13 +130,6 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
     double enter = mites.invasion(cappedWorker * perBee, cappedDrone * perBee);
     double workerPart = toWorker / (toWorker + toDrone + Double.MIN_NORMAL);
     double entering = enter * y[PHORETIC];
-    double cells = sum(y, layout.cappedWorker);
-    double death =
-        mites.deathBroodless()
-            + (mites.deathWithBrood() - mites.deathBroodless())
-                * cells
-                / (cells + mites.broodForSummerDeath());
-
     double cw = layout.cappedWorkerRate();
     double cd = layout.cappedDroneRate();
     double workerOut = cw * y[layout.cappedWorker + last];
@@ -161,43 +159,31 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
             + droneMothersOut * mites.droneMothersBack()
             + workerYoung * (1 - mites.workerDaughtersLost())
             + droneYoung * (1 - mites.droneDaughtersLost());
+    rate[DAUGHTERS] = workerYoung + droneYoung;
+    rate[DIED_IN_CELLS] = workerMothersOut + droneMothersOut + workerYoung + droneYoung - back;
+
+    double v = member.infectivity();
+    double alive = clumped(bees.cappedDeathPerMite() * workerLoad, k);
+    double overt = overt(workerLoad, alive, k);
+    double infection = bees.adultInfections() * v * back / Math.max(1, adults);
+    double dead =
+        age(rate, y, workerOut * (alive - overt), workerOut * overt, infection, yearShare(t));
+
+    double death = mites.death(dead / Math.max(1, adults), enter);
     double arriving = schedule.immigration[segment] * member.immigration();
     rate[PHORETIC] = back + arriving - entering - (death + onBees) * y[PHORETIC];
-    rate[DAUGHTERS] = workerYoung + droneYoung;
     rate[IMMIGRANTS] = arriving;
     rate[DIED_ON_BEES] = death * y[PHORETIC];
-    rate[DIED_IN_CELLS] = workerMothersOut + droneMothersOut + workerYoung + droneYoung - back;
     rate[KILLED] =
         onBees * y[PHORETIC]
             + inCells * (sum(y, layout.workerMothers) + sum(y, layout.droneMothers));
+  }
 
-    double clear = clumped(workerLoad, k);
-    double alive = clumped(bees.cappedDeathPerMite() * workerLoad, k);
-    double carried = y[PHORETIC] / Math.max(1, adults);
-    double winterShare = climate.winterShare().at(year);
-    double release = climate.springRelease().at(year) * bees.springRelease();
-    age(
-        rate,
-        y,
-        HIVE_SOUND,
-        FORAGER_SOUND,
-        WINTER_SOUND,
-        workerOut * clear,
-        1,
-        carried,
-        winterShare,
-        release);
-    age(
-        rate,
-        y,
-        HIVE_HARMED,
-        FORAGER_HARMED,
-        WINTER_HARMED,
-        workerOut * Math.max(0, alive - clear),
-        bees.harm(),
-        carried,
-        winterShare,
-        release);
+  /** Share of cells from which an overtly infected bee comes; see {@link CellLoad#overt}. */
+  private double overt(double load, double alive, double k) {
+    double clean = clumped(load, k);
+    double infected = 1 - clumped(member.infectivity() * load, k);
+    return clean < 1 ? infected * Math.max(0, alive - clean) / (1 - clean) : 0;
   }
 
   /** (1 + x / K)^-n for n = K or K + 1; products where K is the usual 2. See {@link CellLoad}. */
@@ -210,32 +196,67 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
     return n == k ? share * share : share * share * share;
   }
 
-  private void age(
+  /**
+   * Rates of change of the adults.
+   *
+   * @param sound bees that emerge without showing infection, a day
+   * @param overt bees that emerge overtly infected, a day
+   * @param infection rate at which sound adults are infected, 1/day
+   * @return adults that die of age, a day
+   */
+  private double age(
+      double[] rate, double[] y, double sound, double overt, double infection, double year) {
+    double winterShare = climate.winterShare().at(year);
+    double release = climate.springRelease().at(year) * bees.springRelease();
+    double cost = schedule.beeCost[segment];
+    double winter = y[WINTER.ordinal()];
+    double released = release * winter;
+    double toForage = bees.releasedToForage() * released;
+    double died = climate.winterDeath() * winter + released - toForage;
+    rate[WINTER.ordinal()] =
+        sound * winterShare - released - (climate.winterDeath() + infection + cost) * winter;
+    double hiveInfected = infection * y[HIVE_SOUND.ordinal()];
+    double foragersInfected = infection * y[FORAGER_SOUND.ordinal()];
+    died +=
+        summer(
+            rate,
+            y,
+            HIVE_SOUND,
+            FORAGER_SOUND,
+            sound * (1 - winterShare) - hiveInfected,
+            toForage - foragersInfected,
+            1);
+    died += summer(rate, y, HIVE_OVERT, FORAGER_OVERT, overt, 0, bees.overtDeath());
+    died +=
+        summer(
+            rate,
+            y,
+            HIVE_CARRIER,
+            FORAGER_CARRIER,
+            hiveInfected + infection * winter,
+            foragersInfected,
+            1);
+    return died;
+  }
+
+  /** Hive bees and foragers of one infection with what joins them; returns those that die. */
+  private double summer(
       double[] rate,
       double[] y,
-      int hive,
-      int forager,
-      int winter,
-      double emerging,
-      double harm,
-      double carried,
-      double winterShare,
-      double release) {
+      AdultClass hive,
+      AdultClass forager,
+      double toHive,
+      double toForagers,
+      double harm) {
     double cost = schedule.beeCost[segment];
-    double summer = 1 + bees.mitesOnSummerBees() * carried;
-    double cold = 1 + bees.mitesOnWinterBees() * carried;
-    double toForage = bees.foraging() * y[hive];
-    double released = release * y[winter];
-    rate[hive] =
-        emerging * (1 - winterShare)
-            - toForage
-            - (harm * bees.hiveDeath() * summer + cost) * y[hive];
-    rate[forager] =
-        toForage
-            + released * bees.releasedToForage()
-            - (harm * bees.foragerDeath() * summer + cost) * y[forager];
-    rate[winter] =
-        emerging * winterShare - released - (harm * bees.winterDeath() * cold + cost) * y[winter];
+    double inHive = y[hive.ordinal()];
+    double flying = y[forager.ordinal()];
+    double first = bees.foraging() * inHive;
+    double hiveDeath = harm * bees.hiveDeath() * inHive;
+    double foragerDeath = harm * bees.foragerDeath() * flying;
+    rate[hive.ordinal()] = toHive - first - hiveDeath - cost * inHive;
+    rate[forager.ordinal()] = first + toForagers - foragerDeath - cost * flying;
+    return hiveDeath + foragerDeath;
   }
 
   /** Inflow through equal stages, each passed at one rate and drained at another. */

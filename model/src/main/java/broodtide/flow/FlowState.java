@@ -1,6 +1,7 @@
 package broodtide.flow;
 
 import broodtide.colony.BroodTimes;
+import broodtide.engine.AdultClass;
 import broodtide.engine.ColonyBlock;
 import broodtide.engine.ColonyView;
 import broodtide.engine.MiteLedger;
@@ -10,21 +11,17 @@ import broodtide.mite.CellLoad;
  * Where each variable of the flow engine lies in its state vector, and how to read one as a colony.
  */
 public final class FlowState implements ColonyView {
-  static final int HIVE_SOUND = 0;
-  static final int HIVE_HARMED = 1;
-  static final int FORAGER_SOUND = 2;
-  static final int FORAGER_HARMED = 3;
-  static final int WINTER_SOUND = 4;
-  static final int WINTER_HARMED = 5;
-  static final int PHORETIC = 6;
-  static final int DAUGHTERS = 7;
-  static final int IMMIGRANTS = 8;
-  static final int DIED_ON_BEES = 9;
-  static final int DIED_IN_CELLS = 10;
-  static final int KILLED = 11;
-  static final int CUT_OUT = 12;
-  static final int MOVED_AWAY = 13;
-  private static final int CHAINS = 14;
+  /** Adult bees come first, one variable per {@link AdultClass} in its order. */
+  static final int PHORETIC = AdultClass.ALL.size();
+
+  static final int DAUGHTERS = PHORETIC + 1;
+  static final int IMMIGRANTS = PHORETIC + 2;
+  static final int DIED_ON_BEES = PHORETIC + 3;
+  static final int DIED_IN_CELLS = PHORETIC + 4;
+  static final int KILLED = PHORETIC + 5;
+  static final int CUT_OUT = PHORETIC + 6;
+  static final int MOVED_AWAY = PHORETIC + 7;
+  private static final int CHAINS = PHORETIC + 8;
 
   final int stages;
   final int openWorker;
@@ -53,9 +50,8 @@ public final class FlowState implements ColonyView {
   /** The first lane of a block whose rings start at index 0, with its brood spread over stages. */
   public static FlowState of(ColonyBlock b, int stages, double clumping) {
     FlowState s = new FlowState(stages, clumping, b.mites(0));
-    double[][] kinds = b.adultKinds();
-    for (int k = 0; k < kinds.length; k++) {
-      s.y[k] = kinds[k][0];
+    for (int k = 0; k < b.adults.length; k++) {
+      s.y[k] = b.adults[k][0];
     }
     s.y[PHORETIC] = b.phoretic[0];
     s.spread(b.openWorker, s.openWorker);
@@ -100,7 +96,7 @@ public final class FlowState implements ColonyView {
 
   /** Scales every adult bee and the mites on them. */
   void scaleBees(double factor) {
-    for (int k = HIVE_SOUND; k <= PHORETIC; k++) {
+    for (int k = 0; k <= PHORETIC; k++) {
       y[k] *= factor;
     }
   }
@@ -132,28 +128,8 @@ public final class FlowState implements ColonyView {
   }
 
   @Override
-  public double hiveBees(int lane) {
-    return at(HIVE_SOUND) + at(HIVE_HARMED);
-  }
-
-  @Override
-  public double foragers(int lane) {
-    return at(FORAGER_SOUND) + at(FORAGER_HARMED);
-  }
-
-  @Override
-  public double winterBees(int lane) {
-    return at(WINTER_SOUND) + at(WINTER_HARMED);
-  }
-
-  @Override
-  public double soundWinterBees(int lane) {
-    return at(WINTER_SOUND);
-  }
-
-  @Override
-  public double harmedBees(int lane) {
-    return at(HIVE_HARMED) + at(FORAGER_HARMED) + at(WINTER_HARMED);
+  public double bees(AdultClass of, int lane) {
+    return at(of.ordinal());
   }
 
   @Override

@@ -47,4 +47,21 @@ public final class CellLoad {
     double load = chance * mothersPerCell;
     return Double.isInfinite(clumping) ? Math.exp(-load) : Math.pow(1 + load / clumping, -clumping);
   }
+
+  /**
+   * {@return share of cells whose bee emerges alive and overtly infected} A bee is infected by a
+   * mother that carries virus; it emerges as often as any other bee of an infested cell.
+   *
+   * @param mothersPerCell m, zero or more
+   * @param chance chance per mother of killing the bee, 0 to 1
+   * @param infectivity share of mothers that carry virus, 0 to 1
+   * @param clumping K, above 0; infinity gives Poisson
+   */
+  public static double overt(
+      double mothersPerCell, double chance, double infectivity, double clumping) {
+    double clean = empty(mothersPerCell, clumping);
+    double alive = untouched(mothersPerCell, chance, clumping);
+    double infected = 1 - untouched(mothersPerCell, infectivity, clumping);
+    return clean < 1 ? infected * (alive - clean) / (1 - clean) : 0;
+  }
 }

@@ -39,23 +39,19 @@ public record MiteRates(
             source = "half-times of 2.0, 4.3 and 8.3 days, Boot et al. 1993; value by choice")
         double shortestStay,
     @Measure(
-            is = "death rate of mites on bees while there is brood",
-            value = 0.006,
-            unit = "1/day",
-            min = 0.0005,
-            max = 0.1,
-            tag = MEMORY,
-            source = "Martin 1998, from memory")
-        double deathWithBrood,
-    @Measure(
-            is = "death rate of mites on bees without brood",
-            value = 0.0024,
-            unit = "1/day",
-            min = 0.0005,
-            max = 0.1,
-            tag = DERIVED,
-            source = "39.8 % lost over winter, Korpela et al. 1992")
-        double deathBroodless,
+            is =
+                "link L between the deaths of mites and bees: a mite on a bee dies at the bees'"
+                    + " rate over 1 + (L x rate of entering cells)^2",
+            value = 28,
+            unit = "days",
+            min = 0,
+            max = 200,
+            tag = CHOICE,
+            source =
+                "without brood mites die with their bees (Fries & Perez-Escala 2001); in summer"
+                    + " they sit on nurses and leave the dying; set by growth in a year, loss of"
+                    + " mites in winter and the highest infestations seen")
+        double deathLink,
     @Measure(
             is = "share of mothers that come back from a worker cell",
             value = 0.65,
@@ -85,12 +81,13 @@ public record MiteRates(
         double workerDaughtersLost,
     @Measure(
             is = "loss of daughters per further mother in a worker cell",
-            value = 0.10,
+            value = 0.15,
             unit = "1",
             min = 0,
             max = 1,
             tag = CHOICE,
-            source = "form after Donze et al. 1996; value by choice")
+            source =
+                "form after Donze et al. 1996; value by choice, for the highest infestations seen")
         double workerCrowding,
     @Measure(
             is = "share of mothers that come back from a drone cell",
@@ -121,12 +118,13 @@ public record MiteRates(
         double droneDaughtersLost,
     @Measure(
             is = "loss of daughters per further mother in a drone cell",
-            value = 0.15,
+            value = 0.22,
             unit = "1",
             min = 0,
             max = 1,
             tag = CHOICE,
-            source = "form after Donze et al. 1996; value by choice")
+            source =
+                "form after Donze et al. 1996; value by choice, for the highest infestations seen")
         double droneCrowding,
     @Measure(
             is = "size K of the negative binomial of mothers over cells",
@@ -136,16 +134,7 @@ public record MiteRates(
             max = 1000,
             tag = CHOICE,
             source = "clumping seen by Donze et al. 1996 and Floris et al. 2020; value by choice")
-        double clumping,
-    @Measure(
-            is = "worker cells under capping at which death on bees is half-way to its summer rate",
-            value = 500,
-            unit = "cells",
-            min = 1,
-            max = 20_000,
-            tag = CHOICE,
-            source = "makes the change between the two death rates smooth; choice")
-        double broodForSummerDeath) {
+        double clumping) {
 
   /** Checks every component against its range. */
   public MiteRates {
@@ -154,8 +143,7 @@ public record MiteRates(
         workerInvasion,
         droneInvasion,
         shortestStay,
-        deathWithBrood,
-        deathBroodless,
+        deathLink,
         workerMothersBack,
         workerDaughters,
         workerDaughtersLost,
@@ -164,8 +152,7 @@ public record MiteRates(
         droneDaughters,
         droneDaughtersLost,
         droneCrowding,
-        clumping,
-        broodForSummerDeath);
+        clumping);
   }
 
   /** {@return the defaults} */
@@ -211,5 +198,17 @@ public record MiteRates(
   public double invasion(double workerCellsPerGram, double droneCellsPerGram) {
     double x = workerInvasion * workerCellsPerGram + droneInvasion * droneCellsPerGram;
     return x / (1 + shortestStay * x);
+  }
+
+  /**
+   * Rate at which a mite on a bee dies.
+   *
+   * @param beeDeath adults that die of age in a day, per adult bee, 1/day
+   * @param invasion rate at which it enters cells, 1/day
+   * @return the bees' rate where there is no brood, and less the sooner mites enter cells, 1/day
+   */
+  public double death(double beeDeath, double invasion) {
+    double link = deathLink * invasion;
+    return beeDeath / (1 + link * link);
   }
 }

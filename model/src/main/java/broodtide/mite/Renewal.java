@@ -33,10 +33,15 @@ public record Renewal(
    * @param rates the mites' rates
    * @param workerCellsPerGram worker cells capped a day per gram of bees
    * @param droneCellsPerGram drone cells capped a day per gram of bees
+   * @param beeDeath adult bees that die in a day, per adult bee
    * @param fertility factor on daughters
    */
   public static Renewal of(
-      MiteRates rates, double workerCellsPerGram, double droneCellsPerGram, double fertility) {
+      MiteRates rates,
+      double workerCellsPerGram,
+      double droneCellsPerGram,
+      double beeDeath,
+      double fertility) {
     double h = rates.invasion(workerCellsPerGram, droneCellsPerGram);
     double w = rates.workerInvasion() * workerCellsPerGram;
     double d = rates.droneInvasion() * droneCellsPerGram;
@@ -44,7 +49,7 @@ public record Renewal(
     return new Renewal(
         h * share,
         h * (1 - share),
-        rates.deathWithBrood(),
+        rates.death(beeDeath, h),
         rates.workerReturn(fertility),
         rates.droneReturn(fertility),
         BroodTimes.WORKER.capped(),

@@ -1,5 +1,9 @@
 package broodtide.season;
 
+import static broodtide.measure.Tag.CHOICE;
+
+import broodtide.measure.Measure;
+import broodtide.measure.Measures;
 import broodtide.measure.OutOfRange;
 import java.util.List;
 
@@ -16,6 +20,7 @@ import java.util.List;
  * @param winterShare share of emerging workers that become long-lived winter bees, 0 to 1
  * @param springRelease how far winter bees are called to work, 0 (none) to 1 (all, at the rate of
  *     the bees' record)
+ * @param winterDeath death rate of winter bees, 1/day
  * @param warmth mean of the daily highs, degrees Celsius, -60 to 60
  * @param supers when honey supers usually stand on the hive
  * @param winterBees when the brood that will winter is reared
@@ -29,11 +34,25 @@ public record Climate(
     Curve droneShare,
     Curve winterShare,
     Curve springRelease,
+    @Measure(
+            is = "death rate of winter bees",
+            value = Climate.USUAL_WINTER_DEATH,
+            unit = "1/day",
+            min = 0.0005,
+            max = 0.05,
+            tag = CHOICE,
+            source =
+                "30 % fewer bees from the end of October to early March in 3,258 colonies (Liebig);"
+                    + " 0.0045 in cold winters: half of the bees (Aumeier & Liebig 2019), March"
+                    + " colonies in Manitoba (Harris 2010)")
+        double winterDeath,
     Curve warmth,
     YearSpan supers,
     YearSpan winterBees,
     boolean southern,
     List<String> sources) {
+  /** Death rate of winter bees where a climate does not say, 1/day. */
+  public static final double USUAL_WINTER_DEATH = 0.0025;
 
   /** Checks that every knot lies in its range. */
   public Climate {
@@ -42,6 +61,7 @@ public record Climate(
     checkKnots("droneShare", droneShare, 0, 0.5, "1");
     checkKnots("winterShare", winterShare, 0, 1, "1");
     checkKnots("springRelease", springRelease, 0, 1, "1");
+    Measures.check(Climate.class, "winterDeath", winterDeath);
     checkKnots("warmth", warmth, -60, 60, "degrees Celsius");
     if (laying.peak() <= 0) {
       throw new OutOfRange("laying", "0 all year", "above 0 on at least one day (eggs/day)");
@@ -62,6 +82,7 @@ public record Climate(
         droneShare,
         winterShare,
         springRelease,
+        winterDeath,
         warmth,
         ownSupers,
         ownWinterBees,
@@ -81,6 +102,7 @@ public record Climate(
         droneShare.southern(),
         winterShare.southern(),
         springRelease.southern(),
+        winterDeath,
         warmth.southern(),
         supers.southern(),
         winterBees.southern(),

@@ -141,14 +141,13 @@ class AnyValidInputTest {
   /** The engine beside {@link PlainColony}, which shares no line with it. */
   private static void doesWhatThePageSays(int number) {
     Case c = new Case(number);
-    PlainColony plain = PlainStart.standard(c.scenario.model().with(Immigration.NONE), START);
-    PlainStart.scale(plain, c.member.startSize(), c.member.infestation());
+    PlainColony plain = PlainStart.of(c.scenario.model(), c.member, START);
     PlainCalendar calendar = new PlainCalendar(c.scenario, c.member);
     Trajectory engine = DailyEngine.run(c.scenario, c.member);
     for (int day = 0; day <= DAYS; day++) {
       String where = "case " + number + ", day " + day + ": ";
       near(where + "adults", engine.of(Quantity.ADULTS)[day], plain.adults());
-      near(where + "harmed bees", engine.of(Quantity.HARMED_BEES)[day], plain.harmed.all());
+      near(where + "winter bees", engine.of(Quantity.WINTER_BEES)[day], plain.sound.winter);
       near(
           where + "worker cells",
           engine.of(Quantity.WORKER_CELLS)[day],
@@ -229,6 +228,7 @@ class AnyValidInputTest {
               curve(0, 0.5),
               curve(0, 1),
               curve(0, 1),
+              in(0.0005, 0.05),
               curve(-40, 45),
               span(),
               span(),
@@ -239,7 +239,8 @@ class AnyValidInputTest {
       ColonyModel model =
           new ColonyModel(climate, bees, mites, new StockTraits(in(0, 1), in(0, 3)), immigration);
       List<Double> success = List.of(in(0, 5), in(0, 5));
-      member = new Member(in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), success);
+      member =
+          new Member(in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), in(0, 1), success);
       scenario = new Scenario(model, new Plan("any", controls()), START, DAYS);
     }
 

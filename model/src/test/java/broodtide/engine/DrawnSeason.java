@@ -58,8 +58,15 @@ final class DrawnSeason {
     for (int l = 0; l < COLONIES; l++) {
       // the second colony has no bees, the third no factor for its second course
       members.add(
-          new Member(in(0.3, 2), 1, 1, in(0.3, 2), in(0, 3), l == 2 ? List.of(in(0, 2)) : luck()));
-      plain.add(new PlainColony(model.bees(), model.mites()));
+          new Member(
+              in(0.3, 2),
+              1,
+              1,
+              in(0.3, 2),
+              in(0, 3),
+              in(0, 1),
+              l == 2 ? List.of(in(0, 2)) : luck()));
+      plain.add(new PlainColony(model, members.get(l).infectivity()));
       fill(l, l == 1 ? 0 : 1);
     }
     block.sumUp();
@@ -93,6 +100,7 @@ final class DrawnSeason {
         curve(0.01, 0.2),
         curve(0, 1),
         curve(0, 1),
+        in(0.0005, 0.02),
         curve(0, 30),
         new YearSpan(MonthDay.of(5, 1), MonthDay.of(7, 31)),
         new YearSpan(MonthDay.of(8, 15), MonthDay.of(10, 1)),
@@ -153,15 +161,16 @@ final class DrawnSeason {
   /** Draws one colony and puts the same bees, brood and mites into the block and beside it. */
   private void fill(int lane, double bees) {
     PlainColony p = plain.get(lane);
-    for (double[] kind : block.adultKinds()) {
-      kind[lane] = bees * in(10, 4000);
+    for (double[] each : block.adults) {
+      each[lane] = bees * in(10, 4000);
     }
-    p.sound.hive = block.hiveSound[lane];
-    p.sound.foragers = block.foragerSound[lane];
-    p.sound.winter = block.winterSound[lane];
-    p.harmed.hive = block.hiveHarmed[lane];
-    p.harmed.foragers = block.foragerHarmed[lane];
-    p.harmed.winter = block.winterHarmed[lane];
+    p.sound.hive = block.of(AdultClass.HIVE_SOUND)[lane];
+    p.sound.foragers = block.of(AdultClass.FORAGER_SOUND)[lane];
+    p.sound.winter = block.of(AdultClass.WINTER)[lane];
+    p.overt.hive = block.of(AdultClass.HIVE_OVERT)[lane];
+    p.overt.foragers = block.of(AdultClass.FORAGER_OVERT)[lane];
+    p.carrier.hive = block.of(AdultClass.HIVE_CARRIER)[lane];
+    p.carrier.foragers = block.of(AdultClass.FORAGER_CARRIER)[lane];
     p.onBees = in(1, 800);
     block.phoretic[lane] = p.onBees;
     fill(lane, p.worker, block.openWorker, block.cappedWorker, block.workerMothers, 1000);

@@ -28,6 +28,7 @@ class LanesTest {
               random.nextDouble(0, 8),
               random.nextDouble(0.5, 1.5),
               random.nextDouble(0, 3),
+              random.nextDouble(0, 1),
               List.of(random.nextDouble(0.5, 1.2))));
     }
     StartState start = StartState.on(SCENARIO.model(), START);

@@ -13,10 +13,13 @@ import java.util.Deque;
 final class PlainColony {
   final BeeRates bees;
   final MiteRates rates;
+  final double winterDeath;
+  final double infectivity;
   final Brood worker = new Brood();
   final Brood drone = new Brood();
   final Adults sound = new Adults();
-  final Adults harmed = new Adults();
+  final Adults overt = new Adults();
+  final Adults carrier = new Adults();
 
   /** M, mites on adult bees. */
   double onBees;
@@ -31,9 +34,11 @@ final class PlainColony {
   double cutOut;
   double movedAway;
 
-  PlainColony(BeeRates bees, MiteRates rates) {
-    this.bees = bees;
-    this.rates = rates;
+  PlainColony(ColonyModel model, double infectivity) {
+    bees = model.bees();
+    rates = model.mites();
+    winterDeath = model.climate().winterDeath();
+    this.infectivity = infectivity;
   }
 
   /** Worker or drone brood, oldest first: one entry per day. */
@@ -44,6 +49,12 @@ final class PlainColony {
 
     double inside() {
       return total(mothers);
+    }
+
+    void add(Brood other) {
+      open.addAll(other.open);
+      capped.addAll(other.capped);
+      mothers.addAll(other.mothers);
     }
 
     void keep(double share) {
@@ -64,11 +75,17 @@ final class PlainColony {
     }
   }
 
-  /** Adults of one upbringing. */
+  /** Adults that came by virus in one way. */
   static final class Adults {
     double hive;
     double foragers;
     double winter;
+
+    void add(Adults other) {
+      hive += other.hive;
+      foragers += other.foragers;
+      winter += other.winter;
+    }
 
     double all() {
       return hive + foragers + winter;
@@ -114,7 +131,21 @@ final class PlainColony {
       double droneBroodKept) {}
 
   double adults() {
-    return sound.all() + harmed.all();
+    return sound.all() + overt.all() + carrier.all();
+  }
+
+  double per100() {
+    return 100 * onBees / adults();
+  }
+
+  /** A colony of another size with mites alike. */
+  void scale(double size) {
+    sound.keep(size);
+    overt.keep(size);
+    carrier.keep(size);
+    worker.keep(size);
+    drone.keep(size);
+    onBees *= size;
   }
 
   double mites() {
@@ -133,8 +164,6 @@ final class PlainColony {
 
     double n = adults();
     double perBee = Math.max(1, n);
-    double burden = onBees / perBee;
-    double underCapping = total(worker.capped);
     double cappedWorkers = worker.open.removeFirst() * d.broodKept();
     double cappedDrones = drone.open.removeFirst() * d.broodKept();
     double eggs = n == 0 ? 0 : d.eggs() * n / (n + bees.halfLayingAdults());
@@ -142,20 +171,32 @@ final class PlainColony {
     drone.open.addLast(eggs * d.droneShare() * bees.droneSurvival());
 
     double emerging = open(d);
-    enter(d, emerging, cappedWorkers, cappedDrones, perBee, underCapping);
-    age(sound, newSound, 1, burden, d);
-    age(harmed, newHarmed, bees.harm(), burden, d);
+    infect(bees.adultInfections() * infectivity * emerging / perBee);
+    sound.hive += newSound * (1 - d.winterShare());
+    sound.winter += newSound * d.winterShare();
+    overt.hive += newOvert;
+    double dead = age(sound, 1, d) + age(overt, bees.overtDeath(), d) + age(carrier, 1, d);
+    enter(d, emerging, cappedWorkers, cappedDrones, perBee, dead);
   }
 
   private double newSound;
-  private double newHarmed;
+  private double newOvert;
+
+  /** Sound bees are infected at a rate; winter bees among them become hive bees. */
+  private void infect(double rate) {
+    double infected = 1 - Math.exp(-rate);
+    carrier.hive += (sound.hive + sound.winter) * infected;
+    carrier.foragers += sound.foragers * infected;
+    sound.keep(1 - infected);
+  }
 
   private void split(Day d) {
     movedAway += onBees * (1 - d.beesStaying());
     movedAway += (worker.inside() + drone.inside()) * (1 - d.broodStaying());
     onBees *= d.beesStaying();
     sound.keep(d.beesStaying());
-    harmed.keep(d.beesStaying());
+    overt.keep(d.beesStaying());
+    carrier.keep(d.beesStaying());
     worker.keep(d.broodStaying());
     drone.keep(d.broodStaying());
   }
@@ -167,8 +208,10 @@ final class PlainColony {
     double inWorker = worker.mothers.removeFirst();
     double m = cells > 0 ? inWorker / cells : 0;
     double clean = Math.pow(1 + m / k, -k);
-    newSound = cells * clean;
-    newHarmed = cells * (Math.pow(1 + bees.cappedDeathPerMite() * m / k, -k) - clean);
+    double alive = Math.pow(1 + bees.cappedDeathPerMite() * m / k, -k);
+    double withVirus = 1 - Math.pow(1 + infectivity * m / k, -k);
+    newOvert = clean < 1 ? cells * withVirus * (alive - clean) / (1 - clean) : 0;
+    newSound = cells * alive - newOvert;
     double droneCells = drone.capped.removeFirst();
     double inDrone = drone.mothers.removeFirst();
     double md = droneCells > 0 ? inDrone / droneCells : 0;
@@ -192,23 +235,18 @@ final class PlainColony {
     return out;
   }
 
-  private void enter(
-      Day d, double emerging, double cw, double cd, double perBee, double underCapping) {
+  private void enter(Day d, double emerging, double cw, double cd, double perBee, double dead) {
     double drawWorker = bees.beesPerGram() * rates.workerInvasion() * cw / perBee;
     double drawDrone = bees.beesPerGram() * rates.droneInvasion() * cd / perBee;
     double x = drawWorker + drawDrone;
     double h = x / (1 + rates.shortestStay() * x);
-    double mu =
-        rates.deathBroodless()
-            + (rates.deathWithBrood() - rates.deathBroodless())
-                * underCapping
-                / (underCapping + rates.broodForSummerDeath());
+    double mu = dead / perBee / (1 + Math.pow(rates.deathLink() * h, 2));
     double all = h + mu + d.killOnBees();
     double exposed = onBees + emerging / 2;
     double leaving = -exposed * Math.expm1(-all);
-    diedOnBees += leaving * mu / all;
-    killed += leaving * d.killOnBees() / all;
-    double entering = leaving * h / all;
+    diedOnBees += all > 0 ? leaving * mu / all : 0;
+    killed += all > 0 ? leaving * d.killOnBees() / all : 0;
+    double entering = all > 0 ? leaving * h / all : 0;
     worker.capped.addLast(cw);
     drone.capped.addLast(cd);
     worker.mothers.addLast(x > 0 ? entering * drawWorker / x : 0);
@@ -217,24 +255,25 @@ final class PlainColony {
     immigrants += d.arriving();
   }
 
-  /** A group x with rates adding to r and newcomers b becomes (x + b) / (1 + r). */
-  private void age(Adults a, double born, double harm, double p, Day d) {
-    double summer = harm * (1 + bees.mitesOnSummerBees() * p);
-    double winter = harm * (1 + bees.mitesOnWinterBees() * p);
-    double hiveRates = bees.hiveDeath() * summer + d.beeCost() + bees.foraging();
-    a.hive = (a.hive + born * (1 - d.winterShare())) / (1 + hiveRates);
-    double winterRates = bees.winterDeath() * winter + d.beeCost() + d.release();
-    a.winter = (a.winter + born * d.winterShare()) / (1 + winterRates);
+  /** A group x with rates adding to r becomes x / (1 + r); returns those that die of age. */
+  private double age(Adults a, double harm, Day d) {
+    double hiveDeath = harm * bees.hiveDeath();
+    double foragerDeath = harm * bees.foragerDeath();
+    a.hive /= 1 + hiveDeath + d.beeCost() + bees.foraging();
+    a.winter /= 1 + winterDeath + d.beeCost() + d.release();
     double called = d.release() * bees.releasedToForage() * a.winter;
-    double foragerRates = bees.foragerDeath() * summer + d.beeCost();
-    a.foragers = (a.foragers + bees.foraging() * a.hive + called) / (1 + foragerRates);
+    a.foragers =
+        (a.foragers + bees.foraging() * a.hive + called) / (1 + foragerDeath + d.beeCost());
+    return a.hive * hiveDeath
+        + a.foragers * foragerDeath
+        + a.winter * (winterDeath + d.release() * (1 - bees.releasedToForage()));
   }
 
   static double total(Deque<Double> cohorts) {
     return cohorts.stream().mapToDouble(Double::doubleValue).sum();
   }
 
-  private static Deque<Double> times(Deque<Double> cohorts, double share) {
+  static Deque<Double> times(Deque<Double> cohorts, double share) {
     Deque<Double> out = new ArrayDeque<>();
     cohorts.forEach(x -> out.addLast(x * share));
     return out;

@@ -9,13 +9,15 @@ import broodtide.season.YearSpan;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The daily engine against the model's page, worked out colony by colony in other code. */
 class PlainColonyTest {
   private static final double SHARE = 1e-9;
+
+  /** How near two searches for the same start come to each other. */
+  private static final double SOUGHT = 1e-7;
 
   /** Below this many bees or mites rounding is all there is. */
   private static final double TRACE = 1e-7;
@@ -43,33 +45,47 @@ class PlainColonyTest {
   }
 
   /**
-   * Section 6: three years of an average colony; size and infestation set what a run starts from.
+   * Section 6: three years of an average colony, the last sixty days with mites; size and
+   * infestation set what a run starts from.
    */
-  @Test
-  void aColonyStartsFromTheStandardYear() {
-    LocalDate day = LocalDate.of(2026, 5, 20);
-    ColonyModel model = ColonyModel.in(Places.seasonal());
-    PlainColony standard = PlainStart.standard(model, day);
-    double size = 0.6;
-    double infestation = 5;
-    StartState start = StartState.on(model.with(visited()), day);
-    near("adults", start.adults(), standard.adults());
-    near("cells", start.workerCells(), PlainColony.total(standard.worker.capped));
-    near("spread", start.mitesPerMiteOnBees(), standard.mites() / standard.onBees);
+  @ParameterizedTest
+  @CsvSource({"0.6,5,1", "1.3,0.4,1", "1,30,1", "0.8,0.1,3", "1,3,0"})
+  void aColonyStartsFromTheStandardYear(double size, double infestation, double arriving) {
+    LocalDate day = LocalDate.of(2026, 7, 20);
+    ColonyModel model = ColonyModel.in(Places.seasonal()).with(visited());
+    Member member = new Member(0.9, size, infestation, 1.2, arriving, 0.7, List.of());
+    Member usual = new Member(1, 1, infestation, 1.2, arriving / size, 0.7, List.of());
+    PlainColony standard = PlainStart.founding(model);
+    LocalDate from = day.minusYears(3);
+    LocalDate leave = day.minusDays(60);
+    ColonyModel alone = model.with(Immigration.NONE);
+    PlainStart.play(standard, alone, Member.average(0), from, leave);
+    StartState start = StartState.on(model, day);
+    PlainColony without = PlainStart.copy(standard, model, 0.8);
+    PlainStart.play(without, alone, Member.average(0), leave, day);
+    near("adults", start.adults(), without.adults());
+    near("cells", start.workerCells(), PlainColony.total(without.worker.capped));
+    near("spread", start.mitesPerMiteOnBees(), without.mites() / without.onBees);
 
-    Member member = new Member(1, size, infestation, 1, 1, List.of());
+    PlainColony lead = PlainStart.sought(standard, model, usual, leave, day);
+    lead.scale(size);
+    PlainStart.clearLedger(lead);
+    double atStart = lead.mites();
     Scenario season = new Scenario(model, Plan.waiting("wait"), day, 40);
-    PlainStart.scale(standard, size, infestation);
-    double atStart = standard.mites();
     PlainCalendar run = new PlainCalendar(season, member);
     DailyEngine.of(season, start, List.of(member))
         .run(
             (t, view) -> {
               if (t > 0) {
-                standard.run(run.on(day.plusDays(t - 1L)));
+                lead.run(run.on(day.plusDays(t - 1L)));
+              } else {
+                near("infestation", Quantity.INFESTATION.of(view, 0), infestation);
               }
-              near("mites at the start", view.ledger(0).start(), atStart);
-              compare("day " + t, view, 0, standard);
+              apart("mites at the start", view.ledger(0).start(), atStart, SOUGHT);
+              apart("adults on day " + t, view.adults(0), lead.adults(), SOUGHT);
+              apart("mites on day " + t, view.mites(0), lead.mites(), SOUGHT);
+              apart("overt", view.bees(AdultClass.HIVE_OVERT, 0), lead.overt.hive, SOUGHT);
+              apart("carriers", view.bees(AdultClass.HIVE_CARRIER, 0), lead.carrier.hive, SOUGHT);
             });
   }
 
@@ -80,11 +96,14 @@ class PlainColonyTest {
 
   private static void compare(String where, ColonyView v, int l, PlainColony p) {
     double k = p.rates.clumping();
-    near(where + ": hive bees", v.hiveBees(l), p.sound.hive + p.harmed.hive);
-    near(where + ": foragers", v.foragers(l), p.sound.foragers + p.harmed.foragers);
-    near(where + ": winter bees", v.winterBees(l), p.sound.winter + p.harmed.winter);
-    near(where + ": sound winter bees", v.soundWinterBees(l), p.sound.winter);
-    near(where + ": harmed bees", v.harmedBees(l), p.harmed.all());
+    near(where + ": hive bees", v.bees(AdultClass.HIVE_SOUND, l), p.sound.hive);
+    near(where + ": hive bees, overt", v.bees(AdultClass.HIVE_OVERT, l), p.overt.hive);
+    near(where + ": hive bees, carriers", v.bees(AdultClass.HIVE_CARRIER, l), p.carrier.hive);
+    near(where + ": foragers", v.bees(AdultClass.FORAGER_SOUND, l), p.sound.foragers);
+    near(where + ": foragers, overt", v.bees(AdultClass.FORAGER_OVERT, l), p.overt.foragers);
+    near(where + ": foragers, carriers", v.bees(AdultClass.FORAGER_CARRIER, l), p.carrier.foragers);
+    near(where + ": winter bees", v.bees(AdultClass.WINTER, l), p.sound.winter);
+    near(where + ": adults", v.adults(l), p.adults());
     near(
         where + ": open brood",
         v.openBrood(l),
@@ -108,9 +127,13 @@ class PlainColonyTest {
   }
 
   private static void near(String what, double actual, double expected) {
+    apart(what, actual, expected, SHARE);
+  }
+
+  private static void apart(String what, double actual, double expected, double share) {
     double apart = Math.abs(actual - expected);
-    if (!(apart <= SHARE * Math.abs(expected) + TRACE)) {
-      assertThat(actual).as(what).isCloseTo(expected, within(SHARE * Math.abs(expected) + TRACE));
+    if (!(apart <= share * Math.abs(expected) + TRACE)) {
+      assertThat(actual).as(what).isCloseTo(expected, within(share * Math.abs(expected) + TRACE));
     }
   }
 }

@@ -99,20 +99,19 @@ public class RenewalCheckTest {
     assertThat(previous).isLessThan(2e-4);
   }
 
-  /** Mites that neither crowd nor harm act as few mites do, however many they become. */
+  /** Mites that neither crowd nor shorten a life act as few mites do, however many they become. */
   private static ColonyModel uncrowded(double laying, double droneShare) {
     return ColonyModel.in(Places.constant(laying, droneShare))
         .with(MiteRates.with(Map.of("workerCrowding", 0.0, "droneCrowding", 0.0)))
         .with(
             BeeRates.with(
-                Map.of(
-                    "mitesOnSummerBees", 0.0,
-                    "mitesOnWinterBees", 0.0,
-                    "cappedDeathPerMite", 0.0,
-                    "harm", 1.0)));
+                Map.of("adultInfections", 0.0, "cappedDeathPerMite", 0.0, "overtDeath", 1.0)));
   }
 
-  /** Brood per bee as the run has it; the growth that follows is the renewal equation's alone. */
+  /**
+   * Brood per bee as the run has it, where as many bees die as are born; the growth that follows is
+   * the renewal equation's alone.
+   */
   private static Renewal surroundings(ColonyModel model, Trajectory t, int day) {
     BeeRates bees = model.bees();
     MiteRates mites = model.mites();
@@ -120,11 +119,7 @@ public class RenewalCheckTest {
     double cells = t.of(Quantity.WORKER_CELLS)[day];
     double worker = cells / 12 * perBee;
     double drone = t.of(Quantity.DRONE_CELLS)[day] / 14 * perBee;
-    double death =
-        mites.deathBroodless()
-            + (mites.deathWithBrood() - mites.deathBroodless())
-                * cells
-                / (cells + mites.broodForSummerDeath());
-    return Renewal.of(MiteRates.with(Map.of("deathWithBrood", death)), worker, drone, 1);
+    double born = cells / 12 / t.of(Quantity.ADULTS)[day];
+    return Renewal.of(mites, worker, drone, born, 1);
   }
 }

@@ -18,12 +18,16 @@ class SeasonAgreementTest {
 
   @Test
   void untreatedSeason() {
-    agree(Plan.waiting("wait"), 0.3);
+    agree(Plan.waiting("wait"), 0.3, 100);
   }
 
+  /**
+   * While no brood is capped mites die with their bees, and a little brood spares most of them; a
+   * chain smears the ends of such a gap, so it takes a longer one to come as near.
+   */
   @Test
   void seasonWithEveryControl() {
-    agree(Plans.everything(START), 0.7);
+    agree(Plans.everything(START), 0.7, 300);
   }
 
   /** In a colony that collapses, the engines agree on when it falls below a tenth of its peak. */
@@ -47,7 +51,7 @@ class SeasonAgreementTest {
     return day;
   }
 
-  private static void agree(Plan plan, double infestation) {
+  private static void agree(Plan plan, double infestation, int longest) {
     Scenario season = new Scenario(ColonyModel.in(Places.seasonal()), plan, START, 240);
     Trajectory daily = DailyEngine.run(season, Member.average(infestation));
     double coarse =
@@ -55,7 +59,8 @@ class SeasonAgreementTest {
     double fine =
         worst(daily, FlowEngine.run(season, Member.average(infestation), 32, 1e-8).trajectory());
     double finest =
-        worst(daily, FlowEngine.run(season, Member.average(infestation), 100, 1e-8).trajectory());
+        worst(
+            daily, FlowEngine.run(season, Member.average(infestation), longest, 1e-8).trajectory());
     assertThat(fine).isLessThan(coarse);
     assertThat(finest).isLessThan(fine);
     assertThat(finest).as("few per cent").isLessThan(0.04);

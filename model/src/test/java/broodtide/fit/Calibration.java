@@ -89,6 +89,7 @@ final class Calibration {
                 "immigration",
                 "dispersion of washes",
                 "success of the treatment",
+                "share of mites with virus",
                 "forecast, 30 days ahead"));
     int[][] ranks = new int[names.size()][repeats];
     SplittableRandom[] streams = Streams.of(seed, Streams.Purpose.SIMULATE, repeats);
@@ -106,7 +107,7 @@ final class Calibration {
   }
 
   private int[] repeat(RandomGenerator random, long seed) {
-    double[] truth = new double[Priors.COMMON + 1];
+    double[] truth = new double[priors.unknowns(1).size()];
     List<Wash> washes = List.of();
     double[] ahead = new double[1];
     while (washes.isEmpty()) {

@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
+import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
@@ -164,7 +165,8 @@ class SeasonPosteriorTest {
             usual.startSize().with(0.1, 0.01),
             usual.immigration(),
             usual.dispersion(),
-            usual.success());
+            usual.success(),
+            usual.infectivity());
     List<Wash> washes = List.of(wash(0, 1, 50), wash(10, 7, 10_000), wash(20, 1, 50));
     assertThatThrownBy(
             () ->
@@ -208,6 +210,22 @@ class SeasonPosteriorTest {
   }
 
   /**
+   * Washes cannot teach how many mites carry virus: what is believed of it stays the prior, it is
+   * no answer, and colonies differ by it.
+   */
+  @Test
+  void infectivityStaysThePrior() {
+    SeasonPosterior p = posterior(season(120), four(), 4096, 5, TWO);
+    double mean =
+        Arrays.stream(p.sample().z()).mapToDouble(z -> z[z.length - 1]).average().orElseThrow();
+    assertThat(mean).isBetween(-0.2, 0.2);
+    assertThat(p.summaries()).hasSize(Priors.COMMON);
+    assertThat(p.members().stream().mapToDouble(Member::infectivity).distinct().count())
+        .isGreaterThan(2000);
+    assertThat(Learned.sentences(p)).noneMatch(s -> s.contains("virus"));
+  }
+
+  /**
    * At the usual size the mean of every unknown, and the median forecast four weeks ahead, differ
    * between seeds by a standard deviation of less than 2 %.
    */
@@ -215,17 +233,17 @@ class SeasonPosteriorTest {
   void meansAreStableOverSeeds() {
     int seeds = 8;
     Scenario past = season(120);
-    double[][] values = new double[Priors.COMMON + 1][seeds];
+    List<Prior> unknowns = Priors.defaults().unknowns(0);
+    double[][] values = new double[unknowns.size() + 1][seeds];
     for (int s = 0; s < seeds; s++) {
       SeasonPosterior p = posterior(past, four(), 4096, 70 + s, TWO);
-      List<Prior> unknowns = p.priors().common();
       for (double[] z : p.sample().z()) {
         for (int d = 0; d < z.length; d++) {
           values[d][s] += unknowns.get(d).at(z[d]) / 4096;
         }
       }
       EnsembleRun run = p.run(past, Set.of(Quantity.INFESTATION), TWO, Progress.NONE);
-      values[Priors.COMMON][s] = run.quantiles(Quantity.INFESTATION, 120, 0.5)[0];
+      values[unknowns.size()][s] = run.quantiles(Quantity.INFESTATION, 120, 0.5)[0];
     }
     for (double[] of : values) {
       double mean = Arrays.stream(of).average().orElseThrow();

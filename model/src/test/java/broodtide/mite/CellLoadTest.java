@@ -30,6 +30,20 @@ class CellLoadTest {
     assertThat(CellLoad.untouched(m, kill, k)).isCloseTo(alive, within(1e-10));
   }
 
+  /** All mothers carry virus, none does, and some do: less of the bees that live with a mite. */
+  @ParameterizedTest
+  @CsvSource({"0.01,2", "0.3,2", "1.7,0.7", "6,3"})
+  void overtBeesAreThoseThatLiveWithAMiteThatCarriesVirus(double m, double k) {
+    double living = CellLoad.untouched(m, 0.06, k) - CellLoad.empty(m, k);
+    assertThat(CellLoad.overt(m, 0.06, 1, k)).isCloseTo(living, within(1e-14));
+    assertThat(CellLoad.overt(m, 0.06, 0, k)).isZero();
+    assertThat(CellLoad.overt(0, 0.06, 1, k)).isZero();
+    double withVirus = 1 - Math.pow(1 + 0.8 * m / k, -k);
+    double withMite = 1 - Math.pow(1 + m / k, -k);
+    assertThat(CellLoad.overt(m, 0.06, 0.8, k) / living)
+        .isCloseTo(withVirus / withMite, within(1e-10));
+  }
+
   @ParameterizedTest
   @CsvSource({"0.01", "0.3", "1.7", "6"})
   void withoutClumpingTheFormsArePoisson(double m) {

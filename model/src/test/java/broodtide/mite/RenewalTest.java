@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class RenewalTest {
-  private static final Renewal BUSY = Renewal.of(MiteRates.defaults(), 1.0, 0.04, 1);
+  private static final Renewal BUSY = Renewal.of(MiteRates.defaults(), 1.0, 0.04, 0.037, 1);
 
   @Test
   @Tag("outside")

@@ -41,7 +41,7 @@ public final class ParameterTable {
   }
 
   /**
-   * Lognormal beliefs.
+   * Beliefs before any wash.
    *
    * @param priors in the order of the page
    * @return Markdown
@@ -53,7 +53,7 @@ public final class ParameterTable {
       table.row(
           p.is(),
           Figures.of(p.median(), DIGITS),
-          Figures.of(p.logSd(), DIGITS),
+          Figures.of(p.logSd(), DIGITS) + (p.scale() == Prior.Scale.LOGIT ? ", of the logit" : ""),
           Figures.of(p.at(-NINE_IN_TEN), 2) + " to " + Figures.of(p.at(NINE_IN_TEN), 2),
           p.tag().name().toLowerCase(Locale.ROOT),
           p.source());

@@ -8,6 +8,7 @@ import broodtide.engine.RenewalCheckTest;
 import broodtide.fit.Priors;
 import broodtide.mite.MiteRates;
 import broodtide.mite.StockTraits;
+import broodtide.season.Climate;
 import broodtide.wash.Factor;
 import broodtide.wash.Frame;
 import broodtide.wash.HalfCup;
@@ -47,6 +48,7 @@ class SciencePageTest {
             List.of(
                 BeeRates.class,
                 MiteRates.class,
+                Climate.class,
                 StockTraits.class,
                 HalfCup.class,
                 SamplePlan.class)));

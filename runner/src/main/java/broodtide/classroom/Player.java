@@ -4,7 +4,6 @@ import broodtide.engine.ColonyModel;
 import broodtide.engine.Member;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
-import broodtide.mite.Immigration;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -34,7 +33,7 @@ final class Player {
   }
 
   private StartState start(Scenario scenario) {
-    Place place = new Place(scenario.model().with(Immigration.NONE), scenario.start());
+    Place place = new Place(scenario.model(), scenario.start());
     synchronized (starts) {
       return starts.computeIfAbsent(place, p -> StartState.on(p.model(), p.day()));
     }

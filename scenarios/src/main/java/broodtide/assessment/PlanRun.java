@@ -35,7 +35,7 @@ public final class PlanRun {
           Quantity.ADULTS,
           Quantity.MITES,
           Quantity.INFESTED_WORKER_SHARE,
-          Quantity.SOUND_WINTER_BEES);
+          Quantity.WINTER_BEES);
 
   private final ColonyCase colony;
   private final Plan plan;
@@ -172,7 +172,7 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] soundWinterBees(LocalDate day) {
-    return run.values(Quantity.SOUND_WINTER_BEES, day);
+    return run.values(Quantity.WINTER_BEES, day);
   }
 
   /** {@return all mites, in mites, left when the winter bees have been raised} */

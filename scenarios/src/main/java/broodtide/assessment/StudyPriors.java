@@ -37,6 +37,7 @@ public final class StudyPriors {
         size,
         usual.immigration(),
         usual.dispersion(),
-        usual.success());
+        usual.success(),
+        usual.infectivity());
   }
 }

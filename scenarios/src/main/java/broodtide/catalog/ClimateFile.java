@@ -6,6 +6,7 @@ import broodtide.forms.Field;
 import broodtide.forms.Fields;
 import broodtide.forms.ListForm;
 import broodtide.forms.NeatJson;
+import broodtide.forms.NumberForm;
 import broodtide.forms.ObjectForm;
 import broodtide.forms.Reading;
 import broodtide.forms.Source;
@@ -42,6 +43,11 @@ public final class ClimateFile {
           "springRelease",
           CurveForm.of(0, 1, "1"),
           "how far winter bees are called to work, 0 not at all to 1 all of them");
+  public static final Field<Double> WINTER_DEATH =
+      Field.optional(
+          "winterDeath",
+          NumberForm.of(0.0005, 0.05, "1/day"),
+          "death rate of winter bees; 0.0025 when left out");
   public static final Field<Curve> WARMTH =
       Field.required("warmth", CurveForm.of(-60, 60, "degrees Celsius"), "mean of the daily highs");
   private static final Field<YearSpan> SUPERS =
@@ -66,6 +72,7 @@ public final class ClimateFile {
               DRONE_SHARE,
               WINTER_SHARE,
               SPRING_RELEASE,
+              WINTER_DEATH,
               WARMTH,
               SUPERS,
               WINTER_BEES,
@@ -107,6 +114,7 @@ public final class ClimateFile {
         in.need(DRONE_SHARE),
         in.need(WINTER_SHARE),
         in.need(SPRING_RELEASE),
+        in.find(WINTER_DEATH).orElse(Climate.USUAL_WINTER_DEATH),
         in.need(WARMTH),
         in.need(SUPERS),
         in.need(WINTER_BEES),
@@ -121,6 +129,7 @@ public final class ClimateFile {
     out.put(DRONE_SHARE, c.droneShare());
     out.put(WINTER_SHARE, c.winterShare());
     out.put(SPRING_RELEASE, c.springRelease());
+    out.put(WINTER_DEATH, c.winterDeath());
     out.put(WARMTH, c.warmth());
     out.put(SUPERS, c.supers());
     out.put(WINTER_BEES, c.winterBees());

@@ -177,7 +177,8 @@ public record TreatmentCheck(
             p.startSize(),
             p.immigration(),
             p.dispersion(),
-            p.success().with(p.success().median(), OPEN));
+            p.success().with(p.success().median(), OPEN),
+            p.infectivity());
     List<Control> begun =
         c.given().stream()
             .filter(g -> !g.from().isAfter(last.date()))
@@ -201,9 +202,7 @@ public record TreatmentCheck(
     for (Member m : members) {
       List<Double> success = new ArrayList<>(m.success());
       success.set(success.size() - 1, 1.0);
-      out.add(
-          new Member(
-              m.strength(), m.startSize(), m.infestation(), m.vigour(), m.immigration(), success));
+      out.add(m.with(success));
     }
     return out;
   }

@@ -23,21 +23,34 @@ import org.jspecify.annotations.Nullable;
  * @param make builds the value; called even when fields are faulty, so that checks across the
  *     fields that could be read still speak; {@link OutOfRange} and other refusals become faults
  * @param spell writes the value's fields
+ * @param replaced what to say to fields of earlier versions, by name
  */
 public record ObjectForm<T>(
     String name,
     String is,
     List<Field<?>> fields,
     Function<Fields, @Nullable T> make,
-    BiConsumer<T, Written> spell)
+    BiConsumer<T, Written> spell,
+    Map<String, String> replaced)
     implements Form<T> {
-  private static final String THRESHOLD = "threshold";
-  private static final String OLD_THRESHOLD = "limits";
+  /** An object none of whose fields was ever called otherwise. */
+  public ObjectForm(
+      String name,
+      String is,
+      List<Field<?>> fields,
+      Function<Fields, @Nullable T> make,
+      BiConsumer<T, Written> spell) {
+    this(name, is, fields, make, spell, Map.of());
+  }
 
-  /** What the field was called up to now; a study that uses it is told what to change. */
-  private static final String RENAMED =
-      "the field is called \"threshold\" now; change this line to \"threshold\": and the name of"
-          + " a set, a file of your own, or a figure such as \"3\"";
+  /**
+   * {@return the same form that answers fields of earlier versions with what took their place}
+   *
+   * @param answers what to say, by the field's former name
+   */
+  public ObjectForm<T> replaced(Map<String, String> answers) {
+    return new ObjectForm<>(name, is, fields, make, spell, answers);
+  }
 
   /** The fields of an object that is being written. */
   public static final class Written {
@@ -83,9 +96,10 @@ public record ObjectForm<T>(
       if (!known.contains(given)) {
         right = false;
         Nearest.to(given, known).ifPresent(meant::add);
+        String answer = replaced.get(given);
         String message =
-            given.equals(OLD_THRESHOLD) && known.contains(THRESHOLD)
-                ? RENAMED
+            answer != null
+                ? answer
                 : "there is no such field; allowed here are "
                     + String.join(", ", known)
                     + Nearest.hint(given, known);

@@ -104,8 +104,12 @@ public record Study(
    * @param infestation mites per 100 adult bees on the first day
    */
   public Member member(double infestation) {
-    return new Member(
-        colony.strength(), startSize(), infestation, colony.stock().vigour(), 1, List.of());
+    Member usual =
+        new Member(colony.strength(), 1, infestation, colony.stock().vigour(), 1, List.of());
+    OptionalDouble wanted = colony.bees(Assumptions.usual());
+    return wanted.isEmpty()
+        ? usual
+        : usual.sized(StartState.on(model(), start).sizeFor(wanted.getAsDouble(), usual));
   }
 
   /**
@@ -126,11 +130,5 @@ public record Study(
    */
   public Plan withGiven(Plan plan) {
     return new Plan(plan.name(), Stream.concat(given.stream(), plan.controls().stream()).toList());
-  }
-
-  /** Bees on the first day as a factor on the climate's standard year. */
-  private double startSize() {
-    OptionalDouble wanted = colony.bees(Assumptions.usual());
-    return wanted.isEmpty() ? 1 : wanted.getAsDouble() / StartState.on(model(), start).adults();
   }
 }

@@ -132,17 +132,23 @@ public final class StudyForm {
           "treatment threshold that washes are held against: a set of the library by name, the path"
               + " of a file of your own, or a figure, as \"3\" per 100 bees or \"9/300\"");
 
+  /** What to say to a study that names its threshold as version 0.1 did. */
+  private static final String OLD_THRESHOLD =
+      "the field is called \"threshold\" now; change this line to \"threshold\": and the name of"
+          + " a set, a file of your own, or a figure such as \"3\"";
+
   private static final Field<Map<String, Double>> BEES =
       Field.optional(
           "bees",
-          RatesForm.of("bees", BeeRates.class, "rates of the bees that differ from the defaults"),
+          RatesForm.of("bees", BeeRates.class, "rates of the bees that differ from the defaults")
+              .replaced(ReplacedRates.BEES),
           Map.of(),
           "rates of the bees");
   private static final Field<Map<String, Double>> MITES =
       Field.optional(
           "mites",
-          RatesForm.of(
-              "mites", MiteRates.class, "rates of the mites that differ from the defaults"),
+          RatesForm.of("mites", MiteRates.class, "rates of the mites that differ from the defaults")
+              .replaced(ReplacedRates.MITES),
           Map.of(),
           "rates of the mites");
   private static final Field<Overrides> OVERRIDES =
@@ -161,26 +167,27 @@ public final class StudyForm {
           "rates that differ from their defaults");
 
   public static final ObjectForm<Study> FORM =
-      new ObjectForm<>(
-          "study",
-          "one colony in one place over one stretch of time, and plans to lay side by side",
-          List.of(
-              SCHEMA,
-              TITLE,
-              CLIMATE,
-              SOUTHERN,
-              START,
-              UNTIL,
-              COLONY,
-              SURROUNDINGS,
-              IMMIGRATION,
-              WASHES,
-              GIVEN,
-              PLANS,
-              THRESHOLD,
-              OVERRIDES),
-          StudyForm::make,
-          StudyForm::spell);
+      new ObjectForm<Study>(
+              "study",
+              "one colony in one place over one stretch of time, and plans to lay side by side",
+              List.of(
+                  SCHEMA,
+                  TITLE,
+                  CLIMATE,
+                  SOUTHERN,
+                  START,
+                  UNTIL,
+                  COLONY,
+                  SURROUNDINGS,
+                  IMMIGRATION,
+                  WASHES,
+                  GIVEN,
+                  PLANS,
+                  THRESHOLD,
+                  OVERRIDES),
+              StudyForm::make,
+              StudyForm::spell)
+          .replaced(Map.of("limits", OLD_THRESHOLD));
 
   private StudyForm() {}
 

@@ -27,19 +27,20 @@ class FactsOfTheTradeTest {
   }
 
   /**
-   * A wash of 2 in mid-March becomes 7 to 10 by July: somewhere in July. The temperate climate was
-   * drawn to it, so this keeps the climate what it was drawn to be and is no independent check.
+   * A wash of 2 in mid-March becomes 7 to 10 by July: somewhere in July. The temperate climate is
+   * drawn to bees in winter, not to this.
    */
   static Stream<Check> checks() {
-    String source = "common practice, from memory; the temperate climate was drawn to it";
+    String source = "common practice, from memory";
     return Stream.of(
         Check.within(
-            "mites per 300 bees on 15 July after 2 in mid-March, temperate",
-            "7 to 10 by July",
-            7,
-            10,
-            source,
-            () -> afterTwoInMarch(7, 15)),
+                "mites per 300 bees on 15 July after 2 in mid-March, temperate",
+                "7 to 10 by July",
+                7,
+                10,
+                source,
+                () -> afterTwoInMarch(7, 15))
+            .missedBecause("colonies that winter as Liebig saw them rear more brood in spring"),
         Check.within(
             "the same on 15 June", "fewer than 7", 0, 7, source, () -> afterTwoInMarch(6, 15)),
         Check.within(

@@ -50,7 +50,8 @@ public final class Invented {
             sure(p.startSize()),
             sure(p.immigration()),
             p.dispersion().with(1e6, 0),
-            sure(p.success()));
+            sure(p.success()),
+            sure(p.infectivity()));
     ColonyCase c = colony();
     return new ColonyCase(
         "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.thresholds(), sure);

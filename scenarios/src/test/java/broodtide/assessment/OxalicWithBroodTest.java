@@ -73,12 +73,15 @@ class OxalicWithBroodTest {
             () -> efficacy(august(5, infestationFor(5)))));
     checks.add(
         Check.within(
-            "mites dying on bees a day before them, temperate",
-            "0.52 fallen; 0.1 either way by choice",
-            0.42,
-            0.62,
-            SLOVENIA,
-            () -> fallenBefore(august(5, infestationFor(5)))));
+                "mites dying on bees a day before them, temperate",
+                "0.52 fallen; 0.1 either way by choice",
+                0.42,
+                0.62,
+                SLOVENIA,
+                () -> fallenBefore(august(5, infestationFor(5))))
+            .missedBecause(
+                "with brood mites leave dying bees; mites groomed off or lost with cappings fall,"
+                    + " too, and are booked as dead in cells"));
     checks.add(
         Check.within(
                 "efficacy of the three dribbles if nothing flew in, temperate",

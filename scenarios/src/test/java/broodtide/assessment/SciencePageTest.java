@@ -4,6 +4,8 @@ import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ControlTemplate.Efficacy;
 import broodtide.catalog.ControlTemplate.Treatment;
+import broodtide.compare.HighestInfestationTest;
+import broodtide.compare.WinterBeesTest;
 import broodtide.pages.Check;
 import broodtide.pages.Figures;
 import broodtide.pages.MarkdownTable;
@@ -41,7 +43,12 @@ class SciencePageTest {
 
   @Test
   void coloniesAndPlaces() {
-    part("checks of colonies", ColonySizeTest.checks(), MitesOnAdultsTest.checks());
+    part(
+        "checks of colonies",
+        ColonySizeTest.checks(),
+        WinterBeesTest.checks(),
+        MitesOnAdultsTest.checks(),
+        HighestInfestationTest.checks());
   }
 
   @Test
@@ -56,6 +63,11 @@ class SciencePageTest {
   @Test
   void winter() {
     part("checks of winter", TimeOfTreatmentTest.checks(), WinterLossesTest.checks());
+  }
+
+  @Test
+  void untreatedColonies() {
+    new WrittenPart(PAGE, "untreated colonies").holds(HighestInfestationTest.table());
   }
 
   @Test

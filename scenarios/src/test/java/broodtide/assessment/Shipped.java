@@ -13,10 +13,10 @@ import java.time.LocalDate;
 import java.util.List;
 
 /** The shipped climates and controls as the tests want them. */
-final class Shipped {
+public final class Shipped {
   private Shipped() {}
 
-  static ColonyModel model(String climate) {
+  public static ColonyModel model(String climate) {
     return ColonyModel.in(Catalog.climate(climate));
   }
 

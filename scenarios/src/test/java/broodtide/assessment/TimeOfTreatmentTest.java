@@ -52,7 +52,7 @@ class TimeOfTreatmentTest {
                 1,
                 Double.POSITIVE_INFINITY,
                 "Delaplane & Hood 1997, south-east of the USA",
-                () -> augustOver(month, infestation, Quantity.SOUND_WINTER_BEES)));
+                () -> augustOver(month, infestation, Quantity.WINTER_BEES)));
       }
     }
     checks.add(
@@ -110,9 +110,9 @@ class TimeOfTreatmentTest {
   void lateTreatmentLowersMitesButDoesNotRescueTheWinterBees() {
     ColonyModel north = Shipped.model("cold-continental");
     Trajectory clean = run(north, 0);
-    Trajectory untreated = run(north, 0.8);
-    Trajectory august = run(north, 0.8, formic(8));
-    Trajectory october = run(north, 0.8, formic(10));
+    Trajectory untreated = run(north, 0.5);
+    Trajectory august = run(north, 0.5, formic(8));
+    Trajectory october = run(north, 0.5, formic(10));
 
     assertThat(october.at(Quantity.MITES, NOVEMBER))
         .isLessThan(0.25 * untreated.at(Quantity.MITES, NOVEMBER))
@@ -139,11 +139,11 @@ class TimeOfTreatmentTest {
   }
 
   private static double sound(Trajectory t, LocalDate day) {
-    return t.at(Quantity.ADULTS, day) - t.at(Quantity.HARMED_BEES, day);
+    return t.at(Quantity.SOUND_BEES, day);
   }
 
   private static double winterBees(Trajectory t) {
-    return t.at(Quantity.SOUND_WINTER_BEES, NOVEMBER);
+    return t.at(Quantity.WINTER_BEES, NOVEMBER);
   }
 
   private static Trajectory run(ColonyModel model, double infestation, Control... controls) {

@@ -72,7 +72,7 @@ class TreatmentOrderTest {
     return DailyEngine.run(
             Scenario.until(
                 Shipped.model(climate), new Plan("order", List.of(controls)), BEGIN, end),
-            Member.average(0.3))
+            Member.average(0.05))
         .at(Quantity.MITES, end);
   }
 }

@@ -10,17 +10,17 @@ import broodtide.engine.Trajectory;
 import java.time.LocalDate;
 
 /** Average colonies left alone in the shipped climates. */
-final class Untreated {
+public final class Untreated {
   /** Mites per 100 bees, so few that crowding and harm play no part. */
-  static final double FEW = 1e-5;
+  public static final double FEW = 1e-5;
 
   private Untreated() {}
 
-  static Trajectory from(String climate, LocalDate start, int days, double infestation) {
+  public static Trajectory from(String climate, LocalDate start, int days, double infestation) {
     return from(Shipped.model(climate), start, days, infestation);
   }
 
-  static Trajectory from(ColonyModel model, LocalDate start, int days, double infestation) {
+  public static Trajectory from(ColonyModel model, LocalDate start, int days, double infestation) {
     return DailyEngine.run(
         new Scenario(model, Plan.waiting("left alone"), start, days), Member.average(infestation));
   }

@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Survival over winter by the wash of late September: 83, 67, 55, 38 and 0 % of colonies with less
  * than 1, 1 to 3, 3 to 6, 6 to 12 and 12 or more mites per 100 bees (survey of Vermont, 2021, 5 to
- * 22 colonies a band). The harm to winter bees and {@link Wintering} were calibrated to this shape,
+ * 22 colonies a band). The infection of adults and {@link Wintering} were calibrated to this shape,
  * so this checks the calibration; it is not independent of it.
  *
  * <p>How many colonies each band had is not stated; taken is the largest count up to 22 that gives
@@ -66,7 +66,7 @@ class WinterLossesTest {
         PUBLISHED[b] + " %; exact 95 % interval of so few colonies",
         survey.low(),
         survey.high(),
-        "survey of Vermont, 2021; harm to winter bees was calibrated to it",
+        "survey of Vermont, 2021; infection of adults was fitted to it among others",
         () -> model()[b]);
   }
 

@@ -31,7 +31,19 @@ class YearlyGrowthTest {
             "of the order of 300; range by choice",
             100,
             1000,
-            "Kraus & Page 1995, California"));
+            "Kraus & Page 1995, California"),
+        Check.within(
+            "share of mites lost from 15 October to 5 April, boreal",
+            "0.398; 0.1 either way by choice",
+            0.298,
+            0.498,
+            "Korpela et al. 1992, south-east Finland",
+            () -> {
+              Trajectory t = Untreated.from("boreal", LocalDate.of(2001, 6, 1), 320, Untreated.FEW);
+              return 1
+                  - t.at(Quantity.MITES, LocalDate.of(2002, 4, 5))
+                      / t.at(Quantity.MITES, LocalDate.of(2001, 10, 15));
+            }));
   }
 
   private static Check multiplication(

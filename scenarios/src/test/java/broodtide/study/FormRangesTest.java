@@ -85,6 +85,7 @@ class FormRangesTest {
         knots(ClimateFile.DRONE_SHARE, c -> climate(one(), c, one(), one(), one())),
         knots(ClimateFile.WINTER_SHARE, c -> climate(one(), one(), c, one(), one())),
         knots(ClimateFile.SPRING_RELEASE, c -> climate(one(), one(), one(), c, one())),
+        of(ClimateFile.WINTER_DEATH, v -> climate(one(), one(), one(), one(), one(), v)),
         knots(ClimateFile.WARMTH, c -> climate(one(), one(), one(), one(), c)));
   }
 
@@ -123,8 +124,12 @@ class FormRangesTest {
   }
 
   private static Climate climate(Curve a, Curve b, Curve c, Curve d, Curve e) {
+    return climate(a, b, c, d, e, Climate.USUAL_WINTER_DEATH);
+  }
+
+  private static Climate climate(Curve a, Curve b, Curve c, Curve d, Curve e, double death) {
     YearSpan span = new YearSpan(MonthDay.of(5, 1), MonthDay.of(8, 1));
-    return new Climate("n", "t", a, b, c, d, e, span, span, false, List.of("x"));
+    return new Climate("n", "t", a, b, c, d, death, e, span, span, false, List.of("x"));
   }
 
   private static Miticide miticide(

@@ -29,9 +29,9 @@ class StudyFaultsTest {
         "\"title\": \"t\" | \"title\": \" \" | $.title: \" \" cannot be used; allowed is text of 1",
         "\"title\": \"t\" | \"title\": 7 | $.title: \"7\" cannot be used; allowed is text in",
         "\"temperate\" | \"temprate\" | line 3, column 14, $.climate: \"temprate\" cannot be used;"
-            + " known are boreal, cold-continental, cool-maritime, subtropical, temperate,"
-            + " warm-temperate; or give the path of a file of your own, ending in .json; did you"
-            + " mean \"temperate\"?",
+            + " known are boreal, cold-continental, cool-maritime, mild-maritime, subtropical,"
+            + " temperate, warm-temperate; or give the path of a file of your own, ending in .json;"
+            + " did you mean \"temperate\"?",
         "\"temperate\" | \"mine.json\" | $.climate: \"mine.json\" cannot be used; there is no such",
         "\"temperate\" | 5 | $.climate: \"5\" cannot be used; allowed is a name of the library",
         // dates
@@ -115,10 +115,27 @@ class StudyFaultsTest {
             + " \"plans\": | $.immigration[0].from: \"07-32\" cannot be used; allowed is a day of",
         "\"plans\": | \"overrides\": {\"mites\": {\"clumpin\": 3}}, \"plans\": |"
             + " $.overrides.mites.clumpin: there is no such field",
+        "\"plans\": | \"overrides\": {\"bees\": {\"mitesOnSummerBees\": 3}}, \"plans\": |"
+            + " $.overrides.bees.mitesOnSummerBees: there is no such field any more: mites no"
+            + " longer shorten the life of the bees that carry them",
+        "\"plans\": | \"overrides\": {\"bees\": {\"mitesOnWinterBees\": 3}}, \"plans\": | set"
+            + " \"adultInfections\" of \"bees\" instead",
+        "\"plans\": | \"overrides\": {\"bees\": {\"harm\": 2}}, \"plans\": |"
+            + " $.overrides.bees.harm: there is no such field any more: the factor on the deaths of"
+            + " bees that emerge overtly infected is now called \"overtDeath\"",
+        "\"plans\": | \"overrides\": {\"bees\": {\"winterDeath\": 0.004}}, \"plans\": | is now a"
+            + " field of the climate",
+        "\"plans\": | \"overrides\": {\"mites\": {\"deathWithBrood\": 0.01}}, \"plans\": |"
+            + " $.overrides.mites.deathWithBrood: there is no such field any more: mites on bees"
+            + " now die with their bees",
+        "\"plans\": | \"overrides\": {\"mites\": {\"deathBroodless\": 0.01}}, \"plans\": |"
+            + " \"deathLink\" of \"mites\"",
+        "\"plans\": | \"overrides\": {\"mites\": {\"broodForSummerDeath\": 9}}, \"plans\": |"
+            + " \"deathLink\" of \"mites\"",
         "\"plans\": | \"overrides\": {\"mites\": {\"clumping\": 0}}, \"plans\": |"
             + " $.overrides.mites.clumping: \"0\" cannot be used; allowed is a number, 0.2 to 1000",
         "\"plans\": | \"overrides\": {\"bees\": {\"foragerDeath\": 0.6, \"hiveDeath\": 0.2,"
-            + " \"winterDeath\": 0.05}}, \"plans\": | $: no colony lives through three years",
+            + " \"halfLayingAdults\": 20000}}, \"plans\": | $: no colony lives through three years",
       })
   void faultNamesPlaceAndCure(String from, String to, String said) {
     assertThat(Texts.faults(Texts.study(from, to == null ? "" : to)))

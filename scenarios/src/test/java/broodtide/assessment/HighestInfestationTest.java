@@ -1,0 +1,111 @@
+package broodtide.compare;
+
+import broodtide.assessment.Shipped;
+import broodtide.assessment.Untreated;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.Quantity;
+import broodtide.engine.Trajectory;
+import broodtide.mite.Immigration;
+import broodtide.pages.Check;
+import broodtide.pages.Figures;
+import broodtide.pages.MarkdownTable;
+import broodtide.season.YearSpan;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * How far the mites of an untreated colony climb after 1 August while it lives, that is, until it
+ * first has fewer than 1,000 bees. The colony is the median one; nothing is cut off.
+ */
+@Tag("outside")
+public class HighestInfestationTest {
+  private static final LocalDate START = LocalDate.of(2001, 8, 1);
+  private static final double FEWEST = 1000;
+  private static final String SOURCE =
+      "highest wash in field data about 55, highest means 40 to 47 (Vermont, Gotland, Austria,"
+          + " Germany), one teaching figure 76";
+
+  public static Stream<Check> checks() {
+    return Stream.of(
+        under("boreal", 60),
+        under("cold-continental", 60),
+        under("cool-maritime", 60),
+        under("mild-maritime", 60),
+        under("temperate", 60),
+        under("warm-temperate", 70));
+  }
+
+  private static Check under(String climate, double most) {
+    return Check.within(
+        "highest infestation from up to 3 per 100 on 1 August, " + climate,
+        "about 55; under " + Figures.of(most, 2) + " by choice",
+        0,
+        most,
+        SOURCE,
+        () -> DoubleStream.of(0.1, 0.5, 1, 2, 3).map(z -> highest(climate, z)).max().orElseThrow());
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void published(Check check) {
+    check.verify();
+  }
+
+  /** Infestation by month from several starts, and the highest, as they come. */
+  public static String table() {
+    MarkdownTable out =
+        new MarkdownTable(
+            "climate",
+            "1 August:",
+            "1 September:",
+            "1 October:",
+            "1 November:",
+            "1 December:",
+            "1 January:",
+            "highest while it lives:",
+            "bees 1 December:");
+    for (Check check : checks().toList()) {
+      String climate = check.what().substring(check.what().lastIndexOf(' ') + 1);
+      for (double start : new double[] {1, 3, 5, 7}) {
+        Trajectory t = year(climate, start);
+        String[] cells = new String[9];
+        cells[0] = climate;
+        cells[1] = Figures.of(start, 2);
+        for (int m = 1; m <= 5; m++) {
+          cells[m + 1] = Figures.of(t.at(Quantity.INFESTATION, START.plusMonths(m)), 2);
+        }
+        cells[7] = Figures.of(highest(t), 2);
+        cells[8] = Figures.of(t.at(Quantity.ADULTS, LocalDate.of(2001, 12, 1)), 2);
+        out.row(cells);
+      }
+    }
+    return out.toString();
+  }
+
+  private static double highest(String climate, double start) {
+    return highest(year(climate, start));
+  }
+
+  private static double highest(Trajectory t) {
+    double[] adults = t.of(Quantity.ADULTS);
+    double[] infestation = t.of(Quantity.INFESTATION);
+    double highest = 0;
+    for (int day = 0; day < adults.length && adults[day] >= FEWEST; day++) {
+      highest = Math.max(highest, infestation[day]);
+    }
+    return highest;
+  }
+
+  private static Trajectory year(String climate, double start) {
+    YearSpan season = new YearSpan(MonthDay.of(6, 1), MonthDay.of(11, 30));
+    Immigration sparse = new Immigration(List.of(new Immigration.Window(season, 1.27)));
+    ColonyModel model = Shipped.model(climate).with(sparse);
+    return Untreated.from(model, START, 365, start);
+  }
+}
