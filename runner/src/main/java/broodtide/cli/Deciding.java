@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.chart.Picture;
 import broodtide.compare.Caution;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.DecisionFile;
@@ -7,7 +8,6 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Outputs;
-import broodtide.report.Picture;
 import broodtide.report.Table;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.chart.SeasonChart;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.ResultsFile;
 import broodtide.fit.SeasonPosterior;
@@ -7,7 +8,6 @@ import broodtide.report.Page;
 import broodtide.report.PagePart;
 import broodtide.report.PlanFiles;
 import broodtide.report.RunFacts;
-import broodtide.report.SeasonChart;
 import broodtide.report.WindowPicture;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

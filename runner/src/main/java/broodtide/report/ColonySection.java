@@ -1,5 +1,9 @@
 package broodtide.report;
 
+import broodtide.chart.Picture;
+import broodtide.chart.SeasonChart;
+import broodtide.chart.Size;
+import broodtide.chart.WindowMap;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.Comparison;
 import broodtide.compare.PlanRun;

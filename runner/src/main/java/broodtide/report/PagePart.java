@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.chart.SeasonChart;
 import broodtide.compare.ColonyCase;
 import broodtide.compare.ColonyResult;
 import broodtide.compare.ControlCautions;

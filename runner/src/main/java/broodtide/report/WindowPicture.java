@@ -1,5 +1,7 @@
 package broodtide.report;
 
+import broodtide.chart.Heading;
+import broodtide.chart.WindowMap;
 import broodtide.compare.Obstacle;
 import broodtide.compare.Windows;
 import java.math.BigDecimal;
