@@ -53,7 +53,7 @@ record EndLabels(List<Label> labels, double width) {
       wishes[k] = plot.scale().within(lines.get(labels.get(k).line()).last().median());
     }
     Box box = plot.box();
-    double[] middles = Spread.apart(wishes, heights(), box.y() - GAP, box.bottom() + GAP);
+    double[] middles = LabelColumn.apart(wishes, heights(), box.y() - GAP, box.bottom() + GAP);
     canvas.open("names", "");
     for (int k = 0; k < wishes.length; k++) {
       Label label = labels.get(k);

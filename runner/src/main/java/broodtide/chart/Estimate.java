@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param most the 90 % band; null for none
  */
 public record Estimate(
-    LocalDate date, double median, @Nullable Interval half, @Nullable Interval most) {
+    LocalDate date, double median, @Nullable Range half, @Nullable Range most) {
   public Estimate {
     if (!Double.isFinite(median)) {
       throw new IllegalArgumentException(
@@ -42,6 +42,6 @@ public record Estimate(
    */
   public static Estimate of(
       LocalDate date, double q5, double q25, double q50, double q75, double q95) {
-    return new Estimate(date, q50, new Interval(q25, q75), new Interval(q5, q95));
+    return new Estimate(date, q50, new Range(q25, q75), new Range(q5, q95));
   }
 }

@@ -53,7 +53,7 @@ public record Panel(
     StringBuilder s = new StringBuilder(axis).append('.');
     for (Line line : lines) {
       Estimate end = line.last();
-      Interval most = end.most();
+      Range most = end.most();
       s.append(' ').append(line.name()).append(": ").append(Numerals.two(end.median()));
       if (most != null) {
         s.append(" (").append(Numerals.range(most.low(), most.high())).append(')');

@@ -119,7 +119,7 @@ record Plot(Box box, Days days, Scale scale) {
       String kind,
       Line line,
       int number,
-      Function<Estimate, @Nullable Interval> which,
+      Function<Estimate, @Nullable Range> which,
       double opacity) {
     List<Estimate> known = line.estimates().stream().filter(e -> which.apply(e) != null).toList();
     if (known.size() < 2) {
@@ -132,9 +132,9 @@ record Plot(Box box, Days days, Scale scale) {
     canvas.close();
   }
 
-  private static Interval ends(Function<Estimate, @Nullable Interval> which, Estimate e) {
-    Interval range = which.apply(e);
-    return range == null ? new Interval(e.median(), e.median()) : range;
+  private static Range ends(Function<Estimate, @Nullable Range> which, Estimate e) {
+    Range range = which.apply(e);
+    return range == null ? new Range(e.median(), e.median()) : range;
   }
 
   private Trace trace(List<Estimate> estimates, Function<Estimate, Double> value) {

@@ -30,11 +30,11 @@ record Reach(double low, double high, boolean log, String notes) {
     for (Line line : lines) {
       for (Estimate e : line.estimates()) {
         core.add(e.median());
-        Interval half = e.half();
+        Range half = e.half();
         if (half != null) {
           core.add(half.high());
         }
-        Interval most = e.most();
+        Range most = e.most();
         if (most != null) {
           tails.add(most.high());
           lows.add(most.low());

@@ -22,7 +22,7 @@ record SpanStrip(List<Span> spans, Days days) {
   }
 
   double height() {
-    return spans.isEmpty() ? 0 : Lanes.count(lanes()) * ROW + 3;
+    return spans.isEmpty() ? 0 : LabelRows.count(lanes()) * ROW + 3;
   }
 
   /** Tints the field of a plot. */
@@ -55,7 +55,7 @@ record SpanStrip(List<Span> spans, Days days) {
       from[i] = Math.min(left(i), textLeft(i));
       to[i] = Math.max(right(i), textLeft(i) + width(i));
     }
-    return Lanes.of(from, to, 6);
+    return LabelRows.of(from, to, 6);
   }
 
   private double left(int i) {

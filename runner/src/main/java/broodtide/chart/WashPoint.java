@@ -10,7 +10,7 @@ import java.time.LocalDate;
  * @param interval the range it leaves open
  * @param note words shown when the pointer rests on it; may be empty
  */
-public record WashPoint(LocalDate date, double value, Interval interval, String note) {
+public record WashPoint(LocalDate date, double value, Range interval, String note) {
   public WashPoint {
     if (!(value >= interval.low() && value <= interval.high())) {
       throw new IllegalArgumentException(

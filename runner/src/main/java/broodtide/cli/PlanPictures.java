@@ -3,7 +3,7 @@ package broodtide.cli;
 import broodtide.chart.Almanac;
 import broodtide.chart.Estimate;
 import broodtide.chart.Heading;
-import broodtide.chart.Interval;
+import broodtide.chart.Range;
 import broodtide.chart.Limit;
 import broodtide.chart.Line;
 import broodtide.chart.Marker;
@@ -110,7 +110,7 @@ final class PlanPictures {
           new WashPoint(
               w.date(),
               value,
-              new Interval(band.low(), band.high()),
+              new Range(band.low(), band.high()),
               String.format(
                   Locale.ROOT,
                   "%d mites in %.0f bees on %s",

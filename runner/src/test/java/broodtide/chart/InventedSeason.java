@@ -72,7 +72,7 @@ final class InventedSeason {
   }
 
   private static WashPoint wash(LocalDate d, double v, double low, double high, String note) {
-    return new WashPoint(d, v, new Interval(low, high), note);
+    return new WashPoint(d, v, new Range(low, high), note);
   }
 
   static Limit limit() {

@@ -76,7 +76,7 @@ class LayoutTest {
       int n = 1 + random.nextInt(6);
       double[] wishes = random.doubles(n, -20, 320).toArray();
       double[] heights = random.doubles(n, 15, 45).toArray();
-      double[] y = Spread.apart(wishes, heights, 0, 300);
+      double[] y = LabelColumn.apart(wishes, heights, 0, 300);
       for (int i = 0; i < n; i++) {
         assertThat(y[i]).isBetween(heights[i] / 2 - 1e-9, 300 - heights[i] / 2 + 1e-9);
         for (int j = 0; j < n; j++) {
@@ -92,9 +92,9 @@ class LayoutTest {
   void labelsThatDoNotTouchStayWhereTheyAre() {
     double[] wishes = {200, 50, 120};
     double[] heights = {20, 20, 20};
-    assertThat(Spread.apart(wishes, heights, 0, 300)).containsExactly(200, 50, 120);
+    assertThat(LabelColumn.apart(wishes, heights, 0, 300)).containsExactly(200, 50, 120);
     // Two that want the same place share the way.
-    assertThat(Spread.apart(new double[] {100, 100.5}, new double[] {20, 20}, 0, 300))
+    assertThat(LabelColumn.apart(new double[] {100, 100.5}, new double[] {20, 20}, 0, 300))
         .containsExactly(new double[] {90.25, 110.25}, offset(1e-9));
   }
 
@@ -104,7 +104,7 @@ class LayoutTest {
     for (int round = 0; round < 200; round++) {
       double[] from = random.doubles(8, 0, 300).toArray();
       double[] to = Arrays.stream(from).map(f -> f + 10 + random.nextInt(80)).toArray();
-      int[] lanes = Lanes.of(from, to, 4);
+      int[] lanes = LabelRows.of(from, to, 4);
       for (int i = 0; i < 8; i++) {
         for (int j = 0; j < i; j++) {
           boolean apart = to[i] + 4 <= from[j] || to[j] + 4 <= from[i];

@@ -163,11 +163,11 @@ class SeasonChartTest {
   void sayWhatIsWrongWithTheInput() {
     LocalDate d = InventedSeason.START;
     assertThatThrownBy(() -> Estimate.of(d, Double.NaN)).hasMessageContaining("2026-04-01");
-    assertThatThrownBy(() -> new Interval(2, 1)).hasMessageContaining("lower one first");
+    assertThatThrownBy(() -> new Range(2, 1)).hasMessageContaining("lower one first");
     assertThatThrownBy(() -> new Line("wait", "", List.of(Estimate.of(d, 1), Estimate.of(d, 2))))
         .hasMessageContaining("wait")
         .hasMessageContaining("in order");
-    assertThatThrownBy(() -> new WashPoint(d, 5, new Interval(1, 4), ""))
+    assertThatThrownBy(() -> new WashPoint(d, 5, new Range(1, 4), ""))
         .hasMessageContaining("outside its own interval");
     assertThatThrownBy(() -> new Span("supers", d, d.minusDays(1))).hasMessageContaining("supers");
     assertThatThrownBy(() -> new Limit("limit", List.of())).hasMessageContaining("at least one");

@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /** Moves labels up and down so that none covers another, each as little as may be. */
-final class Spread {
-  private Spread() {}
+final class LabelColumn {
+  private LabelColumn() {}
 
   /**
    * New middles for labels in one column. Labels that touch form a block whose middle is the mean

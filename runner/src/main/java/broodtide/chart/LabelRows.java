@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Puts pieces that lie beside each other into as few rows as keep them apart. */
-final class Lanes {
-  private Lanes() {}
+final class LabelRows {
+  private LabelRows() {}
 
   /**
    * A row for each piece, 0 first.

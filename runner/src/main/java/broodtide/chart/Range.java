@@ -6,8 +6,8 @@ package broodtide.chart;
  * @param low lower end, finite
  * @param high upper end, finite, not below {@code low}
  */
-public record Interval(double low, double high) {
-  public Interval {
+public record Range(double low, double high) {
+  public Range {
     if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
       throw new IllegalArgumentException(
           "interval is "
