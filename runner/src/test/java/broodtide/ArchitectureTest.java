@@ -70,6 +70,17 @@ class ArchitectureTest {
   }
 
   @Test
+  void onlyChartsSeeThePlottingLibrary() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("broodtide.chart..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.knowm.xchart..")
+        .check(ALL);
+  }
+
+  @Test
   void noCircles() {
     slices().matching("broodtide.(*)..").should().beFreeOfCycles().check(ALL);
   }

@@ -1,5 +1,7 @@
 package broodtide.chart;
 
+import java.util.List;
+
 /** What the pictures are painted on: one painting code, an SVG or a bitmap. */
 sealed interface Canvas permits SvgCanvas, PixelCanvas {
   /**
@@ -20,7 +22,12 @@ sealed interface Canvas permits SvgCanvas, PixelCanvas {
   void fill(Trace edge, Colour colour, double opacity);
 
   /** Draws along a trace. */
-  void draw(Trace along, Pen pen);
+  default void draw(Trace along, Pen pen) {
+    draw(List.of(along), pen);
+  }
+
+  /** Draws along many traces with one pen; an SVG names the pen once. */
+  void draw(List<Trace> along, Pen pen);
 
   /** Draws a filled disc with a rim. */
   void disc(double x, double y, double radius, Colour fill, Pen rim);

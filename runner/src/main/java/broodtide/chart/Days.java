@@ -43,6 +43,16 @@ record Days(LocalDate first, LocalDate last, double left, double right) {
             / ChronoUnit.DAYS.between(first, last);
   }
 
+  /** Places days, counted from the first. */
+  Scale scale() {
+    return new Scale(0, number(last), false, left, right);
+  }
+
+  /** How many days after the first. */
+  double number(LocalDate date) {
+    return ChronoUnit.DAYS.between(first, date);
+  }
+
   /** The marks: month starts, and on a short axis the 8th, 15th and 22nd too. */
   List<Tick> ticks(Type type) {
     List<LocalDate> dates = marks();

@@ -15,6 +15,9 @@ record EndLabels(List<Label> labels, double width) {
   private static final double ROW = Type.SMALL * 1.2;
   private static final double GAP = 5;
 
+  /** Ends no further apart than this share of themselves are under one pen. */
+  private static final double SAME = 0.02;
+
   /** Name and note of one line, broken into rows; the first {@code strong} of them are the name. */
   record Label(int line, List<String> rows, int strong) {
     double height() {
@@ -31,7 +34,7 @@ record EndLabels(List<Label> labels, double width) {
       if (!line.name().isBlank()) {
         List<String> rows = new ArrayList<>(Lettering.wrap(line.name(), name(i), most - LEAD));
         int strong = rows.size();
-        rows.addAll(Lettering.wrap(line.note(), Type.LABEL, most - LEAD));
+        rows.addAll(Lettering.wrap(note(lines, i), Type.LABEL, most - LEAD));
         for (int r = 0; r < rows.size(); r++) {
           Type type = r < strong ? name(i) : Type.LABEL;
           width = Math.max(width, LEAD + type.room(rows.get(r), 0, 0).width());
@@ -40,6 +43,20 @@ record EndLabels(List<Label> labels, double width) {
       }
     }
     return new EndLabels(labels, width);
+  }
+
+  /** The note of a line, and which other line it cannot be told from at its end. */
+  static String note(List<Line> lines, int i) {
+    String note = lines.get(i).note();
+    Estimate end = lines.get(i).last();
+    for (Line other : lines.subList(0, i)) {
+      double apart = Math.abs(other.last().median() - end.median());
+      boolean same = apart <= SAME * Math.max(other.last().median(), end.median());
+      if (same && other.last().date().equals(end.date()) && !other.name().isBlank()) {
+        return (note.isBlank() ? "" : note + "; ") + "same end as " + other.name();
+      }
+    }
+    return note;
   }
 
   /** Height of all of them above one another. */

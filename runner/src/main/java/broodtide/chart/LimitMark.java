@@ -16,11 +16,16 @@ final class LimitMark {
     if (levels.isEmpty()) {
       return;
     }
-    canvas.open("limit", limit.name());
-    canvas.openInside(plot.box());
-    canvas.draw(trace(levels, plot), PEN);
-    canvas.close();
-    canvas.close();
+    int n = levels.size();
+    double[] x = new double[n + 1];
+    double[] y = new double[n + 1];
+    for (int i = 0; i < n; i++) {
+      x[i] = Math.max(0, plot.days().number(levels.get(i).from()));
+      y[i] = levels.get(i).value();
+    }
+    x[n] = plot.days().number(plot.days().last());
+    y[n] = y[n - 1];
+    plot.field().paint(canvas, List.of(Mark.steps(x, y, PEN).in("limit", limit.name())));
   }
 
   /** Those steps that hold on a day shown. */

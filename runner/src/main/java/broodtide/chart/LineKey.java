@@ -24,7 +24,7 @@ record LineKey(List<Entry> entries, double height) {
     double y = 0;
     double height = 0;
     for (int i = 0; i < lines.size(); i++) {
-      String name = text(lines.get(i));
+      String name = text(lines.get(i), EndLabels.note(lines, i));
       double width = SAMPLE + 6 + Type.LABEL.room(name, 0, 0).width();
       if (x > 0 && x + width > room) {
         x = 0;
@@ -52,7 +52,7 @@ record LineKey(List<Entry> entries, double height) {
     canvas.close();
   }
 
-  private static String text(Line line) {
-    return line.note().isBlank() ? line.name() : line.name() + ": " + line.note();
+  private static String text(Line line, String note) {
+    return note.isBlank() ? line.name() : line.name() + ": " + note;
   }
 }

@@ -57,12 +57,16 @@ record Mask(int row, int from, int count, WindowMap.Masked masked, boolean spell
   /** Slanting lines, each cut at the edge by arithmetic, which keeps the SVG small. */
   static void hatch(Canvas canvas, Box b) {
     canvas.fill(Trace.around(b), GROUND, 1);
+    List<Trace> lines = new ArrayList<>();
     for (double d = APART; d < b.width() + b.height(); d += APART) {
       double x1 = Math.max(0, d - b.height());
       double x2 = Math.min(b.width(), d);
       double y1 = b.y() + d - x1;
       double y2 = b.y() + d - x2;
-      canvas.draw(Trace.of(b.x() + x1, y1, b.x() + x2, y2), HATCH);
+      lines.add(Trace.of(b.x() + x1, y1, b.x() + x2, y2));
+    }
+    if (!lines.isEmpty()) {
+      canvas.draw(lines, HATCH);
     }
   }
 }

@@ -1,5 +1,6 @@
 package broodtide.chart;
 
+import java.awt.Color;
 import java.util.List;
 
 /**
@@ -58,6 +59,11 @@ final class Palette {
 
   static Colour span(int i) {
     return SPANS.get(Math.floorMod(i, SPANS.size()));
+  }
+
+  /** The light-to-dark scale as AWT has it, lightest first. */
+  static Color[] range() {
+    return SCALE.stream().map(c -> new Color(c.rgb())).toArray(Color[]::new);
   }
 
   /** Ink or paper, whichever can be read better on this ground. */

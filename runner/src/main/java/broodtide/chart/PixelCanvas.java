@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriter;
@@ -102,9 +103,9 @@ final class PixelCanvas implements Canvas {
   }
 
   @Override
-  public void draw(Trace along, Pen pen) {
+  public void draw(List<Trace> along, Pen pen) {
     use(pen);
-    g.draw(shape(along));
+    along.forEach(trace -> g.draw(shape(trace)));
   }
 
   @Override

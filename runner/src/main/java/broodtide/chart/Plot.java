@@ -2,7 +2,9 @@ package broodtide.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,20 +38,28 @@ record Plot(Box box, Days days, Scale scale) {
     return (int) Math.max(2, Math.min(MOST_STEPS, height / 36));
   }
 
+  /** The same field in numbers, for its marks. */
+  Field field() {
+    return new Field(box, days.scale(), scale);
+  }
+
   /** Paints grid lines and numbers. */
   void frame(Canvas canvas) {
-    canvas.open("axis", "");
+    List<Mark> grid = new ArrayList<>();
+    Mark.Group axis = new Mark.Group("axis", "");
+    double end = days.number(days.last());
     for (Days.Tick t : days.ticks(Type.LABEL)) {
-      canvas.draw(Trace.of(t.x(), box.y(), t.x(), box.bottom()), Pen.solid(Palette.GRID, 0.7));
+      double x = days.number(t.date());
+      Pen pen = Pen.solid(Palette.GRID, 0.7);
+      grid.add(Mark.line(x, scale.low(), x, scale.high(), pen).in(axis));
     }
     for (double t : scale.ticks(steps(box.height()))) {
-      double y = scale.at(t);
-      canvas.draw(Trace.of(box.x(), y, box.right(), y), Pen.solid(Palette.GRID, 1));
-      canvas.write(Numerals.plain(t), box.x() - 7, y + 4.7, TICK);
+      grid.add(Mark.line(0, t, end, t, Pen.solid(Palette.GRID, 1)).in(axis));
+      canvas.write(Numerals.plain(t), box.x() - 7, scale.at(t) + 4.7, TICK);
     }
-    canvas.draw(
-        Trace.of(box.x(), box.bottom(), box.right(), box.bottom()), Pen.solid(Palette.AXIS, 1.2));
-    canvas.close();
+    Pen foot = Pen.solid(Palette.AXIS, 1.2);
+    grid.add(Mark.line(0, scale.low(), end, scale.low(), foot).in(axis));
+    field().paintOver(canvas, grid);
   }
 
   /** Paints the names of the months, and years where they change, with their upper edge at y. */
@@ -77,30 +87,30 @@ record Plot(Box box, Days days, Scale scale) {
 
   /** Paints the bands of all lines, wide ones first. */
   void bands(Canvas canvas, List<Line> lines) {
-    canvas.openInside(box);
     long banded = lines.stream().filter(l -> l.last().most() != null).count();
     double strength = banded <= 1 ? 1 : banded == 2 ? 0.8 : 0.5;
+    List<Mark> bands = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      band(canvas, "band90", lines.get(i), i, Estimate::most, 0.16 * strength);
+      band(lines.get(i), i, Estimate::most, 0.16 * strength)
+          .ifPresent(b -> bands.add(b.in("band90", "")));
     }
     for (int i = 0; i < lines.size(); i++) {
-      band(canvas, "band50", lines.get(i), i, Estimate::half, 0.26 * strength);
+      band(lines.get(i), i, Estimate::half, 0.26 * strength)
+          .ifPresent(b -> bands.add(b.in("band50", "")));
     }
-    canvas.close();
+    field().paint(canvas, bands);
   }
 
   /** Paints all medians, each with a pale rim that lifts it off what it crosses. */
   void medians(Canvas canvas, List<Line> lines) {
-    canvas.openInside(box);
+    List<Mark> medians = new ArrayList<>();
     // The first line is the one asked about, so it is drawn last, on top.
     for (int i = lines.size() - 1; i >= 0; i--) {
-      canvas.open("median", lines.get(i).name());
-      Trace trace = trace(lines.get(i).estimates(), Estimate::median);
-      canvas.draw(trace, Pen.solid(Palette.PAPER, 4.2));
-      canvas.draw(trace, pen(i));
-      canvas.close();
+      List<Estimate> e = lines.get(i).estimates();
+      Mark median = Mark.line(places(e), heights(e, Estimate::median), pen(i));
+      medians.add(median.rimmed(4.2).in("median", lines.get(i).name()));
     }
-    canvas.close();
+    field().paint(canvas, medians);
   }
 
   /** Small boxes along the medians, where no label should stand. */
@@ -114,22 +124,15 @@ record Plot(Box box, Days days, Scale scale) {
     return rooms;
   }
 
-  private void band(
-      Canvas canvas,
-      String kind,
-      Line line,
-      int number,
-      Function<Estimate, @Nullable Range> which,
-      double opacity) {
+  private Optional<Mark> band(
+      Line line, int number, Function<Estimate, @Nullable Range> which, double opacity) {
     List<Estimate> known = line.estimates().stream().filter(e -> which.apply(e) != null).toList();
     if (known.size() < 2) {
-      return;
+      return Optional.empty();
     }
-    Trace upper = trace(known, e -> ends(which, e).high()).thinned(0.12);
-    Trace lower = trace(known, e -> ends(which, e).low()).thinned(0.12);
-    canvas.open(kind, "");
-    canvas.fill(upper.closedWith(lower), Palette.line(number), opacity);
-    canvas.close();
+    double[] low = heights(known, e -> ends(which, e).low());
+    double[] high = heights(known, e -> ends(which, e).high());
+    return Optional.of(Mark.band(places(known), low, high, Palette.line(number), opacity));
   }
 
   private static Range ends(Function<Estimate, @Nullable Range> which, Estimate e) {
@@ -137,13 +140,11 @@ record Plot(Box box, Days days, Scale scale) {
     return range == null ? new Range(e.median(), e.median()) : range;
   }
 
-  private Trace trace(List<Estimate> estimates, Function<Estimate, Double> value) {
-    double[] x = new double[estimates.size()];
-    double[] y = new double[estimates.size()];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = days.at(estimates.get(i).date());
-      y[i] = scale.at(value.apply(estimates.get(i)));
-    }
-    return Trace.of(x, y);
+  private double[] places(List<Estimate> estimates) {
+    return estimates.stream().mapToDouble(e -> days.number(e.date())).toArray();
+  }
+
+  private static double[] heights(List<Estimate> estimates, ToDoubleFunction<Estimate> value) {
+    return estimates.stream().mapToDouble(value).toArray();
   }
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Places values on the upright axis, linear or logarithmic.
+ * Places values on an axis, linear or logarithmic.
  *
  * @param low value at the foot
  * @param high value at the top
  * @param log whether steps are ratios
- * @param foot picture height of the foot, y downwards
- * @param top picture height of the top
+ * @param foot where the lower end stands in the picture: a height, y downwards, or a left edge
+ * @param top where the upper end stands
  */
 record Scale(double low, double high, boolean log, double foot, double top) {
   Scale {
@@ -31,7 +31,13 @@ record Scale(double low, double high, boolean log, double foot, double top) {
 
   /** The same, kept within foot and top. */
   double within(double value) {
-    return Math.min(foot, Math.max(top, at(value)));
+    double place = at(value);
+    return Math.max(Math.min(foot, top), Math.min(Math.max(foot, top), place));
+  }
+
+  /** A value moved to the nearer end when it lies beyond the axis. */
+  double inside(double value) {
+    return Math.max(low, Math.min(high, value));
   }
 
   /** Round values with about this many steps between them. */

@@ -1,5 +1,7 @@
 package broodtide.chart;
 
+import java.util.List;
+
 /**
  * Writes SVG: real text that can be searched and read aloud, anchored so that it stands right in
  * any face, and lengths to a tenth of a unit. The same calls give the same bytes.
@@ -8,16 +10,14 @@ final class SvgCanvas implements Canvas {
   private static final String FACES =
       "system-ui,-apple-system,'Segoe UI',Roboto,'DejaVu Sans',Helvetica,Arial,sans-serif";
 
-  /** Half of what a tenth of a unit can show. */
-  private static final double FINENESS = 0.12;
-
   private final StringBuilder out = new StringBuilder(32_768);
   private final StringBuilder open = new StringBuilder();
 
   SvgCanvas(Size size, String title, String description) {
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
     out.append(size.width()).append(' ').append(size.height()).append("\" role=\"img\" ");
-    out.append("font-family=\"").append(FACES).append("\">\n<title>");
+    out.append("font-family=\"").append(FACES).append("\" font-size=\"").append(num(Type.SMALL));
+    out.append("\">\n<title>");
     out.append(Markup.escape(title)).append("</title>\n<desc>").append(Markup.escape(description));
     out.append("</desc>\n");
   }
@@ -61,15 +61,19 @@ final class SvgCanvas implements Canvas {
     if (opacity < 1) {
       out.append(" fill-opacity=\"").append(hundredths(opacity)).append('"');
     }
+    out.append(" d=\"");
     path(edge);
+    out.append("\"/>\n");
   }
 
   @Override
-  public void draw(Trace along, Pen pen) {
+  public void draw(List<Trace> along, Pen pen) {
     out.append("<path fill=\"none\"");
     stroke(pen);
     out.append(" stroke-linejoin=\"round\" stroke-linecap=\"").append(cap(pen)).append('"');
-    path(along.thinned(FINENESS));
+    out.append(" d=\"");
+    along.forEach(trace -> path(trace.thinned(Trace.FINENESS)));
+    out.append("\"/>\n");
   }
 
   @Override
@@ -83,7 +87,10 @@ final class SvgCanvas implements Canvas {
   @Override
   public void write(String text, double x, double y, Type type) {
     out.append("<text x=\"").append(num(x)).append("\" y=\"").append(num(y));
-    out.append("\" font-size=\"").append(num(type.size())).append('"');
+    out.append('"');
+    if (type.size() != Type.SMALL) {
+      out.append(" font-size=\"").append(num(type.size())).append('"');
+    }
     if (type.bold()) {
       out.append(" font-weight=\"600\"");
     }
@@ -115,7 +122,7 @@ final class SvgCanvas implements Canvas {
 
   /** Steps from point to point in tenths, each from the rounded place before, so none add up. */
   private void path(Trace t) {
-    out.append(" d=\"M").append(num(t.x(0))).append(' ').append(num(t.y(0)));
+    out.append('M').append(num(t.x(0))).append(' ').append(num(t.y(0)));
     long x = Math.round(t.x(0) * 10);
     long y = Math.round(t.y(0) * 10);
     boolean first = true;
@@ -132,7 +139,7 @@ final class SvgCanvas implements Canvas {
         y = ny;
       }
     }
-    out.append(t.closed() ? "z\"/>\n" : "\"/>\n");
+    out.append(t.closed() ? "z" : "");
   }
 
   private static String num(double v) {

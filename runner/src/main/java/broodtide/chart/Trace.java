@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** A chain of points in picture units. */
 final class Trace {
+  /** Half of what a tenth of a unit can show. */
+  static final double FINENESS = 0.12;
+
   private final double[] xs;
   private final double[] ys;
 
@@ -47,21 +50,6 @@ final class Trace {
   boolean closed() {
     int last = size() - 1;
     return last > 1 && xs[0] == xs[last] && ys[0] == ys[last];
-  }
-
-  /** This trace and then another one backwards, closed: the edge of a band. */
-  Trace closedWith(Trace other) {
-    int n = size();
-    int m = other.size();
-    double[] x = Arrays.copyOf(xs, n + m + 1);
-    double[] y = Arrays.copyOf(ys, n + m + 1);
-    for (int i = 0; i < m; i++) {
-      x[n + i] = other.xs[m - 1 - i];
-      y[n + i] = other.ys[m - 1 - i];
-    }
-    x[n + m] = xs[0];
-    y[n + m] = ys[0];
-    return new Trace(x, y);
   }
 
   /**

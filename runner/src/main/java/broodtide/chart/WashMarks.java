@@ -10,18 +10,19 @@ final class WashMarks {
   private WashMarks() {}
 
   static void paint(Canvas canvas, List<WashPoint> washes, Plot plot) {
+    List<Mark> marks = new ArrayList<>();
     for (WashPoint w : washes) {
-      double x = plot.days().at(w.date());
       String said =
           w.date() + ": " + Numerals.withRange(w.value(), w.interval().low(), w.interval().high());
-      canvas.open("wash", w.note().isBlank() ? said : said + ". " + w.note());
-      Trace bar = Trace.of(x, high(w, plot), x, low(w, plot));
-      canvas.draw(bar, Pen.solid(Palette.PAPER, 4));
-      canvas.draw(bar, Pen.solid(Palette.INK, 1.6));
-      double y = plot.scale().within(w.value());
-      canvas.disc(x, y, RADIUS, Palette.INK, Pen.solid(Palette.PAPER, 1.4));
-      canvas.close();
+      Mark.Group wash = new Mark.Group("wash", w.note().isBlank() ? said : said + ". " + w.note());
+      double x = plot.days().number(w.date());
+      double low = plot.scale().inside(w.interval().low());
+      double high = plot.scale().inside(w.interval().high());
+      double[] value = {plot.scale().inside(w.value())};
+      marks.add(Mark.line(x, high, x, low, Pen.solid(Palette.INK, 1.6)).rimmed(4).in(wash));
+      marks.add(Mark.dots(new double[] {x}, value, Palette.INK, RADIUS).in(wash));
     }
+    plot.field().paintOver(canvas, marks);
   }
 
   /** The room each wash takes. */

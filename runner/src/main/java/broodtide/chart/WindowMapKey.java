@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** What stands below a {@link WindowMap}: the colour scale, the letters, and the best in words. */
 final class WindowMapKey {
@@ -98,11 +99,18 @@ final class WindowMapKey {
     canvas.write(low, Heading.MARGIN, y + 31, LABEL);
     double from = Heading.MARGIN + LABEL.room(low, 0, 0).width() + 7;
     double width = 0.36 * size.width();
-    for (int i = 0; i < STEPS; i++) {
-      double overlap = i < STEPS - 1 ? 0.6 : 0;
-      Box b = new Box(from + i * width / STEPS, y + 20, width / STEPS + overlap, 13);
-      canvas.fill(Trace.around(b), Palette.scale(i / (STEPS - 1.0)), 1);
-    }
+    double step = width / STEPS;
+    double[][] steps = {IntStream.range(0, STEPS).asDoubleStream().toArray()};
+    Field.cells(
+        canvas,
+        steps,
+        0,
+        STEPS - 1,
+        (on, i, row, colour) -> {
+          double overlap = i < STEPS - 1 ? 0.6 : 0;
+          Box b = new Box(from + i * step, y + 20, step + overlap, 13);
+          on.fill(Trace.around(b), colour, 1);
+        });
     canvas.write(outcomes.text(outcomes.high()), from + width + 7, y + 31, LABEL);
     canvas.close();
   }

@@ -56,8 +56,17 @@ final class WindowMapPainter {
     double free = size().height() - top - DATES - key.height() - FOOT;
     double height = Math.min(MOST_ROW, free / map.rows().size());
     for (int r = 0; r < map.rows().size(); r++) {
-      row(canvas, r, new Box(left, top + r * height, width, height));
+      name(canvas, map.rows().get(r), left - 10, top + (r + 0.5) * height);
     }
+    Field.cells(
+        canvas,
+        values(),
+        outcomes.low(),
+        outcomes.high(),
+        (on, c, r, ground) -> {
+          Box box = new Box(left + c * width, top + r * height, width - GAP, height - GAP);
+          cell(on, r, c, box, ground);
+        });
     for (Mask mask : Mask.all(map, width)) {
       double x = left + mask.from() * width;
       double y = top + mask.row() * height;
@@ -97,32 +106,32 @@ final class WindowMapPainter {
     return Lettering.wrap(row.name(), LABEL, 0.27 * map.size().width());
   }
 
-  private void row(Canvas canvas, int r, Box first) {
-    WindowMap.Row row = map.rows().get(r);
+  private void name(Canvas canvas, WindowMap.Row row, double right, double middle) {
     List<String> name = wrapped(row);
-    double middle = first.y() + first.height() / 2;
     for (int i = 0; i < name.size(); i++) {
       double y = middle + 4.7 + (i - (name.size() - 1) / 2.0) * 16;
-      canvas.write(name.get(i), first.x() - 10, y, LABEL.at(Type.Anchor.END));
-    }
-    for (int c = 0; c < row.cells().size(); c++) {
-      if (row.cells().get(c) instanceof WindowMap.Outcome o) {
-        double x = first.x() + c * first.width();
-        String start = day(map.starts().get(c));
-        String label = o.labelDecides() ? "; " + WindowMapKey.LABEL_DECIDES : "";
-        canvas.open("cell", row.name() + " from " + start + ": " + Numerals.two(o.value()) + label);
-        Box box = new Box(x, first.y(), first.width() - GAP, first.height() - GAP);
-        cell(canvas, box, o.value());
-        if (o.labelDecides()) {
-          WindowMapKey.line(canvas, box, Palette.over(Palette.scale(outcomes.share(o.value()))));
-        }
-        canvas.close();
-      }
+      canvas.write(name.get(i), right, y, LABEL.at(Type.Anchor.END));
     }
   }
 
-  private void cell(Canvas canvas, Box b, double value) {
-    Colour ground = Palette.scale(outcomes.share(value));
+  /** Outcomes row by row; not a number where a control cannot begin. */
+  private double[][] values() {
+    return map.rows().stream()
+        .map(
+            row ->
+                row.cells().stream()
+                    .mapToDouble(c -> c instanceof WindowMap.Outcome o ? o.value() : Double.NaN)
+                    .toArray())
+        .toArray(double[][]::new);
+  }
+
+  private void cell(Canvas canvas, int r, int c, Box b, Colour ground) {
+    WindowMap.Row row = map.rows().get(r);
+    WindowMap.Outcome o = (WindowMap.Outcome) row.cells().get(c);
+    double value = o.value();
+    String label = o.labelDecides() ? "; " + WindowMapKey.LABEL_DECIDES : "";
+    String start = day(map.starts().get(c));
+    canvas.open("cell", row.name() + " from " + start + ": " + Numerals.two(value) + label);
     canvas.fill(Trace.around(b), ground, 1);
     Colour ink = Palette.over(ground);
     Outcomes.Place best = outcomes.best();
@@ -140,6 +149,10 @@ final class WindowMapPainter {
     if (!isBest && outcomes.nearBest(value) && (b.height() > 28 || !fits)) {
       canvas.disc(x, fits ? b.bottom() - 7 : middle, 2, ink, Pen.solid(ink, 0.5));
     }
+    if (o.labelDecides()) {
+      WindowMapKey.line(canvas, b, ink);
+    }
+    canvas.close();
   }
 
   private void outline(Canvas canvas, double left, double top, double width, double height) {
@@ -171,9 +184,11 @@ final class WindowMapPainter {
       boolean newMonth = newYear || (before != null && d.getMonth() != before.getMonth());
       String name = format(newYear ? "MMM uuuu" : "MMM", d);
       double room = LABEL.heavy().room(name, 0, 0).width();
-      if (newMonth && x >= clear && x + room < map.size().width() - 4) {
-        canvas.write(name, x + 2, y + 33, LABEL.heavy());
-        clear = x + room + 8;
+      // At the right edge a name moves left rather than being cut.
+      double at = Math.min(x + 2, map.size().width() - Heading.MARGIN - room);
+      if (newMonth && at >= clear) {
+        canvas.write(name, at, y + 33, LABEL.heavy());
+        clear = at + room + 8;
       }
       before = d;
     }

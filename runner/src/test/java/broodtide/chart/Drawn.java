@@ -47,7 +47,8 @@ final class Drawn {
   List<Word> words() {
     List<Word> words = new ArrayList<>();
     for (Element e : elements(root(), "text")) {
-      double size = Double.parseDouble(e.getAttribute("font-size"));
+      String own = e.getAttribute("font-size");
+      double size = Double.parseDouble(own.isEmpty() ? root().getAttribute("font-size") : own);
       Type.Anchor anchor =
           switch (e.getAttribute("text-anchor")) {
             case "middle" -> Type.Anchor.MIDDLE;
