@@ -5,7 +5,6 @@ import java.util.List;
 
 /** Draws a limit as a dashed step line, with its name where the fewest lines and points are. */
 final class LimitMark {
-  private static final Pen PEN = new Pen(Palette.INK, 1.6, "5 4");
   private static final Type NAME = Type.LABEL.in(Palette.INK).haloed();
   private static final int PLACES = 24;
 
@@ -25,7 +24,7 @@ final class LimitMark {
     }
     x[n] = plot.days().number(plot.days().last());
     y[n] = y[n - 1];
-    plot.field().paint(canvas, List.of(Mark.steps(x, y, PEN).in("limit", limit.name())));
+    plot.field().paint(canvas, List.of(Mark.steps(x, y, Pen.THRESHOLD).in("limit", limit.name())));
   }
 
   /** Those steps that hold on a day shown. */

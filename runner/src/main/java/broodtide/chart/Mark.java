@@ -1,6 +1,7 @@
 package broodtide.chart;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Something drawn in a field from data: lines, steps, areas or dots of one pen. Coordinates are in
@@ -92,9 +93,29 @@ final class Mark {
     return new Mark(Kind.AREA, xs, ys, Pen.solid(colour, 0), opacity);
   }
 
+  /** The outline between two lines, to be hatched with a pen. */
+  static Mark hatch(double[] x, double[] low, double[] high, Pen pen) {
+    Mark band = band(x, low, high, pen.colour(), 1);
+    return new Mark(Kind.AREA, band.x, band.y, pen, 1);
+  }
+
   /** Dots with a rim of paper. */
   static Mark dots(double[] x, double[] y, Colour colour, double radius) {
     return new Mark(Kind.DOTS, x.clone(), y.clone(), Pen.solid(colour, 1.4), radius);
+  }
+
+  /** A dot with an upright bar from low to high, which need not be as long on both sides. */
+  static List<Mark> upright(double x, double value, double low, double high, Colour c, Group g) {
+    return List.of(
+        line(x, high, x, low, Pen.solid(c, 1.6)).rimmed(4).in(g),
+        dots(new double[] {x}, new double[] {value}, c, 4.6).in(g));
+  }
+
+  /** A dot with a level bar from low to high. */
+  static List<Mark> level(double y, double value, double low, double high, Colour c, Group g) {
+    return List.of(
+        line(low, y, high, y, Pen.solid(c, 1.6)).rimmed(4).in(g),
+        dots(new double[] {value}, new double[] {y}, c, 4.6).in(g));
   }
 
   /** The same, lifted off what it crosses by a pale rim. */

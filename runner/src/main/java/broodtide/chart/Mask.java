@@ -16,7 +16,6 @@ record Mask(int row, int from, int count, WindowMap.Masked masked, boolean spell
   private static final Colour GROUND = Colour.of("#f4f4f2");
   private static final Pen HATCH = Pen.solid(Colour.of("#cfd1d4"), 1);
   private static final Type WORDS = Type.LABEL.at(Type.Anchor.MIDDLE);
-  private static final double APART = 8;
 
   /** All masks of a map whose columns have this width. */
   static List<Mask> all(WindowMap map, double width) {
@@ -54,19 +53,9 @@ record Mask(int row, int from, int count, WindowMap.Masked masked, boolean spell
     canvas.close();
   }
 
-  /** Slanting lines, each cut at the edge by arithmetic, which keeps the SVG small. */
+  /** Paints the ground and slanting lines on it. */
   static void hatch(Canvas canvas, Box b) {
     canvas.fill(Trace.around(b), GROUND, 1);
-    List<Trace> lines = new ArrayList<>();
-    for (double d = APART; d < b.width() + b.height(); d += APART) {
-      double x1 = Math.max(0, d - b.height());
-      double x2 = Math.min(b.width(), d);
-      double y1 = b.y() + d - x1;
-      double y2 = b.y() + d - x2;
-      lines.add(Trace.of(b.x() + x1, y1, b.x() + x2, y2));
-    }
-    if (!lines.isEmpty()) {
-      canvas.draw(lines, HATCH);
-    }
+    Hatching.inside(canvas, Trace.around(b), HATCH);
   }
 }

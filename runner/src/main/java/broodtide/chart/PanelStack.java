@@ -86,7 +86,7 @@ final class PanelStack {
     double y = top + (i == 0 ? 0 : LOWER_PANEL);
     canvas.write(panels.get(i).axis(), Heading.MARGIN, y + 13, Type.LABEL.in(Palette.INK));
     if (!beside(i, size)) {
-      LineKey.of(panels.get(i).lines(), size).paint(canvas, y + AXIS_ROW - 2);
+      Legend.of(panels.get(i).lines(), size).paint(canvas, y + AXIS_ROW - 2);
     }
   }
 
@@ -116,7 +116,7 @@ final class PanelStack {
 
   /** Height of what stands above the field of panel i: axis label and key. */
   private double above(int i, Size width) {
-    double key = beside(i, width) ? 0 : LineKey.of(panels.get(i).lines(), width).height();
+    double key = beside(i, width) ? 0 : Legend.of(panels.get(i).lines(), width).height();
     return AXIS_ROW + key + (i == 0 ? 0 : LOWER_PANEL);
   }
 

@@ -1,7 +1,7 @@
 package broodtide.chart;
 
 /** Something that can be drawn. The same input gives the same SVG, byte for byte. */
-public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap {
+public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap, Figure {
   /** Stands in every picture, for pictures travel without the text around them. */
   String CAUTION = "Estimate, not an instruction; the label decides.";
 

@@ -5,8 +5,6 @@ import java.util.List;
 
 /** Draws washes as points with interval bars. */
 final class WashMarks {
-  private static final double RADIUS = 4.6;
-
   private WashMarks() {}
 
   static void paint(Canvas canvas, List<WashPoint> washes, Plot plot) {
@@ -18,9 +16,8 @@ final class WashMarks {
       double x = plot.days().number(w.date());
       double low = plot.scale().inside(w.interval().low());
       double high = plot.scale().inside(w.interval().high());
-      double[] value = {plot.scale().inside(w.value())};
-      marks.add(Mark.line(x, high, x, low, Pen.solid(Palette.INK, 1.6)).rimmed(4).in(wash));
-      marks.add(Mark.dots(new double[] {x}, value, Palette.INK, RADIUS).in(wash));
+      double value = plot.scale().inside(w.value());
+      marks.addAll(Mark.upright(x, value, low, high, Palette.INK, wash));
     }
     plot.field().paintOver(canvas, marks);
   }

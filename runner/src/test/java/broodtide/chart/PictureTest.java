@@ -16,17 +16,26 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PictureTest {
   static Stream<Arguments> pictures() {
     Size phone = Size.PHONE;
-    return Stream.of(
-        Arguments.of("forecast", InventedSeason.forecast()),
-        Arguments.of("forecast, phone", InventedSeason.forecast().sized(phone)),
-        Arguments.of("forecast, logarithmic", InventedSeason.forecast().logarithmic()),
-        Arguments.of("crowded", InventedSeason.crowded()),
-        Arguments.of("crowded, phone", InventedSeason.crowded().sized(phone)),
-        Arguments.of("crowded, logarithmic", InventedSeason.crowded().logarithmic()),
-        Arguments.of("colony", InventedSeason.colony()),
-        Arguments.of("colony, phone", InventedSeason.colony().sized(phone)),
-        Arguments.of("windows", InventedSeason.windows()),
-        Arguments.of("windows, phone", InventedSeason.windows().sized(phone)));
+    Stream<Arguments> figures =
+        InventedFigures.all().entrySet().stream()
+            .flatMap(
+                e ->
+                    Stream.of(
+                        Arguments.of(e.getKey(), e.getValue()),
+                        Arguments.of(e.getKey() + ", phone", e.getValue().sized(phone))));
+    Stream<Arguments> seasons =
+        Stream.of(
+            Arguments.of("forecast", InventedSeason.forecast()),
+            Arguments.of("forecast, phone", InventedSeason.forecast().sized(phone)),
+            Arguments.of("forecast, logarithmic", InventedSeason.forecast().logarithmic()),
+            Arguments.of("crowded", InventedSeason.crowded()),
+            Arguments.of("crowded, phone", InventedSeason.crowded().sized(phone)),
+            Arguments.of("crowded, logarithmic", InventedSeason.crowded().logarithmic()),
+            Arguments.of("colony", InventedSeason.colony()),
+            Arguments.of("colony, phone", InventedSeason.colony().sized(phone)),
+            Arguments.of("windows", InventedSeason.windows()),
+            Arguments.of("windows, phone", InventedSeason.windows().sized(phone)));
+    return Stream.concat(seasons, figures);
   }
 
   @ParameterizedTest(name = "{0}")
