@@ -38,29 +38,29 @@ public final class ApiaryDots {
     }
     Axis x = Axis.ratios(axis, Math.max(most / 2000, Math.min(least / 2, most / 20)), 1.2 * most);
     Scale inside = x.scale(0, 1);
+    List<Mark> dots = new ArrayList<>();
+    for (int i = hives.size() - 1; i >= 0; i--) {
+      Hive h = hives.get(i);
+      double row = names.size();
+      names.add(h.name());
+      double[] low = {inside.inside(h.range().low())};
+      double[] high = {inside.inside(h.range().high())};
+      double[] foot = {row - 0.2};
+      double[] top = {row + 0.2};
+      marks.add(Mark.bars(low, high, foot, top, Palette.line(0), 0.3).in("range", h.name()));
+      String said = Numerals.withRange(h.value(), h.range().low(), h.range().high());
+      double[] value = {inside.inside(h.value())};
+      Mark dot = Mark.dots(value, new double[] {row}, Palette.INK, 4.6);
+      dots.add(dot.in("hive", h.name() + ": " + said));
+    }
     if (threshold != null) {
       Mark line = Mark.line(threshold, -0.5, threshold, hives.size() - 0.5, Pen.THRESHOLD);
       marks.add(line.in("limit", name));
     }
-    for (int i = hives.size() - 1; i >= 0; i--) {
-      Hive h = hives.get(i);
-      Range r = h.range();
-      double row = names.size();
-      names.add(h.name());
-      Mark.Group group =
-          new Mark.Group(
-              "hive", h.name() + ": " + Numerals.withRange(h.value(), r.low(), r.high()));
-      marks.addAll(
-          Mark.level(
-              row,
-              inside.inside(h.value()),
-              inside.inside(r.low()),
-              inside.inside(r.high()),
-              Palette.INK,
-              group));
-    }
+    marks.addAll(dots);
     List<Legend.Sample> key = new ArrayList<>();
-    key.add(Legend.Sample.dot(Palette.INK, "hive, 90 % interval"));
+    key.add(Legend.Sample.dot(Palette.INK, "middle"));
+    key.add(Legend.Sample.area(Palette.line(0), 0.3, "90 % interval"));
     if (threshold != null) {
       key.add(Legend.Sample.line(Pen.THRESHOLD, name));
     }

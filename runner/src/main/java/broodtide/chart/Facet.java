@@ -15,7 +15,8 @@ import java.util.List;
  */
 record Facet(
     String title, Axis x, Axis y, List<Mark> marks, List<Mark> hatched, List<Words> words) {
-  private static final double BELOW = 22;
+  private static final double BELOW = 25;
+  private static final double FIRST_ROW = 19.5;
   private static final double YEAR = 16;
   private static final double ROW = 18;
 
@@ -75,7 +76,7 @@ record Facet(
     }
     Field field = new Field(box, x.scale(box.x(), box.right()), y.scale(box.bottom(), box.y()));
     grid(canvas, left, box, field);
-    field.paint(canvas, marks.stream().filter(m -> m.kind != Mark.Kind.DOTS).toList());
+    field.paint(canvas, marks.stream().filter(m -> !dotted(m)).toList());
     for (Mark m : hatched) {
       double[] xy = new double[2 * m.x.length + 2];
       for (int i = 0; i <= m.x.length; i++) {
@@ -84,8 +85,13 @@ record Facet(
       }
       Hatching.inside(canvas, Trace.of(xy), m.pen);
     }
-    field.paintOver(canvas, marks.stream().filter(m -> m.kind == Mark.Kind.DOTS).toList());
+    field.paintOver(canvas, marks.stream().filter(this::dotted).toList());
     words(canvas, field);
+  }
+
+  /** Dots, and the bars that belong to them, lie on top and may reach over the edge. */
+  private boolean dotted(Mark mark) {
+    return marks.stream().anyMatch(m -> m.kind == Mark.Kind.DOTS && m.group == mark.group);
   }
 
   private void grid(Canvas canvas, double left, Box box, Field field) {
@@ -96,10 +102,10 @@ record Facet(
       grid.add(
           Mark.line(t.at(), y.low(), t.at(), y.high(), Pen.solid(Palette.GRID, 0.7)).in(group));
       if (!t.label().isEmpty()) {
-        canvas.write(t.label(), t.place(), box.bottom() + 17, middle);
+        canvas.write(t.label(), t.place(), box.bottom() + FIRST_ROW, middle);
       }
       if (!t.below().isEmpty()) {
-        canvas.write(t.below(), t.place(), box.bottom() + 17 + YEAR, middle.heavy());
+        canvas.write(t.below(), t.place(), box.bottom() + FIRST_ROW + YEAR, middle.heavy());
       }
     }
     for (Axis.Tick t : y.ticks(box.bottom(), box.y(), true)) {

@@ -45,17 +45,22 @@ public final class RuleTradeoff {
     double[] ex = edge.stream().mapToDouble(Rule::treatments).toArray();
     double[] ey = edge.stream().mapToDouble(r -> 100 * r.loss()).toArray();
     marks.add(Mark.steps(ex, ey, new Pen(Palette.MUTED, 1.6, "6 3")).in("edge", "efficient edge"));
+    List<String> names = new ArrayList<>();
     for (Rule r : rules) {
+      String letter = Character.toString('A' + names.size() % 26);
+      names.add(letter + ": " + r.name());
       Mark.Group group = new Mark.Group("rule", r.name());
       double loss = 100 * r.loss();
       Colour colour = edge.contains(r) ? Palette.line(0) : Palette.MUTED;
       Range t = r.treatmentRange();
       Range l = r.lossRange();
-      marks.addAll(Mark.level(loss, r.treatments(), t.low(), t.high(), colour, group));
+      Mark level = Mark.line(t.low(), loss, t.high(), loss, Pen.solid(colour, 1.6));
+      marks.add(level.rimmed(4).in(group));
       marks.addAll(
           Mark.upright(r.treatments(), loss, 100 * l.low(), 100 * l.high(), colour, group));
-      words.add(Facet.Words.at(r.treatments(), loss, r.name(), colour));
+      words.add(Facet.Words.at(r.treatments(), loss, letter, colour));
     }
+    // Letters stay at their dots, where names would not have room.
     double most = rules.stream().mapToDouble(r -> r.treatmentRange().high()).max().orElse(1);
     double worst = rules.stream().mapToDouble(r -> 100 * r.lossRange().high()).max().orElse(1);
     Facet trade =
@@ -65,7 +70,6 @@ public final class RuleTradeoff {
             Axis.around("colonies lost, %", worst),
             marks,
             words.toArray(new Facet.Words[0]));
-    List<String> names = rules.stream().map(Rule::name).toList();
     Facet errors =
         Facet.of(
             "Missed and needless",
