@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param half the 50 % band; null for none
  * @param most the 90 % band; null for none
  */
-public record Estimate(
-    LocalDate date, double median, @Nullable Range half, @Nullable Range most) {
+public record Estimate(LocalDate date, double median, @Nullable Range half, @Nullable Range most) {
   public Estimate {
     if (!Double.isFinite(median)) {
       throw new IllegalArgumentException(
