@@ -28,6 +28,7 @@ public final class ApiaryDots {
    */
   public static Figure of(
       Heading heading, String axis, List<Hive> hives, @Nullable Double threshold, String name) {
+    Figure.some(heading, hives);
     List<Mark> marks = new ArrayList<>();
     List<String> names = new ArrayList<>();
     double least = threshold == null ? Double.POSITIVE_INFINITY : threshold;

@@ -31,10 +31,7 @@ public final class Figure implements Picture {
       List<Legend.Sample> key,
       String description,
       Size size) {
-    if (facets.isEmpty()) {
-      throw new IllegalArgumentException(
-          "picture '" + heading.title() + "' has nothing to draw; give it at least one field");
-    }
+    some(heading, facets);
     this.heading = heading;
     this.facets = List.copyOf(facets);
     this.columns = columns;
@@ -155,6 +152,14 @@ public final class Figure implements Picture {
 
   private List<String> notes() {
     return Lettering.wrap(CAUTION, Type.LABEL, size.width() - 2 * Heading.MARGIN);
+  }
+
+  /** Refuses a picture of nothing. */
+  static void some(Heading heading, List<?> things) {
+    if (things.isEmpty()) {
+      throw new IllegalArgumentException(
+          "picture '" + heading.title() + "' has nothing to draw; give it at least one of each");
+    }
   }
 
   /** Names joined for a description. */

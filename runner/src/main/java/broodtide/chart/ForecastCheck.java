@@ -40,6 +40,12 @@ public final class ForecastCheck {
    * @param skills skill against each other way
    */
   public static Figure of(Heading heading, List<Pair> pairs, int[] ranks, List<Skill> skills) {
+    Figure.some(heading, pairs);
+    Figure.some(heading, skills);
+    if (ranks.length < 2) {
+      throw new IllegalArgumentException(
+          "ranks have " + ranks.length + " parts; give two or more, as many as are to be drawn");
+    }
     return Figure.of(
         heading,
         List.of(against(pairs), ranks(ranks), skills(skills)),

@@ -64,6 +64,7 @@ public final class GrowthPicture {
    * @param hives one hive or more, each with a wash or a segment
    */
   public static Figure of(Heading heading, String axis, List<Hive> hives) {
+    Figure.some(heading, hives.stream().flatMap(Hive::dates).toList());
     LocalDate first =
         hives.stream().flatMap(Hive::dates).min(LocalDate::compareTo).orElseThrow().minusDays(4);
     LocalDate last =

@@ -39,6 +39,7 @@ public final class RuleTradeoff {
    * @param rules one or more, for instance "no rule" among them
    */
   public static Figure of(Heading heading, List<Rule> rules) {
+    Figure.some(heading, rules);
     List<Mark> marks = new ArrayList<>();
     List<Facet.Words> words = new ArrayList<>();
     List<Rule> edge = edge(rules);

@@ -26,7 +26,7 @@ public final class SeasonInside {
    * @param heading what stands above
    * @param axis what the shares are of
    * @param first the first day
-   * @param states one or more; their shares of a day make 1
+   * @param states one or more, with as many days as the ribbon; their shares of a day make 1
    * @param strength how thick the ribbon is on each day, in the unit of its name
    * @param hatched how much of it is hatched on each day
    * @param names what the ribbon is, and what its hatched part
@@ -40,6 +40,16 @@ public final class SeasonInside {
       double[] hatched,
       List<String> names) {
     int n = strength.length;
+    boolean whole = n > 1 && hatched.length == n && names.size() == 2;
+    for (State s : states) {
+      whole &= s.shares().length == n;
+    }
+    Figure.some(heading, states);
+    if (!whole) {
+      throw new IllegalArgumentException(
+          "a season from inside needs the same days, two or more, for every state, for the ribbon"
+              + " and for its hatched part, and two names");
+    }
     double[] x = IntStream.range(0, n).asDoubleStream().toArray();
     Axis days = Axis.days(first, first.plusDays(n - 1));
     List<Mark> shares = new ArrayList<>();

@@ -29,6 +29,7 @@ public final class SensitivityBars {
    * @param indices one or more
    */
   public static Figure of(Heading heading, String axis, List<Index> indices) {
+    Figure.some(heading, indices);
     List<Index> rising =
         indices.stream().sorted((a, b) -> Double.compare(a.share(), b.share())).toList();
     List<Mark> marks = new ArrayList<>();

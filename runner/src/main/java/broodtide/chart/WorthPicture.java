@@ -37,6 +37,8 @@ public final class WorthPicture {
    */
   public static Figure of(
       Heading heading, String axis, List<Gain> gains, List<Decision> decisions) {
+    Figure.some(heading, gains);
+    Figure.some(heading, decisions);
     LocalDate first = gains.get(0).date().minusDays(4);
     LocalDate last = gains.get(gains.size() - 1).date().plusDays(4);
     Axis days = Axis.days(first, last);

@@ -181,7 +181,24 @@ class FigureTest {
     assertThatThrownBy(() -> new GrowthPicture.Segment(List.of(), List.of(), ""))
         .hasMessageContaining("both its ends");
     assertThatThrownBy(() -> PriorPosterior.of(new Heading("Nothing", ""), List.of()))
-        .hasMessageContaining("at least one field");
+        .hasMessageContaining("nothing to draw");
+    Heading heading = new Heading("Nothing", "");
+    assertThatThrownBy(() -> GrowthPicture.of(heading, "mites", List.of()))
+        .hasMessageContaining("nothing to draw");
+    assertThatThrownBy(() -> ApiaryDots.of(heading, "mites", List.of(), null, ""))
+        .hasMessageContaining("nothing to draw");
+    SeasonInside.State state = new SeasonInside.State("a", new double[] {1, 1});
+    assertThatThrownBy(
+            () ->
+                SeasonInside.of(
+                    heading,
+                    "mites",
+                    InventedSeason.START,
+                    List.of(state),
+                    new double[] {1, 2, 3},
+                    new double[] {0, 0, 0},
+                    List.of("bees", "winter bees")))
+        .hasMessageContaining("same days");
   }
 
   private static String text(Drawn drawn) {
