@@ -21,6 +21,7 @@ final class CanvasGraphics extends ShapesOnly {
   private final List<Double> line = new ArrayList<>();
   private @Nullable Mark mark;
   private Mark.@Nullable Group group;
+  private boolean cut;
 
   CanvasGraphics(Canvas canvas, Box box, int side) {
     this.canvas = canvas;
@@ -58,7 +59,7 @@ final class CanvasGraphics extends ShapesOnly {
       return;
     }
     endLine();
-    open(m.group);
+    open(m);
     if (shape instanceof Ellipse2D dot) {
       Pen rim = Pen.solid(Palette.PAPER, m.pen.width());
       canvas.disc(x(dot.getCenterX()), y(dot.getCenterY()), m.measure, m.pen.colour(), rim);
@@ -76,7 +77,7 @@ final class CanvasGraphics extends ShapesOnly {
   private void endLine() {
     Mark m = mark;
     if (m != null && !line.isEmpty()) {
-      open(m.group);
+      open(m);
       Trace trace = Trace.of(line.stream().mapToDouble(Double::doubleValue).toArray());
       if (m.rim > 0) {
         canvas.draw(trace, Pen.solid(Palette.PAPER, m.rim));
@@ -86,17 +87,25 @@ final class CanvasGraphics extends ShapesOnly {
     line.clear();
   }
 
-  private void open(Mark.@Nullable Group next) {
-    if (next == group) {
+  /** Opens the group of a mark, and cuts at the edge of the box unless the mark may cross it. */
+  private void open(@Nullable Mark next) {
+    if (next != null && next.group == group) {
       return;
     }
     if (group != null) {
       canvas.close();
     }
-    if (next != null) {
-      canvas.open(next.kind(), next.note());
+    boolean cutNext = next != null && !next.over;
+    if (cut && !cutNext) {
+      canvas.close();
+    } else if (!cut && cutNext) {
+      canvas.openInside(box);
     }
-    group = next;
+    cut = cutNext;
+    group = next == null ? null : next.group;
+    if (next != null) {
+      canvas.open(next.group.kind(), next.group.note());
+    }
   }
 
   private Trace trace(Path2D area) {

@@ -75,8 +75,10 @@ record Facet(
       canvas.write(y.label(), left, row, Type.LABEL.in(Palette.INK));
     }
     Field field = new Field(box, x.scale(box.x(), box.right()), y.scale(box.bottom(), box.y()));
-    grid(canvas, left, box, field);
-    field.paint(canvas, marks.stream().filter(m -> !dotted(m)).toList());
+    List<Mark> all = new ArrayList<>(grid(canvas, left, box));
+    marks.stream().filter(m -> !dotted(m)).forEach(all::add);
+    marks.stream().filter(this::dotted).map(Mark::over).forEach(all::add);
+    field.paint(canvas, all);
     for (Mark m : hatched) {
       double[] xy = new double[2 * m.x.length + 2];
       for (int i = 0; i <= m.x.length; i++) {
@@ -85,7 +87,6 @@ record Facet(
       }
       Hatching.inside(canvas, Trace.of(xy), m.pen);
     }
-    field.paintOver(canvas, marks.stream().filter(this::dotted).toList());
     words(canvas, field);
   }
 
@@ -94,13 +95,15 @@ record Facet(
     return marks.stream().anyMatch(m -> m.kind == Mark.Kind.DOTS && m.group == mark.group);
   }
 
-  private void grid(Canvas canvas, double left, Box box, Field field) {
+  private List<Mark> grid(Canvas canvas, double left, Box box) {
     List<Mark> grid = new ArrayList<>();
     Mark.Group group = new Mark.Group("axis", "");
     Type middle = Type.LABEL.at(Type.Anchor.MIDDLE);
     for (Axis.Tick t : x.ticks(box.x(), box.right(), false)) {
       grid.add(
-          Mark.line(t.at(), y.low(), t.at(), y.high(), Pen.solid(Palette.GRID, 0.7)).in(group));
+          Mark.line(t.at(), y.low(), t.at(), y.high(), Pen.solid(Palette.GRID, 0.7))
+              .in(group)
+              .over());
       if (!t.label().isEmpty()) {
         canvas.write(t.label(), t.place(), box.bottom() + FIRST_ROW, middle);
       }
@@ -109,7 +112,10 @@ record Facet(
       }
     }
     for (Axis.Tick t : y.ticks(box.bottom(), box.y(), true)) {
-      grid.add(Mark.line(x.low(), t.at(), x.high(), t.at(), Pen.solid(Palette.GRID, 1)).in(group));
+      grid.add(
+          Mark.line(x.low(), t.at(), x.high(), t.at(), Pen.solid(Palette.GRID, 1))
+              .in(group)
+              .over());
       List<String> rows = Lettering.wrap(t.label(), Type.LABEL, box.x() - left - 7);
       for (int i = 0; i < rows.size(); i++) {
         double at = t.place() + 4.7 + (i - (rows.size() - 1) / 2.0) * 15;
@@ -117,12 +123,12 @@ record Facet(
       }
     }
     Pen foot = Pen.solid(Palette.AXIS, 1.2);
-    grid.add(Mark.line(x.low(), y.low(), x.high(), y.low(), foot).in(group));
-    field.paintOver(canvas, grid);
+    grid.add(Mark.line(x.low(), y.low(), x.high(), y.low(), foot).in(group).over());
     if (!x.label().isEmpty()) {
       double at = box.bottom() + below() - 5;
       canvas.write(x.label(), box.right(), at, Type.LABEL.at(Type.Anchor.END));
     }
+    return grid;
   }
 
   /** Writes words inside the field, each at the free place nearest to where it belongs. */

@@ -71,18 +71,8 @@ record Field(Box box, Scale x, Scale y) {
     void paint(Canvas canvas, int column, int row, Colour colour);
   }
 
-  /** Draws marks in their order, cut at the edge of the field. */
+  /** Draws marks in their order, each cut at the edge of the field unless it may reach over it. */
   void paint(Canvas canvas, List<Mark> marks) {
-    if (marks.isEmpty()) {
-      return;
-    }
-    canvas.openInside(box);
-    paintOver(canvas, marks);
-    canvas.close();
-  }
-
-  /** Draws marks in their order; they may reach over the edge of the field. */
-  void paintOver(Canvas canvas, List<Mark> marks) {
     if (marks.isEmpty()) {
       return;
     }

@@ -75,14 +75,19 @@ final class Flags {
     return rows.stream().mapToInt(r -> r + 1).max().orElse(0) * ROW;
   }
 
-  /** Paints the thin poles down through a plot. */
-  void poles(Canvas canvas, Box plot) {
-    canvas.open("poles", "");
+  /** The thin poles down through a plot. */
+  List<Mark> poles(Plot plot) {
+    List<Mark> poles = new ArrayList<>();
+    Mark.Group group = new Mark.Group("poles", "");
+    Days days = plot.days();
+    double perDay = (days.right() - days.left()) / days.number(days.last());
     for (Flag f : flags) {
       Pen pen = f.today ? Pen.solid(Palette.MUTED, 1.2) : new Pen(Palette.INK, 1, "1 3");
-      canvas.draw(Trace.of(f.x, plot.y(), f.x, plot.bottom()), pen);
+      double day = (f.x - days.left()) / perDay;
+      Mark pole = Mark.line(day, plot.scale().high(), day, plot.scale().low(), pen);
+      poles.add(pole.in(group).over());
     }
-    canvas.close();
+    return poles;
   }
 
   /** Paints the flags over a plot whose upper edge is {@code top}. */

@@ -10,10 +10,10 @@ final class LimitMark {
 
   private LimitMark() {}
 
-  static void line(Canvas canvas, Limit limit, Plot plot) {
+  static List<Mark> line(Limit limit, Plot plot) {
     List<Limit.Level> levels = shown(limit, plot.days());
     if (levels.isEmpty()) {
-      return;
+      return List.of();
     }
     int n = levels.size();
     double[] x = new double[n + 1];
@@ -24,7 +24,7 @@ final class LimitMark {
     }
     x[n] = plot.days().number(plot.days().last());
     y[n] = y[n - 1];
-    plot.field().paint(canvas, List.of(Mark.steps(x, y, Pen.THRESHOLD).in("limit", limit.name())));
+    return List.of(Mark.steps(x, y, Pen.THRESHOLD).in("limit", limit.name()));
   }
 
   /** Those steps that hold on a day shown. */

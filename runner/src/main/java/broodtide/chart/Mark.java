@@ -32,8 +32,18 @@ final class Mark {
 
   final Group group;
 
+  /** Whether it may reach over the edge of the field. */
+  final boolean over;
+
   private Mark(
-      Kind kind, double[] x, double[] y, Pen pen, double measure, double rim, Group group) {
+      Kind kind,
+      double[] x,
+      double[] y,
+      Pen pen,
+      double measure,
+      double rim,
+      Group group,
+      boolean over) {
     if (x.length == 0 || x.length != y.length) {
       throw new IllegalArgumentException(
           "a mark has " + x.length + " places and " + y.length + " heights; give as many of each");
@@ -45,10 +55,11 @@ final class Mark {
     this.measure = measure;
     this.rim = rim;
     this.group = group;
+    this.over = over;
   }
 
   private Mark(Kind kind, double[] x, double[] y, Pen pen, double measure) {
-    this(kind, x, y, pen, measure, 0, new Group("mark", ""));
+    this(kind, x, y, pen, measure, 0, new Group("mark", ""), false);
   }
 
   /** A line from point to point. */
@@ -120,12 +131,17 @@ final class Mark {
 
   /** The same, lifted off what it crosses by a pale rim. */
   Mark rimmed(double width) {
-    return new Mark(kind, x, y, pen, measure, width, group);
+    return new Mark(kind, x, y, pen, measure, width, group, over);
   }
 
   /** The same as one of a group. */
   Mark in(Group other) {
-    return new Mark(kind, x, y, pen, measure, rim, other);
+    return new Mark(kind, x, y, pen, measure, rim, other, over);
+  }
+
+  /** The same, which may reach over the edge of the field. */
+  Mark over() {
+    return new Mark(kind, x, y, pen, measure, rim, group, true);
   }
 
   /** The same in a group of its own. */

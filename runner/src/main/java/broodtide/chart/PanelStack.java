@@ -2,6 +2,7 @@ package broodtide.chart;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -92,19 +93,20 @@ final class PanelStack {
 
   private void field(Canvas canvas, int i, Plot plot) {
     Panel panel = panels.get(i);
+    Limit limit = panel.limit();
     strip.tint(canvas, plot.box());
-    plot.frame(canvas);
-    plot.bands(canvas, panel.lines());
-    flags.poles(canvas, plot.box());
+    List<Mark> marks = new ArrayList<>(plot.frame(canvas));
+    marks.addAll(plot.bands(panel.lines()));
+    marks.addAll(flags.poles(plot));
+    if (limit != null) {
+      marks.addAll(LimitMark.line(limit, plot));
+    }
+    marks.addAll(plot.medians(panel.lines()));
+    marks.addAll(WashMarks.of(panel.washes(), plot));
+    plot.field().paint(canvas, marks);
     if (i == 0) {
       flags.paint(canvas, plot.box().y());
     }
-    Limit limit = panel.limit();
-    if (limit != null) {
-      LimitMark.line(canvas, limit, plot);
-    }
-    plot.medians(canvas, panel.lines());
-    WashMarks.paint(canvas, panel.washes(), plot);
     if (limit != null) {
       List<Box> washes = WashMarks.rooms(panel.washes(), plot);
       LimitMark.name(canvas, limit, plot, plot.rooms(panel.lines()), washes);

@@ -36,8 +36,9 @@ public sealed interface Picture permits SeasonChart, ColonyChart, WindowMap, Fig
    * inside an HTML page as it is} Needs no fonts.
    */
   default String svg() {
-    SvgCanvas canvas = new SvgCanvas(drawn(), heading().title(), description());
-    canvas.fill(Trace.around(new Box(0, 0, drawn().width(), drawn().height())), Palette.PAPER, 1);
+    Size size = drawn();
+    SvgCanvas canvas = new SvgCanvas(size, heading().title(), description());
+    canvas.fill(Trace.around(new Box(0, 0, size.width(), size.height())), Palette.PAPER, 1);
     paint(canvas);
     return canvas.finish();
   }

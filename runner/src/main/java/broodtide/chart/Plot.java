@@ -43,23 +43,23 @@ record Plot(Box box, Days days, Scale scale) {
     return new Field(box, days.scale(), scale);
   }
 
-  /** Paints grid lines and numbers. */
-  void frame(Canvas canvas) {
+  /** Writes the numbers and gives the grid lines. */
+  List<Mark> frame(Canvas canvas) {
     List<Mark> grid = new ArrayList<>();
     Mark.Group axis = new Mark.Group("axis", "");
     double end = days.number(days.last());
     for (Days.Tick t : days.ticks(Type.LABEL)) {
       double x = days.number(t.date());
       Pen pen = Pen.solid(Palette.GRID, 0.7);
-      grid.add(Mark.line(x, scale.low(), x, scale.high(), pen).in(axis));
+      grid.add(Mark.line(x, scale.low(), x, scale.high(), pen).in(axis).over());
     }
     for (double t : scale.ticks(steps(box.height()))) {
-      grid.add(Mark.line(0, t, end, t, Pen.solid(Palette.GRID, 1)).in(axis));
+      grid.add(Mark.line(0, t, end, t, Pen.solid(Palette.GRID, 1)).in(axis).over());
       canvas.write(Numerals.plain(t), box.x() - 7, scale.at(t) + 4.7, TICK);
     }
     Pen foot = Pen.solid(Palette.AXIS, 1.2);
-    grid.add(Mark.line(0, scale.low(), end, scale.low(), foot).in(axis));
-    field().paintOver(canvas, grid);
+    grid.add(Mark.line(0, scale.low(), end, scale.low(), foot).in(axis).over());
+    return grid;
   }
 
   /** Paints the names of the months, and years where they change, with their upper edge at y. */
@@ -85,8 +85,8 @@ record Plot(Box box, Days days, Scale scale) {
     return 39;
   }
 
-  /** Paints the bands of all lines, wide ones first. */
-  void bands(Canvas canvas, List<Line> lines) {
+  /** The bands of all lines, wide ones first. */
+  List<Mark> bands(List<Line> lines) {
     long banded = lines.stream().filter(l -> l.last().most() != null).count();
     double strength = banded <= 1 ? 1 : banded == 2 ? 0.8 : 0.5;
     List<Mark> bands = new ArrayList<>();
@@ -98,11 +98,11 @@ record Plot(Box box, Days days, Scale scale) {
       band(lines.get(i), i, Estimate::half, 0.26 * strength)
           .ifPresent(b -> bands.add(b.in("band50", "")));
     }
-    field().paint(canvas, bands);
+    return bands;
   }
 
-  /** Paints all medians, each with a pale rim that lifts it off what it crosses. */
-  void medians(Canvas canvas, List<Line> lines) {
+  /** All medians, each with a pale rim that lifts it off what it crosses. */
+  List<Mark> medians(List<Line> lines) {
     List<Mark> medians = new ArrayList<>();
     // The first line is the one asked about, so it is drawn last, on top.
     for (int i = lines.size() - 1; i >= 0; i--) {
@@ -110,7 +110,7 @@ record Plot(Box box, Days days, Scale scale) {
       Mark median = Mark.line(places(e), heights(e, Estimate::median), pen(i));
       medians.add(median.rimmed(4.2).in("median", lines.get(i).name()));
     }
-    field().paint(canvas, medians);
+    return medians;
   }
 
   /** Small boxes along the medians, where no label should stand. */

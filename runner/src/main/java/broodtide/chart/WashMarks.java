@@ -7,7 +7,7 @@ import java.util.List;
 final class WashMarks {
   private WashMarks() {}
 
-  static void paint(Canvas canvas, List<WashPoint> washes, Plot plot) {
+  static List<Mark> of(List<WashPoint> washes, Plot plot) {
     List<Mark> marks = new ArrayList<>();
     for (WashPoint w : washes) {
       String said =
@@ -17,9 +17,9 @@ final class WashMarks {
       double low = plot.scale().inside(w.interval().low());
       double high = plot.scale().inside(w.interval().high());
       double value = plot.scale().inside(w.value());
-      marks.addAll(Mark.upright(x, value, low, high, Palette.INK, wash));
+      Mark.upright(x, value, low, high, Palette.INK, wash).forEach(m -> marks.add(m.over()));
     }
-    plot.field().paintOver(canvas, marks);
+    return marks;
   }
 
   /** The room each wash takes. */
