@@ -2,11 +2,11 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.chart.Picture;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Outputs;
-import broodtide.report.Picture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
 import java.nio.charset.StandardCharsets;

@@ -1,12 +1,12 @@
 package broodtide.cli;
 
+import broodtide.chart.SeasonChart;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Page;
 import broodtide.report.PagePart;
 import broodtide.report.PlanFiles;
 import broodtide.report.PlanPictures;
 import broodtide.report.RunFacts;
-import broodtide.report.SeasonChart;
 import broodtide.report.WindowPicture;
 import broodtide.results.ColonyResult;
 import broodtide.results.ResultsFile;

@@ -1,8 +1,8 @@
 package broodtide.cli;
 
-import broodtide.report.FontsMissing;
+import broodtide.chart.FontsMissing;
+import broodtide.chart.Picture;
 import broodtide.report.Outputs;
-import broodtide.report.Picture;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
