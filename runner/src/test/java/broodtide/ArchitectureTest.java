@@ -36,6 +36,7 @@ class ArchitectureTest {
           "decision",
           "words",
           "results",
+          "chart",
           "files",
           "terminal",
           "report",
@@ -66,6 +67,33 @@ class ArchitectureTest {
             .check(ALL);
       }
     }
+  }
+
+  /** A chart is given numbers and words; what they mean is not its business. */
+  @Test
+  void chartsKnowNothingOfBees() {
+    noClasses()
+        .that()
+        .resideInAPackage("broodtide.chart..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            ORDER.stream()
+                .filter(room -> !room.equals("chart"))
+                .map(room -> "broodtide." + room + "..")
+                .toArray(String[]::new))
+        .check(ALL);
+  }
+
+  @Test
+  void onlyChartsSeeThePlottingLibrary() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("broodtide.chart..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.knowm.xchart..")
+        .check(ALL);
   }
 
   @Test

@@ -1,14 +1,14 @@
 package broodtide.classroom;
 
+import broodtide.chart.Almanac;
+import broodtide.chart.ColonyChart;
+import broodtide.chart.Estimate;
+import broodtide.chart.Heading;
+import broodtide.chart.Line;
+import broodtide.chart.Marker;
+import broodtide.chart.Panel;
+import broodtide.chart.Size;
 import broodtide.lesson.Lesson;
-import broodtide.report.Almanac;
-import broodtide.report.ColonyChart;
-import broodtide.report.Estimate;
-import broodtide.report.Heading;
-import broodtide.report.Line;
-import broodtide.report.Marker;
-import broodtide.report.Panel;
-import broodtide.report.Size;
 import broodtide.web.Frame;
 import broodtide.web.Html;
 import broodtide.web.Template;

@@ -2,13 +2,13 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.chart.Picture;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
-import broodtide.report.Picture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
 import java.nio.charset.StandardCharsets;

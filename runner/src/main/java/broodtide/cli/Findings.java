@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.chart.SeasonChart;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.Page;
@@ -7,7 +8,6 @@ import broodtide.report.PagePart;
 import broodtide.report.PlanFiles;
 import broodtide.report.PlanPictures;
 import broodtide.report.RunFacts;
-import broodtide.report.SeasonChart;
 import broodtide.report.WindowPicture;
 import broodtide.results.ColonyResult;
 import broodtide.results.ResultsFile;

@@ -1,8 +1,8 @@
 package broodtide.cli;
 
+import broodtide.chart.FontsMissing;
+import broodtide.chart.Picture;
 import broodtide.files.Outputs;
-import broodtide.report.FontsMissing;
-import broodtide.report.Picture;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

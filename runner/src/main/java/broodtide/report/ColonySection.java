@@ -2,6 +2,10 @@ package broodtide.report;
 
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
+import broodtide.chart.Picture;
+import broodtide.chart.SeasonChart;
+import broodtide.chart.Size;
+import broodtide.chart.WindowMap;
 import broodtide.decision.Windows;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;

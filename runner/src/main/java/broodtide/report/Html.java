@@ -1,5 +1,7 @@
 package broodtide.report;
 
+import broodtide.chart.Markup;
+import broodtide.chart.Picture;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
@@ -40,7 +42,7 @@ final class Html {
     out.append('<').append(tag);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
-      out.append(SvgCanvas.escape(attributes[i + 1])).append('"');
+      out.append(Markup.escape(attributes[i + 1])).append('"');
     }
     if (EMPTY.contains(tag)) {
       out.append(" />\n");
@@ -53,7 +55,7 @@ final class Html {
 
   /** Writes text. */
   public Html text(String text) {
-    out.append(SvgCanvas.escape(text));
+    out.append(Markup.escape(text));
     return this;
   }
 

@@ -2,6 +2,7 @@ package broodtide.report;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ControlCautions;
+import broodtide.chart.SeasonChart;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
 import java.util.LinkedHashMap;

@@ -5,6 +5,16 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
+import broodtide.chart.Almanac;
+import broodtide.chart.Estimate;
+import broodtide.chart.Heading;
+import broodtide.chart.Line;
+import broodtide.chart.Marker;
+import broodtide.chart.Range;
+import broodtide.chart.SeasonChart;
+import broodtide.chart.Span;
+import broodtide.chart.Threshold;
+import broodtide.chart.WashPoint;
 import broodtide.control.Control;
 import broodtide.results.ColonyResult;
 import broodtide.wash.Infestation;
@@ -103,7 +113,7 @@ public final class PlanPictures {
           new WashPoint(
               w.date(),
               value,
-              new Interval(band.low(), band.high()),
+              new Range(band.low(), band.high()),
               String.format(
                   Locale.ROOT,
                   "%d mites in %.0f bees on %s",

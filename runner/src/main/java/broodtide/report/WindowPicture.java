@@ -1,6 +1,8 @@
 package broodtide.report;
 
 import broodtide.assessment.Obstacle;
+import broodtide.chart.Heading;
+import broodtide.chart.WindowMap;
 import broodtide.decision.Windows;
 import broodtide.words.Digits;
 import broodtide.words.OutcomeWords;

@@ -3,10 +3,6 @@ package broodtide.terminal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import broodtide.report.Estimate;
-import broodtide.report.Interval;
-import broodtide.report.InventedSeason;
-import broodtide.report.Spark;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -122,16 +118,5 @@ class TerminalTest {
   void rowsNeedACellForEachColumn() {
     assertThatThrownBy(() -> Table.of(Table.Column.words("a")).row("1", "2"))
         .hasMessageContaining("needs 1 cells");
-  }
-
-  @Test
-  void smallDrawings() {
-    assertThat(Spark.line(List.of(0.0, 1.0, Double.NaN, 7.0), false)).isEqualTo("_. #");
-    assertThat(Spark.line(List.of(2.0, 2.0), true)).isEqualTo("\u2581\u2581");
-    Estimate e = Estimate.of(InventedSeason.TODAY, 1, 3, 5, 6, 9);
-    assertThat(Spark.fan(e, new Interval(0, 10), 11, false)).isEqualTo(" --==|=--- ");
-    assertThat(Spark.fan(e, new Interval(0, 10), 11, true)).hasSize(11).contains("\u254b");
-    assertThatThrownBy(() -> Spark.fan(e, new Interval(1, 1), 11, true))
-        .hasMessageContaining("some length");
   }
 }

@@ -1,7 +1,5 @@
-package broodtide.compare;
+package broodtide.assessment;
 
-import broodtide.assessment.Shipped;
-import broodtide.assessment.Untreated;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;

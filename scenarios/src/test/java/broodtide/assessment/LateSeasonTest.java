@@ -3,6 +3,7 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;

@@ -4,8 +4,6 @@ import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ControlTemplate.Efficacy;
 import broodtide.catalog.ControlTemplate.Treatment;
-import broodtide.compare.HighestInfestationTest;
-import broodtide.compare.WinterBeesTest;
 import broodtide.pages.Check;
 import broodtide.pages.Figures;
 import broodtide.pages.MarkdownTable;

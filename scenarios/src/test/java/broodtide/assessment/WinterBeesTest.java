@@ -1,6 +1,5 @@
-package broodtide.compare;
+package broodtide.assessment;
 
-import broodtide.assessment.Untreated;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
 import broodtide.pages.Check;

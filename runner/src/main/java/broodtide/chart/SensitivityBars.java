@@ -1,0 +1,63 @@
+package broodtide.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Which unknown matters: what share of the spread of an answer each accounts for. */
+public final class SensitivityBars {
+  /**
+   * One unknown.
+   *
+   * @param name its name
+   * @param share its index, 0 to 1
+   * @param range 90 % range of the estimate, which may reach below 0
+   */
+  public record Index(String name, double share, Range range) {
+    /** {@return whether it can be told from nothing} */
+    public boolean counts() {
+      return range.low() > 0;
+    }
+  }
+
+  private SensitivityBars() {}
+
+  /**
+   * {@return the picture, the greatest at the top}
+   *
+   * @param heading what stands above
+   * @param axis what the bars are shares of
+   * @param indices one or more
+   */
+  public static Figure of(Heading heading, String axis, List<Index> indices) {
+    Figure.some(heading, indices);
+    List<Index> rising =
+        indices.stream().sorted((a, b) -> Double.compare(a.share(), b.share())).toList();
+    List<Mark> marks = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    double low = 0;
+    double high = 0;
+    for (int i = 0; i < rising.size(); i++) {
+      Index x = rising.get(i);
+      names.add(x.counts() ? x.name() : x.name() + " (cannot be told from 0)");
+      double opacity = x.counts() ? 0.75 : 0.25;
+      marks.add(
+          Mark.bars(
+              new double[] {0},
+              new double[] {Math.max(0, x.share())},
+              new double[] {i - 0.3},
+              new double[] {i + 0.3},
+              Palette.line(0),
+              opacity));
+      Range r = x.range();
+      Mark.Group group = new Mark.Group("index", x.name() + ": " + Numerals.two(x.share()));
+      marks.addAll(Mark.level(i, x.share(), r.low(), r.high(), Palette.INK, group));
+      low = Math.min(low, r.low());
+      high = Math.max(high, r.high());
+    }
+    marks.add(Mark.line(0, -0.5, 0, rising.size() - 0.5, Pen.ZERO).in("zero", "no share"));
+    String said =
+        Figure.list(rising.stream().map(x -> x.name() + " " + Numerals.two(x.share())).toList());
+    Facet facet = Facet.of("", Axis.around(axis, low, high), Axis.list(names), marks);
+    return Figure.of(heading, facet, List.of(), axis + ". " + said + ".");
+  }
+}

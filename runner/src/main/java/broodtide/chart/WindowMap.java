@@ -1,0 +1,144 @@
+package broodtide.chart;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Outcomes of controls begun on different days: a row for each control, a column for each day.
+ *
+ * @param heading title and subtitle
+ * @param outcome what the number in a cell is, with its unit
+ * @param lowerIsBetter whether the best cell is the lowest
+ * @param nearBest cells this close to the best, in the unit of the outcome, are dotted; 0 for none
+ * @param starts first days, in order, one for each column
+ * @param rows one or more controls
+ * @param size picture size
+ */
+public record WindowMap(
+    Heading heading,
+    String outcome,
+    boolean lowerIsBetter,
+    double nearBest,
+    List<LocalDate> starts,
+    List<Row> rows,
+    Size size)
+    implements Picture {
+  /** One place of the map. */
+  public sealed interface Cell permits Outcome, Masked {}
+
+  /**
+   * A control begun on that day can be judged.
+   *
+   * @param value the outcome, finite
+   * @param labelDecides whether honey supers stand and the label decides; drawn as a line along the
+   *     upper edge
+   */
+  public record Outcome(double value, boolean labelDecides) implements Cell {
+    public Outcome {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException(
+            "outcome is " + value + "; give a number, or mask the cell with the reason");
+      }
+    }
+
+    /**
+     * A cell that nothing stands against.
+     *
+     * @param value the outcome, finite
+     */
+    public Outcome(double value) {
+      this(value, false);
+    }
+  }
+
+  /**
+   * A control cannot begin on that day.
+   *
+   * @param code one letter, drawn in the cell
+   * @param reason a few words for the key
+   */
+  public record Masked(char code, String reason) implements Cell {}
+
+  /**
+   * One control.
+   *
+   * @param name written at the left
+   * @param cells one for each start
+   */
+  public record Row(String name, List<Cell> cells) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  public WindowMap {
+    starts = List.copyOf(starts);
+    rows = List.copyOf(rows);
+    if (starts.isEmpty() || rows.isEmpty()) {
+      throw new IllegalArgumentException("a window map needs a control and a start day");
+    }
+    for (Row row : rows) {
+      if (row.cells().size() != starts.size()) {
+        throw new IllegalArgumentException(
+            "row '"
+                + row.name()
+                + "' has "
+                + row.cells().size()
+                + " cells for "
+                + starts.size()
+                + " start days; give one for each");
+      }
+    }
+  }
+
+  /**
+   * {@return a map for a page, no higher than its rows need}
+   *
+   * @param heading what stands above
+   * @param outcome what cells are judged by, with its unit
+   * @param lowerIsBetter whether small values are good
+   * @param nearBest how near to the best counts as about as good, in the unit of the outcome
+   * @param starts the columns, rising
+   * @param rows one per control
+   */
+  public static WindowMap of(
+      Heading heading,
+      String outcome,
+      boolean lowerIsBetter,
+      double nearBest,
+      List<LocalDate> starts,
+      List<Row> rows) {
+    Size size = new Size(720, 240);
+    return new WindowMap(heading, outcome, lowerIsBetter, nearBest, starts, rows, size);
+  }
+
+  @Override
+  public WindowMap sized(Size other) {
+    return new WindowMap(heading, outcome, lowerIsBetter, nearBest, starts, rows, other);
+  }
+
+  @Override
+  public Size drawn() {
+    return new WindowMapPainter(this).size();
+  }
+
+  @Override
+  public String description() {
+    return outcome
+        + ". "
+        + new WindowMapPainter(this).bestInWords()
+        + (labelDecides() ? " Lined cells: " + WindowMapKey.LABEL_DECIDES + "." : "");
+  }
+
+  /** {@return whether any open cell depends on the label} */
+  public boolean labelDecides() {
+    return rows.stream()
+        .flatMap(row -> row.cells().stream())
+        .anyMatch(cell -> cell instanceof Outcome o && o.labelDecides());
+  }
+
+  @Override
+  public void paint(Canvas canvas) {
+    new WindowMapPainter(this).paint(canvas);
+  }
+}
