@@ -69,7 +69,7 @@ class ArchitectureTest {
     }
   }
 
-  /** A chart is given numbers and words; what they mean is not its business. */
+  /** A chart is given numbers and words; what they mean is not its business. It may refuse. */
   @Test
   void chartsKnowNothingOfBees() {
     noClasses()
@@ -79,7 +79,7 @@ class ArchitectureTest {
         .dependOnClassesThat()
         .resideInAnyPackage(
             ORDER.stream()
-                .filter(room -> !room.equals("chart"))
+                .filter(room -> !room.equals("chart") && !room.equals("measure"))
                 .map(room -> "broodtide." + room + "..")
                 .toArray(String[]::new))
         .check(ALL);

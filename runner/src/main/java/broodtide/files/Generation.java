@@ -42,17 +42,20 @@ final class Generation implements AutoCloseable {
   /** Locks a folder and puts right what a dead run left there. */
   static Generation in(Path folder) throws IOException {
     Generation generation = new Generation(folder, FolderLock.take(folder));
+    boolean settled = false;
     try {
       Runtime.getRuntime().addShutdownHook(generation.stopper);
       generation.settle();
+      settled = true;
       return generation;
     } catch (IllegalStateException e) {
-      generation.release();
       throw stopped();
-    } catch (IOException | RuntimeException e) {
-      generation.close();
-      throw e;
+    } finally {
+      if (!settled) {
+        generation.close();
+      }
     }
+  }
   }
 
   /**
