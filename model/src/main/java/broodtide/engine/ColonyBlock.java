@@ -12,8 +12,9 @@ import java.util.function.BiConsumer;
  * <p>Arrays are padded with empty hives. The compiler judges by the loops it has seen whether to
  * turn them into vector instructions, so a run of one colony must not show it loops of one turn.
  *
- * <p>Package-private arrays on purpose: this is the memory that the steps of the daily engine work
- * on. Everyone else reads it as a {@link ColonyView}.
+ * <p>This is the memory that the steps of the daily engine work on. The arrays that are public are
+ * so for the flow engine alone, which starts from the first lane; everyone else reads a block as a
+ * {@link ColonyView}. A block is changed by one thread at a time.
  */
 public final class ColonyBlock implements ColonyView {
   /** Makes every array of this block and of the steps that work on it. */
@@ -25,18 +26,31 @@ public final class ColonyBlock implements ColonyView {
   private final int lanes;
   private final double clumping;
 
+  /** Worker cells with eggs or larvae: one row per day of age. */
   public final double[][] openWorker;
+
+  /** Drone cells with eggs or larvae: one row per day of age. */
   public final double[][] openDrone;
+
+  /** Capped worker cells: one row per day since capping. */
   public final double[][] cappedWorker;
+
+  /** Capped drone cells: one row per day since capping. */
   public final double[][] cappedDrone;
+
+  /** Mother mites in capped worker cells, in the rows of {@link #cappedWorker}. */
   public final double[][] workerMothers;
+
+  /** Mother mites in capped drone cells, in the rows of {@link #cappedDrone}. */
   public final double[][] droneMothers;
+
   final InfestedCells infestedWorker;
   final InfestedCells infestedDrone;
 
   /** Adult bees, one row per {@link AdultClass} in its order. */
   public final double[][] adults;
 
+  /** Mites on adult bees. */
   public final double[] phoretic;
 
   /** Sum over the rings of open brood, where {@link #openSummed} says so. */
@@ -108,7 +122,11 @@ public final class ColonyBlock implements ColonyView {
     return new double[][][] {workerMothers, droneMothers};
   }
 
-  /** The row of a class of adult bees. */
+  /**
+   * {@return how many adults of a class each colony has; the block's own row, not a copy}
+   *
+   * @param each the class
+   */
   public double[] of(AdultClass each) {
     return adults[each.ordinal()];
   }

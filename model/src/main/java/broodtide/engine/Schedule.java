@@ -19,11 +19,14 @@ import java.util.List;
  */
 public final class Schedule {
   final LocalDate start;
+
+  /** Days of the scenario; every array has one element for each. */
   public final int days;
 
-  /** Share of the year gone by at the start, and the length of that year in days. */
+  /** Share of the year gone by at the start. */
   public final double yearShare;
 
+  /** Length in days of the year of the start, 365 or 366. */
   public final double yearLength;
 
   /** Days on which a brood break keeps the queen from laying. */
@@ -39,19 +42,29 @@ public final class Schedule {
   final double[] droneShare;
   final double[] winterShare;
   final double[] springRelease;
+
+  /** Mites that arrive from other colonies, per day. */
   public final double[] immigration;
+
+  /** Multiplier on the daughters of a mother mite, as the queen's stock sets it. */
   public final double[] fertility;
 
   /** Miticide courses in the order of the plan. */
   public final List<Course> courses = new ArrayList<>();
 
+  /** Extra deaths of adult bees while a miticide acts, 1/day. */
   public final double[] beeCost;
+
+  /** Share of the brood due for capping that a miticide costs. */
   public final double[] broodCost;
 
-  /** Shares taken in the morning of a day, before anything else. */
+  /** Share of the drone brood that is cut out in the morning, before anything else. */
   public final double[] droneCut;
 
+  /** Share of the adult bees that a split moves away in the morning. */
   public final double[] beesLeaving;
+
+  /** Share of the brood that a split moves away in the morning. */
   public final double[] broodLeaving;
 
   /**
@@ -95,6 +108,11 @@ public final class Schedule {
     }
   }
 
+  /**
+   * {@return the days of a scenario written out}
+   *
+   * @param scenario the rates, the plan and the days
+   */
   public static Schedule of(Scenario scenario) {
     return new Schedule(scenario);
   }
@@ -161,7 +179,10 @@ public final class Schedule {
   }
 
   /**
-   * The first day after a day on which anything of the plan changes or happens; the end at last.
+   * {@return the first day after a day on which anything of the plan changes or happens, or {@link
+   * #days} when nothing more does}
+   *
+   * @param day index of a day, from 0
    */
   public int nextBreak(int day) {
     int t = day + 1;

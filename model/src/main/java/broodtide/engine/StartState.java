@@ -106,7 +106,11 @@ public final class StartState {
     return size;
   }
 
-  /** Fills a block with colonies that start here. */
+  /**
+   * {@return a block of colonies on the start day, one lane for each member}
+   *
+   * @param members what sets each colony apart, its infestation included; at least one
+   */
   public ColonyBlock colonies(List<Member> members) {
     return lead.colonies(members);
   }

@@ -83,6 +83,12 @@ public final class Trajectory {
     private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
     private final MiteLedger[] ledgers;
 
+    /**
+     * A recorder without any day yet.
+     *
+     * @param start first day of the run
+     * @param days days of the run, 0 or more; it is shown one state more than that
+     */
     public Recorder(LocalDate start, int days) {
       this.start = start;
       ledgers = new MiteLedger[days + 1];
@@ -97,6 +103,7 @@ public final class Trajectory {
       ledgers[day] = view.ledger(0);
     }
 
+    /** {@return the season that was recorded; to be asked for after the last day} */
     public Trajectory trajectory() {
       return new Trajectory(start, series, ledgers);
     }

@@ -40,6 +40,12 @@ public final class AdaptiveFlow {
   /** Is shown the state at the start of a day. */
   @FunctionalInterface
   public interface DayState {
+    /**
+     * Looks at one day.
+     *
+     * @param day days since time 0
+     * @param state the state vector at the start of the day; valid during the call alone
+     */
     void at(int day, double[] state);
   }
 

@@ -48,6 +48,14 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
   private double onBees;
   private double inCells;
 
+  /**
+   * The equations of one colony. Call {@link #enter} before the first use.
+   *
+   * @param layout where each variable lies in the state vector
+   * @param schedule the scenario written out day by day
+   * @param model the rates
+   * @param member what sets the colony apart
+   */
   public FlowEquations(FlowState layout, Schedule schedule, ColonyModel model, Member member) {
     this.layout = layout;
     this.schedule = schedule;
@@ -58,7 +66,11 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
     clean = new double[layout.vector().length];
   }
 
-  /** Takes the plan's settings of a day until the next call. */
+  /**
+   * Takes the plan's settings of a day until the next call.
+   *
+   * @param day index of the day in the schedule, from 0
+   */
   public void enter(int day) {
     segment = day;
     onBees = 0;

@@ -47,7 +47,13 @@ public final class FlowState implements ColonyView {
     y = new double[droneMothers + stages];
   }
 
-  /** The first lane of a block whose rings start at index 0, with its brood spread over stages. */
+  /**
+   * {@return the first lane of a block, with its brood spread over stages}
+   *
+   * @param b a block whose rings start at index 0; it is not changed
+   * @param stages stages per brood delay, at least 1
+   * @param clumping size of the negative binomial of mothers over cells, above 0
+   */
   public static FlowState of(ColonyBlock b, int stages, double clumping) {
     FlowState s = new FlowState(stages, clumping, b.mites(0));
     for (int k = 0; k < b.adults.length; k++) {
@@ -76,12 +82,17 @@ public final class FlowState implements ColonyView {
     }
   }
 
-  /** The vector itself. */
+  /** {@return the state vector itself, not a copy} */
   public double[] vector() {
     return y;
   }
 
-  /** The same layout over another vector. */
+  /**
+   * Reads another vector from now on.
+   *
+   * @param vector a state vector of this layout; it is kept, not copied
+   * @return this object
+   */
   public FlowState over(double[] vector) {
     y = vector;
     return this;

@@ -1,4 +1,32 @@
-/** The class page: a local web page on which a club class plays colonies and predicts first. */
+/**
+ * The class page: a local web page on which a club class plays colonies, and predicts before it
+ * looks.
+ *
+ * <p>The entry point is {@link broodtide.classroom.Room}, the {@link broodtide.web.Site} of the
+ * page. It answers three kinds of address:
+ *
+ * <ul>
+ *   <li>the explorer, with dials at the side and charts beside them. {@link
+ *       broodtide.classroom.Explorer} says what can be set and which colony comes of it, and a
+ *       {@link broodtide.classroom.Dial} is one number that can be turned;
+ *   <li>the lessons: the story, the learner's own guess, then the reveal with the seasons played;
+ *   <li>seasons as JSON for the page's script ({@link broodtide.classroom.SeasonJson}), and
+ *       worksheets to print.
+ * </ul>
+ *
+ * <p>A {@link broodtide.classroom.Season} is one colony's season as it is shown; it ends on the day
+ * on which the colony is lost. Every number comes from the engine. Lessons, from {@code
+ * broodtide.lesson}, hold questions and words alone. Sentences say what a chart shows, for eyes and
+ * for ears, so nobody needs to see the picture.
+ *
+ * <p>Requests are checked as files are: an address with a value out of its range is refused with a
+ * message that names it. The page works without a network; nothing is stored, and nothing is known
+ * of who looks at it.
+ *
+ * <p>A room is asked by several threads at once. Where colonies start takes long to find, so the
+ * last few places are remembered, behind a lock. The same address gives the same answer, byte for
+ * byte.
+ */
 @NullMarked
 package broodtide.classroom;
 

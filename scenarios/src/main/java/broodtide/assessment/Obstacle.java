@@ -73,7 +73,14 @@ public record Obstacle(Kind kind, String words) {
     return of(template, start, c, List.of());
   }
 
-  /** The same after other controls of a plan, besides those that the case has been given. */
+  /**
+   * {@return the same after other controls of a plan, besides those that the case has been given}
+   *
+   * @param template the control of the library
+   * @param start first day of the control
+   * @param c the colony, with what was done already
+   * @param before the controls of the plan that come earlier
+   */
   public static Optional<Obstacle> of(
       ControlTemplate template, LocalDate start, ColonyCase c, List<Control> before) {
     Control control = template.at(start);
@@ -98,7 +105,13 @@ public record Obstacle(Kind kind, String words) {
     return found.stream().findFirst();
   }
 
-  /** What stands against a control in the usual year of a place, whatever the colony does. */
+  /**
+   * {@return what stands against a control in the usual year of a place, whatever the colony does;
+   * empty when nothing does}
+   *
+   * @param control the control, with its dates
+   * @param climate the year of the place
+   */
   public static List<Obstacle> of(Control control, Climate climate) {
     List<Obstacle> out = new ArrayList<>();
     if (control instanceof MiticideCourse course) {
@@ -170,7 +183,13 @@ public record Obstacle(Kind kind, String words) {
         && template.efficacy().get().setting().broodless();
   }
 
-  /** Whether a colony usually has capped brood on a day, brood breaks of the plan counted. */
+  /**
+   * {@return whether a colony usually has capped brood on a day}
+   *
+   * @param day the day
+   * @param plan what is done; its brood breaks and moved brood are counted
+   * @param climate the year of the place
+   */
   public static boolean cappedBrood(LocalDate day, Plan plan, Climate climate) {
     LocalDate cleared = LocalDate.MIN;
     for (Control c : plan.controls()) {

@@ -14,6 +14,12 @@ public final class StudyPriors {
 
   private StudyPriors() {}
 
+  /**
+   * {@return the usual priors, moved to the infestation, bees, strength and stock that a study
+   * gives}
+   *
+   * @param study the study; what it leaves open keeps its usual prior
+   */
   public static Priors of(Study study) {
     Priors usual = Priors.defaults();
     Prior infestation = usual.infestation();

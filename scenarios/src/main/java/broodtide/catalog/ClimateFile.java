@@ -26,30 +26,43 @@ public final class ClimateFile {
       Field.required("name", TextForm.LINE, "short name, for example cool-maritime");
   private static final Field<String> TITLE =
       Field.required("title", TextForm.LINE, "one line for people");
+
+  /** Eggs that an average queen could lay, eggs/day. */
   public static final Field<Curve> LAYING =
       Field.required(
           "laying",
           CurveForm.of(0, 4000, "eggs/day"),
           "what an average queen could lay in a colony without limits on nursing");
+
+  /** Share of eggs laid in drone cells. */
   public static final Field<Curve> DRONE_SHARE =
       Field.required("droneShare", CurveForm.of(0, 0.5, "1"), "share of eggs laid in drone cells");
+
+  /** Share of emerging workers that become winter bees. */
   public static final Field<Curve> WINTER_SHARE =
       Field.required(
           "winterShare",
           CurveForm.of(0, 1, "1"),
           "share of emerging workers that become long-lived winter bees");
+
+  /** How far winter bees are called to work, 0 to 1. */
   public static final Field<Curve> SPRING_RELEASE =
       Field.required(
           "springRelease",
           CurveForm.of(0, 1, "1"),
           "how far winter bees are called to work, 0 not at all to 1 all of them");
+
+  /** Death rate of winter bees, 1/day. */
   public static final Field<Double> WINTER_DEATH =
       Field.optional(
           "winterDeath",
           NumberForm.of(0.0005, 0.05, "1/day"),
           "death rate of winter bees; 0.0025 when left out");
+
+  /** Mean of the daily highs, degrees Celsius. */
   public static final Field<Curve> WARMTH =
       Field.required("warmth", CurveForm.of(-60, 60, "degrees Celsius"), "mean of the daily highs");
+
   private static final Field<YearSpan> SUPERS =
       Field.required("supers", new SpanForm(), "when honey supers usually stand on the hive");
   private static final Field<YearSpan> WINTER_BEES =
@@ -61,6 +74,7 @@ public final class ClimateFile {
           new ListForm<>(TextForm.NOTE, 1, 50),
           "where the curves come from; each line names a source or says \"choice\"");
 
+  /** The form of a climate, for the reader, the writer and the schema. */
   public static final ObjectForm<Climate> FORM =
       new ObjectForm<>(
           "climate",

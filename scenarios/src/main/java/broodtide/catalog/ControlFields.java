@@ -13,63 +13,93 @@ import java.util.List;
 
 /** Fields that controls of studies and controls of the library share. */
 public final class ControlFields {
+  /** Days that one application acts. */
   public static final Field<Integer> DAYS =
       Field.required("days", new WholeForm(1, 120, "days"), "how long one application acts");
+
+  /** Hazard of mites on bees, 1/day. */
   public static final Field<Double> ON_BEES =
       Field.required(
           "onBees", NumberForm.of(0, 20, "1/day"), "daily hazard of mites that sit on bees");
+
+  /** Hazard of mites in capped cells, 1/day. */
   public static final Field<Double> IN_CELLS =
       Field.required(
           "inCells", NumberForm.of(0, 20, "1/day"), "daily hazard of mites under cappings");
+
+  /** Extra deaths of adult bees, 1/day. */
   public static final Field<Double> BEE_COST =
       Field.optional(
           "beeCost", NumberForm.of(0, 1, "1/day"), 0.0, "extra daily death of adult bees");
+
+  /** Share of the brood due for capping that is lost. */
   public static final Field<Double> BROOD_COST =
       Field.optional(
           "broodCost", NumberForm.share(1), 0.0, "share of the brood due for capping that is lost");
+
+  /** Lowest daily high at which a miticide may be used, degrees Celsius. */
   public static final Field<Double> COOLEST =
       Field.required(
           "coolest",
           NumberForm.of(-40, 60, "degrees Celsius"),
           "lowest daily high at which it may be used");
-  public static final Field<Double> WARMEST =
+
+  static final Field<Double> WARMEST =
       Field.required(
           "warmest",
           NumberForm.of(-40, 60, "degrees Celsius"),
           "highest daily high at which it may be used, not below coolest");
-  public static final Field<Miticide.SupersRule> SUPERS =
+  static final Field<Miticide.SupersRule> SUPERS =
       Field.optional(
           "supers",
           ChoiceForm.of(List.of(Miticide.SupersRule.values()), Enum::name),
           Miticide.SupersRule.OFF,
           "the usual rule about honey supers: OFF, not while honey for harvest is on the hive;"
               + " LABEL_DECIDES, labels in some countries allow it");
+
+  /** How often a miticide is given in one course. */
   public static final Field<Integer> APPLICATIONS =
       Field.optional(
           "applications", new WholeForm(1, 20, "applications"), 1, "how often it is given");
+
+  /** Days from one application to the next; {@link #every} reads it. */
   public static final Field<Integer> EVERY =
       Field.optional(
           "every",
           new WholeForm(1, 120, "days"),
           "days from one application to the next, at least the days that one acts; as many when"
               + " left out");
+
+  /** Share of the drone brood that each cut takes. */
   public static final Field<Double> TAKEN =
       Field.required("taken", NumberForm.share(1), "share of the drone brood that each cut takes");
+
+  /** Share of eggs laid in drone cells while drone comb is in. */
   public static final Field<Double> DRONE_SHARE =
       Field.required(
           "droneShare",
           NumberForm.share(0.5),
           "share of eggs laid in drone cells while the comb is in");
+
+  /** Share of the adult bees that a split moves away. */
   public static final Field<Double> BEES_LEAVING =
       Field.required("beesLeaving", NumberForm.share(0.95), "share of the adult bees moved away");
+
+  /** Share of the brood that a split moves away. */
   public static final Field<Double> BROOD_LEAVING =
       Field.required("broodLeaving", NumberForm.share(1), "share of the brood moved away");
+
+  /** Days until eggs are laid again. */
   public static final Field<Integer> WITHOUT_LAYING =
       Field.required(
           "daysWithoutLaying",
           new WholeForm(0, 60, "days"),
           "days until eggs are laid again in the part that is followed");
+
+  /** The stock's hygiene, as {@link StockTraits} has it. */
   public static final Field<Double> HYGIENE = Field.of(StockTraits.class, "hygiene");
+
+  /** The mites' vigour, as {@link StockTraits} has it. */
   public static final Field<Double> VIGOUR = Field.of(StockTraits.class, "vigour");
 
   /** The fields of a miticide but for its name. */
@@ -88,7 +118,12 @@ public final class ControlFields {
 
   private ControlFields() {}
 
-  /** Days between applications: as given, else the days that one acts. */
+  /**
+   * {@return days from one application to the next: as given, else the days that one acts}
+   *
+   * @param in the fields as they were read
+   * @throws OutOfRange when the next application would begin while one still acts
+   */
   public static int every(Fields in) {
     int days = in.need(DAYS);
     int every = in.given(EVERY) ? in.need(EVERY) : days;
@@ -99,6 +134,13 @@ public final class ControlFields {
     return every;
   }
 
+  /**
+   * {@return a miticide from its fields}
+   *
+   * @param name its name
+   * @param in the fields as they were read
+   * @throws OutOfRange when values do not go together
+   */
   public static Miticide miticide(String name, Fields in) {
     return new Miticide(
         name,
@@ -112,6 +154,14 @@ public final class ControlFields {
         in.need(SUPERS));
   }
 
+  /**
+   * Writes a miticide and how it is given, the other way round of {@link #miticide}.
+   *
+   * @param m the miticide
+   * @param applications how often it is given
+   * @param every days from one application to the next
+   * @param out takes the fields
+   */
   public static void spell(Miticide m, int applications, int every, ObjectForm.Written out) {
     out.put(DAYS, m.days());
     out.put(ON_BEES, m.onBees());

@@ -48,6 +48,7 @@ public final class ControlTemplateFile {
   private static final Field<List<String>> NOTES = lines("notes", "what to know about it");
   private static final Field<List<String>> CAUTIONS = lines("cautions", "what to beware of");
 
+  /** The form of a control of the library, for the reader, the writer and the schema. */
   public static final KindForm<ControlTemplate> FORM =
       new KindForm<>(
           "template",

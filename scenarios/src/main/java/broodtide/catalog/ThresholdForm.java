@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Treatment thresholds by the name of a set, the path of a file, or a figure. */
 public record ThresholdForm() implements Form<Referred<ThresholdSet>> {
-  /** The thresholds that hold when a study names none. */
+  /** {@return the thresholds that hold when a study names none, with the name of their set} */
   public static Referred<ThresholdSet> usual() {
     String name = ThresholdLibrary.names().get(0);
     return new Referred<>(name, ThresholdLibrary.shipped(name));

@@ -166,6 +166,7 @@ public final class StudyForm {
           new Overrides(Map.of(), Map.of()),
           "rates that differ from their defaults");
 
+  /** The form of a study, for the reader, the writer and the schema. */
   public static final ObjectForm<Study> FORM =
       new ObjectForm<Study>(
               "study",
