@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.TreatmentDays;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
 import broodtide.terminal.Table;
@@ -31,6 +32,7 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "  broodtide growth washes.csv --climate temperate",
+      "  broodtide growth washes.csv --climate temperate --given treatments.csv",
       "  broodtide growth washes.csv --climate temperate --treated 2026-08-05"
     })
 final class GrowthCommand implements Callable<Integer> {
@@ -42,7 +44,9 @@ final class GrowthCommand implements Callable<Integer> {
   @Option(
       names = "--treated",
       paramLabel = "DATE",
-      description = "A treatment; washes before and after it get a level each. May be repeated.")
+      description =
+          "First day of a treatment of every colony, as if it stood in the table of --given; washes"
+              + " before and after it get a level each. May be repeated.")
   private List<LocalDate> treated = List.of();
 
   @Mixin private JsonOption as = new JsonOption();
@@ -55,11 +59,14 @@ final class GrowthCommand implements Callable<Integer> {
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
     Map<String, GrowthFit> fits = new LinkedHashMap<>();
+    Map<String, List<LocalDate>> treatments = new LinkedHashMap<>();
     for (ColonyCase c : cases.cases()) {
-      fits.put(c.colony(), GrowthFit.of(c.washes(), treated, GrowthFit.USUAL_LEVEL));
+      List<LocalDate> days = TreatmentDays.of(c.given(), treated);
+      treatments.put(c.colony(), days);
+      fits.put(c.colony(), GrowthFit.of(c.washes(), days, GrowthFit.USUAL_LEVEL));
     }
     if (as.json) {
-      desk.out().println(json(fits, cases.notes()));
+      desk.out().println(json(fits, treatments, cases.notes()));
     } else {
       fits.forEach(
           (name, fit) -> desk.out().println(desk.terminal().wrap(name + ": " + fit.sentence())));
@@ -77,12 +84,22 @@ final class GrowthCommand implements Callable<Integer> {
                   .wrap(
                       "Mites per bee, as if growth were steady. In autumn they rise faster, for"
                           + " bees dwindle and mites leave the brood: 'broodtide forecast' reckons"
-                          + " with that. Treatments between the washes are to be named with"
-                          + " --treated."));
+                          + " with that."));
+      treatments.forEach((name, days) -> desk.out().println(desk.terminal().wrap(cut(name, days))));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.out().flush();
     return Main.OK;
+  }
+
+  /** Where the washes of a colony are parted. */
+  private static String cut(String name, List<LocalDate> days) {
+    return days.isEmpty()
+        ? name + ": taken as not treated between the washes; --given or --treated names treatments."
+        : name
+            + ": treated on "
+            + String.join(", ", days.stream().map(Plain::day).toList())
+            + "; washes before and after a treatment have a level each.";
   }
 
   /** The wash that this growth alone would lead to. */
@@ -129,7 +146,8 @@ final class GrowthCommand implements Callable<Integer> {
     return table;
   }
 
-  private String json(Map<String, GrowthFit> fits, List<String> notes) {
+  private String json(
+      Map<String, GrowthFit> fits, Map<String, List<LocalDate>> treatments, List<String> notes) {
     ObjectNode root = new ObjectMapper().createObjectNode();
     notes.forEach(root.putArray("notes")::add);
     root.put("caution", Caution.ANSWER);
@@ -140,6 +158,8 @@ final class GrowthCommand implements Callable<Integer> {
           n.put("colony", name);
           n.put("tells", fit.tells());
           n.put("sentence", fit.sentence());
+          ArrayNode days = n.putArray("treated");
+          treatments.getOrDefault(name, List.of()).forEach(d -> days.add(d.toString()));
           put(n, "perDay", fit.growth().perDay());
           put(n, "perDayLow", finite(fit.growth().perDayInterval().low()));
           put(n, "perDayHigh", finite(fit.growth().perDayInterval().high()));

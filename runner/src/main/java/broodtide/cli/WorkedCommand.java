@@ -2,7 +2,6 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountReading;
-import broodtide.assessment.Spread;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.MiticideCourse;
@@ -14,8 +13,8 @@ import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;
 import broodtide.results.DecisionFile;
 import broodtide.wash.Wash;
-import broodtide.words.Digits;
 import broodtide.words.Plain;
+import broodtide.words.TreatmentWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -149,10 +148,10 @@ final class WorkedCommand implements Callable<Integer> {
         CountedEfficacy.alone(count(check.before()), count(check.after()), LEVEL);
     Optional<CountedEfficacy> against = beside.flatMap(n -> against(check, n));
     file.add(check, counted, against);
-    out.say(verdict(check, template));
-    out.say(counts(check, counted));
-    beside.ifPresent(n -> out.say(besides(n, against)));
-    out.say(season(check));
+    out.say(TreatmentWords.verdict(check, template.name()));
+    TreatmentWords.whatWouldTell(check).ifPresent(out::say);
+    out.say(TreatmentWords.counts(check, counted));
+    beside.ifPresent(n -> out.say(TreatmentWords.neighbour(check.verdict(), n.colony(), against)));
     out.say(standing(c, check.after()));
     List<String> doubts = Shortfall.doubts(check);
     if (!doubts.isEmpty()) {
@@ -210,93 +209,5 @@ final class WorkedCommand implements Callable<Integer> {
 
   private static long apart(Wash w, LocalDate day) {
     return Math.abs(w.date().toEpochDay() - day.toEpochDay());
-  }
-
-  private static String verdict(TreatmentCheck check, ControlTemplate template) {
-    String name = template.name() + " from " + Plain.day(check.treatment().from());
-    return switch (check.verdict()) {
-      case WORKED ->
-          "It worked: " + name + " acted with at least half of its usual strength" + chance(check);
-      case FELL_SHORT ->
-          "It fell short: "
-              + name
-              + " acted with less than half of its usual strength"
-              + chance(check);
-      case CANNOT_TELL ->
-          "These washes cannot tell whether "
-              + name
-              + " worked: the chance that it acted with at least half of its usual strength is "
-              + Digits.percent(check.chanceWorked())
-              + ". Another wash would help.";
-    };
-  }
-
-  private static String chance(TreatmentCheck check) {
-    double chance = check.chanceWorked();
-    boolean worked = check.verdict() == TreatmentCheck.Verdict.WORKED;
-    return " (chance " + Digits.percent(worked ? chance : 1 - chance) + ").";
-  }
-
-  private static String counts(TreatmentCheck check, Optional<CountedEfficacy> counted) {
-    return "Counts alone: "
-        + spell(check.before())
-        + ", then "
-        + spell(check.after())
-        + ". "
-        + counted
-            .map(e -> "That is " + efficacy(e) + ", sampling alone.")
-            .orElse("With no mite before there is nothing to reckon.");
-  }
-
-  private static String spell(Wash w) {
-    return w.mites()
-        + " mites in "
-        + Math.round(w.beesOrAssumed())
-        + " bees on "
-        + Plain.shortDay(w.date());
-  }
-
-  private static String besides(ColonyCase beside, Optional<CountedEfficacy> against) {
-    return against
-        .map(
-            e ->
-                "Against the untreated neighbour "
-                    + beside.colony()
-                    + " (Henderson & Tilton): "
-                    + efficacy(e)
-                    + "; two colonies differ by more than sampling.")
-        .orElse(
-            "The neighbour "
-                + beside.colony()
-                + " or the colony had no mite in one of the washes that the reckoning divides by,"
-                + " so it cannot be made.");
-  }
-
-  private static String efficacy(CountedEfficacy e) {
-    String low = e.interval().low() < -1 ? "more than doubled" : change(e.interval().low());
-    return change(e.share()) + " (nine in ten: " + low + " to " + change(e.interval().high()) + ")";
-  }
-
-  private static String change(double share) {
-    return share < 0 ? Digits.percent(-share) + " more mites" : Digits.percent(share) + " fewer";
-  }
-
-  private static String season(TreatmentCheck check) {
-    Spread taken = Spread.of(check.reduction());
-    Spread usual = Spread.of(check.usual());
-    Spread untreated = Spread.of(check.untreated());
-    return "With the season taken into account: untreated, the colony would have stood at about "
-        + Digits.two(untreated.median())
-        + " mites per 100 bees on "
-        + Plain.day(check.after().date())
-        + "; so the treatment took about "
-        + Digits.percent(taken.median())
-        + " of all mites (nine in ten: "
-        + Digits.percent(taken.q05())
-        + " to "
-        + Digits.percent(taken.q95())
-        + "). At its usual strength it takes about "
-        + Digits.percent(usual.median())
-        + " here.";
   }
 }

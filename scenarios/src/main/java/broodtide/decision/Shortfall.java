@@ -11,10 +11,13 @@ import java.util.List;
 /** Things to check when a treatment fell short, those that the record speaks of first. */
 public final class Shortfall {
   /** Days after the end of a treatment in which mites from cells may still come out. */
-  private static final int EARLY = 12;
+  static final int EARLY = 12;
 
   /** Days after the end of a treatment from which growth and arrivals say as much as it does. */
-  private static final int LATE = 45;
+  static final int LATE = 45;
+
+  /** With fewer mites before, one wash shows a reduction poorly. Choice. */
+  private static final int FEW = 5;
 
   private Shortfall() {}
 
@@ -45,13 +48,23 @@ public final class Shortfall {
               + " days after the treatment ended; what has grown or flown in since weighs as much"
               + " as what was left");
     }
-    if (check.before().mites() < 5) {
-      out.add(
-          "there were only "
-              + check.before().mites()
-              + " mites in the wash before, too few to see a reduction in one scoop");
+    if (check.before().mites() < FEW) {
+      out.add(few(check));
     }
     return out;
+  }
+
+  private static String few(TreatmentCheck check) {
+    int mites = check.before().mites();
+    String found =
+        mites == 0
+            ? "no mite was found in the wash before"
+            : mites == 1
+                ? "only one mite was found in the wash before"
+                : "only " + mites + " mites were found in the wash before";
+    return check.verdict() == TreatmentCheck.Verdict.CANNOT_TELL
+        ? found + ", too few to see a reduction in one scoop"
+        : found + ", so the share that the treatment took is known roughly";
   }
 
   /**

@@ -18,7 +18,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Whether a treatment worked: what its colony's washes imply that it took, against what the same
@@ -31,7 +33,10 @@ import java.util.Set;
  * @param reduction share of all mites that it took, by the day of the wash after it, by member
  * @param usual the same if it had acted as in the trials behind it, by member
  * @param untreated mites per 100 bees on that day had there been no treatment, by member
- * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1
+ * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1, had
+ *     that been as likely as not before the washes
+ * @param telling a further wash that would tell; empty when the washes tell already, or when none
+ *     would
  */
 @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
 public record TreatmentCheck(
@@ -42,7 +47,8 @@ public record TreatmentCheck(
     double[] reduction,
     double[] usual,
     double[] untreated,
-    double chanceWorked) {
+    double chanceWorked,
+    Optional<TellingWash> telling) {
   /**
    * Spread of a treatment's strength before the washes are looked at, standard deviation of the
    * logarithm: from a tenth of the usual strength to its fivefold, so that a failure is not ruled
@@ -66,12 +72,28 @@ public record TreatmentCheck(
     CANNOT_TELL
   }
 
-  /** {@return what can be said of the treatment} */
+  /**
+   * {@return what can be said of the treatment} Where no mite was found before or after it, that is
+   * nothing, for a treatment cannot be seen to take what is not seen.
+   */
   public Verdict verdict() {
-    if (chanceWorked >= SURE) {
-      return Verdict.WORKED;
-    }
-    return chanceWorked <= 1 - SURE ? Verdict.FELL_SHORT : Verdict.CANNOT_TELL;
+    return noMites() ? Verdict.CANNOT_TELL : sure(chanceWorked / (1 - chanceWorked));
+  }
+
+  /** {@return whether no mite was found in the wash before it nor in any after it began} */
+  public boolean noMites() {
+    return before.mites() == 0
+        && colony.washes().stream()
+            .filter(w -> w.date().isAfter(treatment.from()))
+            .allMatch(w -> w.mites() == 0);
+  }
+
+  /** What odds of having worked allow to be said, infinite odds included. */
+  static Verdict sure(double odds) {
+    double enough = SURE / (1 - SURE);
+    return odds >= enough
+        ? Verdict.WORKED
+        : odds <= 1 / enough ? Verdict.FELL_SHORT : Verdict.CANNOT_TELL;
   }
 
   /**
@@ -94,7 +116,7 @@ public record TreatmentCheck(
       Progress progress) {
     Wash before = before(c, treatment);
     Wash after = after(c, treatment);
-    ColonyCase bare = upTo(c, after, treatment);
+    ColonyCase bare = upTo(c, last(c, treatment, after), treatment);
     ColonyCase treated = bare.withGiven(treatment);
     SeasonPosterior posterior = treated.posterior(effort, workers, progress);
     LocalDate day = after.date();
@@ -111,15 +133,51 @@ public record TreatmentCheck(
             workers,
             Progress.NONE);
     double[] untreated = without.values(Quantity.MITES, day);
+    TreatmentCheck check =
+        new TreatmentCheck(
+            treated,
+            treatment,
+            before,
+            after,
+            taken(with.values(Quantity.MITES, day), untreated),
+            taken(usual.values(Quantity.MITES, day), untreated),
+            without.values(Quantity.INFESTATION, day),
+            chanceWorked(posterior.members(), treated.priors().success().median()),
+            Optional.empty());
+    return check.verdict() == Verdict.CANNOT_TELL
+            && check.chanceWorked() > 0
+            && check.chanceWorked() < 1
+        ? check.with(
+            TellingWash.of(
+                check, posterior, judgedUpTo(c, treatment), success -> success >= HALF, workers))
+        : check;
+  }
+
+  private TreatmentCheck with(Optional<TellingWash> wash) {
     return new TreatmentCheck(
-        treated,
-        treatment,
-        before,
-        after,
-        taken(with.values(Quantity.MITES, day), untreated),
-        taken(usual.values(Quantity.MITES, day), untreated),
-        without.values(Quantity.INFESTATION, day),
-        chanceWorked(posterior.members()));
+        colony, treatment, before, after, reduction, usual, untreated, chanceWorked, wash);
+  }
+
+  /**
+   * The last day whose wash counts for a treatment: later, what has grown since weighs as much as
+   * what it left; and a further treatment would be judged with it.
+   */
+  private static LocalDate judgedUpTo(ColonyCase c, Control treatment) {
+    LocalDate end = treatment.to().plusDays(Shortfall.LATE);
+    return c.given().stream()
+        .map(Control::from)
+        .filter(d -> d.isAfter(treatment.from()) && d.isBefore(end))
+        .min(LocalDate::compareTo)
+        .orElse(end);
+  }
+
+  /** The last wash that counts for a treatment, the one after it at the least. */
+  private static Wash last(ColonyCase c, Control treatment, Wash after) {
+    LocalDate end = judgedUpTo(c, treatment);
+    return c.washes().stream()
+        .filter(w -> w.date().isAfter(after.date()) && !w.date().isAfter(end))
+        .reduce((a, b) -> b)
+        .orElse(after);
   }
 
   /** The last wash on or before the first day of a treatment. */
@@ -213,8 +271,20 @@ public record TreatmentCheck(
     return out;
   }
 
-  private static double chanceWorked(List<Member> members) {
-    return members.stream().filter(m -> m.success().get(m.success().size() - 1) >= HALF).count()
-        / (double) members.size();
+  /**
+   * The chance that the washes alone give, as if half of the usual strength or more had been as
+   * likely as not before them: otherwise washes that show nothing would lean to what was believed.
+   */
+  private static double chanceWorked(List<Member> members, double median) {
+    double after =
+        members.stream().filter(m -> m.success().get(m.success().size() - 1) >= HALF).count()
+            / (double) members.size();
+    double before =
+        1
+            - new NormalDistribution(null, Math.log(median), OPEN)
+                .cumulativeProbability(Math.log(HALF));
+    double worked = after / before;
+    double not = (1 - after) / (1 - before);
+    return worked / (worked + not);
   }
 }

@@ -11,6 +11,7 @@ import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
 import broodtide.decision.RuleTrial;
 import broodtide.decision.Shortfall;
+import broodtide.decision.TellingWash;
 import broodtide.decision.TreatmentCheck;
 import broodtide.decision.WashWorth;
 import broodtide.decision.Windows;
@@ -199,8 +200,17 @@ public final class DecisionFile {
     band(node.putObject("infestationUntreated"), Spread.of(check.untreated()));
     node.put("chanceOfHalfItsStrength", six(check.chanceWorked()));
     node.put("verdict", check.verdict().name());
+    check.telling().ifPresent(t -> telling(node.putObject("washThatWouldTell"), t));
     ArrayNode doubts = node.putArray("doubts");
     Shortfall.doubts(check).forEach(doubts::add);
+  }
+
+  private static void telling(ObjectNode node, TellingWash t) {
+    node.put("date", t.day().toString());
+    node.put("bees", t.bees());
+    node.put("workedUpTo", t.workedUpTo() < 0 ? null : (Integer) t.workedUpTo());
+    node.put("fellShortFrom", t.fellShortFrom() > t.bees() ? null : (Integer) t.fellShortFrom());
+    node.put("chance", six(t.chance()));
   }
 
   /**

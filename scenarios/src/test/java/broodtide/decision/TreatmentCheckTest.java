@@ -98,6 +98,18 @@ class TreatmentCheckTest {
         .anySatisfy(d -> assertThat(d).contains("too few"));
   }
 
+  /** A wash later than the one that judges it counts for it just as well. */
+  @Test
+  void aFurtherWashThatCountsIsReadToo() {
+    LocalDate[] two = {LocalDate.of(2026, 8, 1), LocalDate.of(2026, 9, 30)};
+    LocalDate[] three = {two[0], two[1], LocalDate.of(2026, 10, 20)};
+    TreatmentCheck fewer = judge(washed(1, 1.5, two));
+    TreatmentCheck more = judge(washed(1, 1.5, three));
+    assertThat(more.after()).isEqualTo(fewer.after());
+    assertThat(more.colony().washes()).hasSize(3);
+    assertThat(more.chanceWorked()).isNotEqualTo(fewer.chanceWorked());
+  }
+
   @Test
   void withoutAWashBeforeOrAfterItIsRefused() {
     assertThatThrownBy(() -> judge(washed(1, 1, LocalDate.of(2026, 8, 10))))

@@ -1,0 +1,108 @@
+package broodtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code worked} gives one answer, in words and in JSON, and no figure that speaks against it. */
+class WorkedAnswerTest {
+  private static final Map<String, String> WORDS =
+      Map.of(
+          "WORKED",
+          "Worked as expected:",
+          "FELL_SHORT",
+          "Fell short:",
+          "CANNOT_TELL",
+          "Cannot tell:");
+
+  @TempDir private Path folder;
+
+  private String worked(int before, int after) throws IOException {
+    Path washes = folder.resolve("washes.csv");
+    Files.writeString(
+        washes,
+        "date,colony,mites,bees\n2026-08-09,Left,"
+            + before
+            + ",300\n2026-09-05,Left,"
+            + after
+            + ",300\n");
+    Bench.Outcome r =
+        Bench.run(
+            "worked",
+            washes.toString(),
+            "--climate=temperate",
+            "--treated=2026-08-10",
+            "--with=formic-strips",
+            "--colonies=1024",
+            "--quiet",
+            "--out=" + folder.resolve("out"));
+    assertThat(r.code()).as(r.err()).isZero();
+    return r.out().replaceAll("\\s+", " ");
+  }
+
+  private JsonNode treatment() throws IOException {
+    return new ObjectMapper()
+        .readTree(folder.resolve("out/results.json").toFile())
+        .at("/colonies/0/treatment");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0", "1, 0", "11, 24", "27, 2", "20, 120"})
+  void oneAnswerInWordsAndJson(int before, int after) throws IOException {
+    String out = worked(before, after);
+    JsonNode json = treatment();
+    String verdict = json.path("verdict").asText();
+    assertThat(out).startsWith("Colony Left " + WORDS.get(verdict));
+    WORDS.forEach(
+        (other, words) -> {
+          if (!other.equals(verdict)) {
+            assertThat(out).doesNotContain(words);
+          }
+        });
+    double chance = json.path("chanceOfHalfItsStrength").asDouble();
+    if (verdict.equals("CANNOT_TELL")) {
+      assertThat(out)
+          .doesNotContain("took about", "chance by these washes", "half of its usual strength")
+          .containsAnyOf("A further wash of", "No further wash of");
+    } else {
+      assertThat(out).contains("took about").doesNotContain("further wash", "too few");
+      assertThat(chance)
+          .satisfiesAnyOf(
+              c -> assertThat(c).isGreaterThanOrEqualTo(0.9),
+              c -> assertThat(c).isLessThanOrEqualTo(0.1));
+    }
+  }
+
+  @Test
+  void countsWithoutAMiteCannotTell() throws IOException {
+    assertThat(worked(0, 0)).contains("Cannot tell: no mite was found before");
+    assertThat(treatment().path("verdict").asText()).isEqualTo("CANNOT_TELL");
+  }
+
+  @Test
+  void oneMiteBeforeAndNoneAfterIsTooLittleToSayThatItWorked() throws IOException {
+    worked(1, 0);
+    assertThat(treatment().path("verdict").asText()).isEqualTo("CANNOT_TELL");
+    JsonNode wash = treatment().path("washThatWouldTell");
+    if (!wash.isMissingNode()) {
+      assertThat(wash.path("chance").asDouble()).isBetween(0.2, 1.0);
+    }
+  }
+
+  @Test
+  void manyMitesBeforeAndHardlyAnyAfterTellAndManyMoreTellTheOpposite() throws IOException {
+    worked(27, 2);
+    assertThat(treatment().path("verdict").asText()).isEqualTo("WORKED");
+    worked(20, 120);
+    assertThat(treatment().path("verdict").asText()).isEqualTo("FELL_SHORT");
+  }
+}

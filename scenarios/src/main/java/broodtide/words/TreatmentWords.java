@@ -1,0 +1,228 @@
+package broodtide.words;
+
+import broodtide.assessment.Spread;
+import broodtide.decision.CountedEfficacy;
+import broodtide.decision.TellingWash;
+import broodtide.decision.TreatmentCheck;
+import broodtide.decision.TreatmentCheck.Verdict;
+import broodtide.wash.Interval;
+import broodtide.wash.Wash;
+import java.util.Optional;
+
+/**
+ * Whether a treatment worked, in plain sentences: one answer, and beside it only figures that bear
+ * it out. Where the washes cannot tell, no share is named as if they could.
+ */
+public final class TreatmentWords {
+  /** From this many times as many mites on, a share in hundredths is hard to read. */
+  private static final double MANY = 4;
+
+  private TreatmentWords() {}
+
+  /**
+   * {@return the answer alone, in a few words}
+   *
+   * @param verdict what the washes allow to be said
+   */
+  public static String answer(Verdict verdict) {
+    return switch (verdict) {
+      case WORKED -> "Worked as expected";
+      case FELL_SHORT -> "Fell short";
+      case CANNOT_TELL -> "Cannot tell";
+    };
+  }
+
+  /**
+   * {@return the answer with what it rests on, the season taken into account}
+   *
+   * @param check the treatment as its washes judge it
+   * @param control name of the control in the library
+   */
+  public static String verdict(TreatmentCheck check, String control) {
+    Verdict verdict = check.verdict();
+    String what = control + " from " + Plain.day(check.treatment().from());
+    String answer = answer(verdict) + ": ";
+    if (verdict == Verdict.CANNOT_TELL) {
+      return check.before().mites() == 0 && check.after().mites() == 0
+          ? answer
+              + "no mite was found before "
+              + what
+              + " or after it, which says nothing of what it did."
+          : answer + "these washes fit both: that " + what + " worked, and that it fell short.";
+    }
+    boolean worked = verdict == Verdict.WORKED;
+    double chance = worked ? check.chanceWorked() : 1 - check.chanceWorked();
+    return answer
+        + what
+        + " acted with "
+        + (worked ? "at least" : "less than")
+        + " half of its usual strength (chance by these washes "
+        + Digits.chance(chance)
+        + "). "
+        + taken(check);
+  }
+
+  private static String taken(TreatmentCheck check) {
+    Spread taken = Spread.of(check.reduction());
+    return "Untreated, the colony would have stood at about "
+        + Plain.level(Spread.of(check.untreated()).median())
+        + " mites per 100 bees on "
+        + Plain.day(check.after().date())
+        + "; against that the treatment took about "
+        + Digits.percent(taken.median())
+        + " of all mites (90 % interval "
+        + Digits.percent(taken.q05())
+        + " to "
+        + Digits.percent(taken.q95())
+        + "). At its usual strength it takes about "
+        + Digits.percent(Spread.of(check.usual()).median())
+        + " here.";
+  }
+
+  /**
+   * {@return which further wash would tell, or that none would; empty when the washes tell already}
+   *
+   * @param check the treatment as its washes judge it
+   */
+  public static Optional<String> whatWouldTell(TreatmentCheck check) {
+    if (check.verdict() != Verdict.CANNOT_TELL) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        check
+            .telling()
+            .map(TreatmentWords::telling)
+            .orElse(
+                "No further wash of up to "
+                    + TellingWash.MOST_BEES
+                    + " bees is likely to tell, or it is too late for one; what the colony's washes"
+                    + " show counts, whatever the treatment did."));
+  }
+
+  private static String telling(TellingWash t) {
+    String worked = t.workedUpTo() == 0 ? "no mite" : "up to " + mites(t.workedUpTo());
+    String fallen = mites(t.fellShortFrom()) + " or more";
+    boolean says = t.workedUpTo() >= 0;
+    boolean denies = t.fellShortFrom() <= t.bees();
+    return "A further wash of about "
+        + t.bees()
+        + " bees on "
+        + Plain.day(t.day())
+        + ", with nothing more done, would tell with a chance of "
+        + Digits.chance(t.chance())
+        + ": "
+        + (says ? worked + " would mean that it worked" : "")
+        + (says && denies ? ", " : "")
+        + (denies ? fallen + (says ? "" : " would mean") + " that it fell short" : "")
+        + ".";
+  }
+
+  private static String mites(int count) {
+    return count + (count == 1 ? " mite" : " mites");
+  }
+
+  /**
+   * {@return what the two counts alone say, the season left in}
+   *
+   * @param check the treatment as its washes judge it
+   * @param counted the share that they show; empty when no mite was found before
+   */
+  public static String counts(TreatmentCheck check, Optional<CountedEfficacy> counted) {
+    String seen = "Counts alone: " + spell(check.before()) + ", then " + spell(check.after());
+    if (counted.isEmpty()) {
+      return seen + ". With no mite before, they show no share.";
+    }
+    return seen
+        + ": "
+        + change(counted.get(), check.verdict(), "before")
+        + ". What the season did meanwhile is in that.";
+  }
+
+  /**
+   * {@return what a neighbour that was not treated adds}
+   *
+   * @param verdict what the washes allow to be said
+   * @param neighbour name of the neighbour
+   * @param against the share against it; empty when it cannot be worked out
+   */
+  public static String neighbour(
+      Verdict verdict, String neighbour, Optional<CountedEfficacy> against) {
+    return against
+        .map(
+            e ->
+                "Against the untreated neighbour "
+                    + neighbour
+                    + " (Henderson & Tilton 1955): "
+                    + change(e, verdict, "expected from it")
+                    + ". Two colonies differ by more than sampling, so the answer above does not"
+                    + " use it.")
+        .orElse(
+            "The neighbour "
+                + neighbour
+                + " or the colony had no mite in a wash that the comparison divides by, so there is"
+                + " none.");
+  }
+
+  private static String change(CountedEfficacy e, Verdict verdict, String base) {
+    String range = range(e.interval(), base);
+    if (verdict == Verdict.CANNOT_TELL) {
+      return range + " (90 % interval)";
+    }
+    String middle = range(new Interval(e.share(), e.share(), e.interval().level()), base);
+    return middle + " (90 % interval: " + range + ")";
+  }
+
+  /**
+   * {@return a range of the share of mites gone, said from fewer to more: {@code between 27 % fewer
+   * and 120 % more mites than before}}
+   *
+   * @param share from the least share gone to the most; below 0 for more mites, down to minus
+   *     infinity
+   * @param base what the mites are held against, for example {@code before}
+   */
+  static String range(Interval share, String base) {
+    double most = 1 - share.low();
+    if (Double.isInfinite(most)) {
+      return "anything from " + one(share.high(), base) + " upwards";
+    }
+    String from = amount(share.high());
+    String to = amount(share.low());
+    if (from.equals(to) && share.high() < 0 == share.low() < 0) {
+      // both ends read alike
+      return one(share.high(), base);
+    }
+    boolean fewestTimes = 1 - share.high() >= MANY;
+    if (most >= MANY) {
+      return fewestTimes
+          ? "between " + from + " and " + to + " times as many mites as " + base
+          : "between " + one(share.high(), base) + " and " + to + " times as many";
+    }
+    if (share.low() >= 0) {
+      return "between " + to + " and " + from + " fewer mites than " + base;
+    }
+    return share.high() < 0
+        ? "between " + from + " and " + to + " more mites than " + base
+        : "between " + from + " fewer and " + to + " more mites than " + base;
+  }
+
+  private static String one(double share, String base) {
+    if (1 - share >= MANY) {
+      return amount(share) + " times as many mites as " + base;
+    }
+    return share == 0
+        ? "as many mites as " + base
+        : amount(share) + (share < 0 ? " more" : " fewer") + " mites than " + base;
+  }
+
+  private static String amount(double share) {
+    return 1 - share >= MANY ? Digits.two(1 - share) : Digits.percent(Math.abs(share));
+  }
+
+  private static String spell(Wash w) {
+    return w.mites()
+        + (w.mites() == 1 ? " mite in " : " mites in ")
+        + Math.round(w.beesOrAssumed())
+        + " bees on "
+        + Plain.shortDay(w.date());
+  }
+}
