@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
@@ -62,7 +63,7 @@ final class CompareCommand implements Callable<Integer> {
       throw new Refusal("--with and --plan cannot stand together: a plan names its own controls");
     }
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new Playing(desk, run, "compare")
         .play(cases, c -> named.isEmpty() ? plans(c, cases.study(), control) : withWait(named));

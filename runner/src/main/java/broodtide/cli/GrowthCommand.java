@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
 import broodtide.terminal.Table;
@@ -53,7 +54,8 @@ final class GrowthCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    CaseReader.Cases cases =
+        new CaseReader(desk, colony).lookingBack("growth", Horizon::winterBees);
     Map<String, GrowthFit> fits = new LinkedHashMap<>();
     for (ColonyCase c : cases.cases()) {
       fits.put(c.colony(), GrowthFit.of(c.washes(), treated, GrowthFit.USUAL_LEVEL));
