@@ -163,7 +163,8 @@ final class WorthCommand implements Callable<Integer> {
 
   /** What is "now" on the day of the wash is not now today. */
   private static Plan onThatDay(Plan plan, LocalDate day) {
-    return new Plan(plan.name().replaceAll(" now$", " on " + Plain.shortDay(day)), plan.controls());
+    return new Plan(
+        plan.name().replaceAll(" now(?= |$)", " on " + Plain.shortDay(day)), plan.controls());
   }
 
   private static void say(WashWorth best, List<WashWorth> all, Deciding out) {
