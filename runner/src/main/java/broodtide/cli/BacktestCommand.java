@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
@@ -37,7 +38,8 @@ final class BacktestCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    CaseReader.Cases cases =
+        new CaseReader(desk, colony).lookingBack("backtest", Horizon::winterBees);
     MemoryCheck.check(
         cases.cases(),
         run.effort().particles(),

@@ -1,19 +1,14 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.StudyPriors;
-import broodtide.assessment.YearStages;
-import broodtide.catalog.Assumptions;
+import broodtide.assessment.ColonyCases;
+import broodtide.assessment.Horizon;
+import broodtide.assessment.Place;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.Referred;
 import broodtide.catalog.Surroundings;
 import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
-import broodtide.engine.ColonyModel;
-import broodtide.fit.Priors;
-import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
-import broodtide.mite.Immigration;
 import broodtide.season.Climate;
 import broodtide.study.LookalikeNames;
 import broodtide.study.Studies;
@@ -24,31 +19,25 @@ import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
 import java.io.IOException;
-import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
-  /** Years that can be looked ahead from the day of decision. */
-  private static final int MOST_YEARS = 3;
-
   private final Desk desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
 
   /** Where each colony was first named: in the study, or in the table of washes. */
   private final Map<String, String> places = new LinkedHashMap<>();
-
-  private Optional<TreatmentFile> treatments = Optional.empty();
 
   CaseReader(Desk desk, ColonyOptions options) {
     this.desk = desk;
@@ -69,20 +58,74 @@ final class CaseReader {
     }
   }
 
-  /** Reads everything the options name. */
+  /** Reads everything the options name; all colonies are decided on one day. */
   Cases read(Horizon horizon) {
     if (options.study != null) {
       options.saidByStudy().ifPresent(CaseReader::refuse);
-      return ofStudy(Studies.named(options.study.toString()), horizon);
+      return ofStudy(Studies.named(options.study.toString()));
     }
-    String file =
-        options
-            .washes()
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        "give a table of washes or --study FILE; 'broodtide study new DIR' writes"
-                            + " examples of both"));
+    Place place = place();
+    Map<String, List<Wash>> washes = washes(tableOfWashes());
+    Map<String, List<Control>> given = given(washes.keySet());
+    LocalDate now =
+        options.decideOn == null ? ColonyCases.decisionDate(washes, given) : options.decideOn;
+    List<ColonyCase> cases =
+        ColonyCases.ofWashes(place, only(washes), given, Optional.of(now), until(horizon));
+    notes.add(
+        decided(
+            now,
+            options.decideOn == null
+                ? "the day after the newest wash or treatment; --decide-on changes it."
+                : "as --decide-on says."));
+    return new Cases(cases, Optional.empty(), notes);
+  }
+
+  /**
+   * Reads everything the options name for a command that looks back: each colony is taken on the
+   * day after its own last wash or treatment.
+   *
+   * @param command its name
+   */
+  Cases lookingBack(String command, Horizon horizon) {
+    if (options.decideOn != null) {
+      throw new Refusal(
+          "--decide-on has no place in '"
+              + command
+              + "', which looks back and decides nothing; leave it out");
+    }
+    if (options.study != null) {
+      return read(horizon);
+    }
+    Place place = place();
+    Map<String, List<Wash>> washes = washes(tableOfWashes());
+    Map<String, List<Control>> given = given(washes.keySet());
+    List<ColonyCase> cases = new ArrayList<>();
+    only(washes)
+        .forEach(
+            (colony, taken) ->
+                cases.addAll(
+                    ColonyCases.ofWashes(
+                        place, Map.of(colony, taken), given, Optional.empty(), until(horizon))));
+    return new Cases(cases, Optional.empty(), notes);
+  }
+
+  private static String decided(LocalDate now, String why) {
+    return "Decision date: " + Plain.day(now) + ", " + why;
+  }
+
+  private String tableOfWashes() {
+    return options
+        .washes()
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    "give a table of washes or --study FILE; 'broodtide study new DIR' writes"
+                        + " examples of both"));
+  }
+
+  /** The place that the options name. */
+  private Place place() {
+    tableOfWashes();
     if (options.climate == null) {
       throw new Refusal(
           "say where the colony stands with --climate NAME; known are "
@@ -90,49 +133,23 @@ final class CaseReader {
     }
     Climate climate = Catalog.climate(options.climate);
     Surroundings around = surroundings(options.neighbours == null ? "sparse" : options.neighbours);
-    Immigration arrivals = around.immigration(Assumptions.usual());
-    ColonyModel model =
-        options.dated(
-            ColonyModel.in(options.south ? climate.inSouth() : climate)
-                .with(options.south ? arrivals.inSouth() : arrivals));
     if (options.neighbours == null) {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
     ThresholdSet thresholds =
         ThresholdLibrary.find(
             options.threshold == null ? ThresholdLibrary.usual() : options.threshold);
-    List<ColonyCase> cases = new ArrayList<>();
-    Map<String, List<Wash>> washes = washes(file);
-    readGiven(washes.keySet());
-    for (Map.Entry<String, List<Wash>> c : only(washes).entrySet()) {
-      List<Wash> taken = c.getValue();
-      List<Control> given = given(c.getKey());
-      LocalDate now = dayAfter(taken.get(taken.size() - 1).date(), given);
-      LocalDate until =
-          options.until == null ? horizon.of(new YearStages(model.climate()), now) : options.until;
-      cases.add(
-          new ColonyCase(
-              c.getKey(),
-              model,
-              start(taken.get(0).date(), given),
-              now,
-              checked("--until", until, now),
-              taken,
-              given,
-              thresholds,
-              Priors.defaults()));
-    }
-    notes.add(decided(cases));
-    return new Cases(cases, Optional.empty(), notes);
+    return dated(Place.of(climate, options.south, around, thresholds));
   }
 
-  /** Plans begin after the last wash, which may be long ago. */
-  private static String decided(List<ColonyCase> cases) {
-    return cases.size() == 1
-        ? "Plans begin on the day after the last wash or treatment: "
-            + Plain.day(cases.get(0).now())
-            + "."
-        : "Plans begin on the day after each colony's last wash or treatment.";
+  /** With the beekeeper's own dates in place of the climate's, where they are given. */
+  private Place dated(Place place) {
+    return place.dated(
+        Optional.ofNullable(options.supers), Optional.ofNullable(options.winterBees));
+  }
+
+  private Horizon until(Horizon usual) {
+    return options.until == null ? usual : Horizon.on(options.until);
   }
 
   private static void refuse(String option) {
@@ -142,81 +159,27 @@ final class CaseReader {
             + " of the two out");
   }
 
-  /** The usual last day to look at. */
-  @FunctionalInterface
-  interface Horizon {
-    LocalDate of(YearStages stages, LocalDate now);
-
-    /** When the winter bees of the next winter have been raised. */
-    static LocalDate winterBees(YearStages stages, LocalDate now) {
-      return stages.raised(now);
-    }
-
-    /** The next spring, when a colony has the fewest bees and shows whether it came through. */
-    static LocalDate spring(YearStages stages, LocalDate now) {
-      return stages.springLow(ColonyModel.in(stages.climate()), now).day();
-    }
-  }
-
   /** Reads everything that a study and the options name. */
-  Cases ofStudy(Study study, Horizon horizon) {
+  Cases ofStudy(Study study) {
     String name = study.colony().name();
-    Map<String, List<Wash>> byColony = studyWashes(study);
-    List<String> alike = LookalikeNames.between(Map.of(name, "the study"), places);
-    notes.addAll(alike);
+    Map<String, List<Wash>> washes = studyWashes(study);
+    notes.addAll(LookalikeNames.between(Map.of(name, "the study"), places));
     places.put(name, "the study");
-    readGiven(Set.of(name));
-    List<Wash> taken = byColony.getOrDefault(study.colony().name(), List.of());
-    if (taken.isEmpty() && study.colony().infestation().isEmpty()) {
-      throw new Refusal(
-          "the study \""
-              + study.title()
-              + "\" has no washes of colony \""
-              + study.colony().name()
-              + "\" and no infestation; give one of them"
-              + (byColony.isEmpty()
-                  ? ""
-                  : "; the table of washes has " + String.join(", ", byColony.keySet()))
-              + (alike.isEmpty() ? "" : ". " + String.join(" ", alike)));
-    }
-    if (!taken.isEmpty() && taken.get(0).date().isBefore(study.start())) {
-      throw new OutOfRange(
-          "date of the first wash of colony \"" + study.colony().name() + "\"",
-          taken.get(0).date().toString(),
-          "the study's start, "
-              + study.start()
-              + ", or later; set \"start\" of the study to an earlier day or take the wash out");
-    }
-    List<Control> further = given(study.colony().name());
-    List<Control> given = new ArrayList<>(study.given());
-    given.addAll(further);
-    if (start(study.start(), further).isBefore(study.start())) {
-      throw new OutOfRange(
-          "--given",
-          start(study.start(), further).toString(),
-          "treatments from the study's start, "
-              + study.start()
-              + ", onwards; what the study says of the colony holds on that day");
-    }
-    LocalDate now =
-        taken.isEmpty()
-            ? dayAfter(study.start().minusDays(1), further)
-            : dayAfter(taken.get(taken.size() - 1).date(), further);
-    LocalDate until = options.until == null ? study.until() : options.until;
-    Priors priors = StudyPriors.of(study);
+    List<Control> further = given(Set.of(name)).getOrDefault(name, List.of());
+    Place place = dated(Place.of(study));
     ColonyCase c =
-        new ColonyCase(
-            study.colony().name(),
-            options.dated(study.model()),
-            study.start(),
-            now,
-            checked(options.until == null ? "\"until\" of the study" : "--until", until, now),
-            taken,
-            given,
+        ColonyCases.ofStudy(
+            study,
             options.threshold == null
-                ? study.thresholds().value()
-                : ThresholdLibrary.find(options.threshold),
-            priors);
+                ? place
+                : place.with(ThresholdLibrary.find(options.threshold)),
+            washes,
+            further,
+            Optional.ofNullable(options.decideOn),
+            Optional.ofNullable(options.until));
+    if (options.decideOn != null) {
+      notes.add(decided(c.now(), "as --decide-on says."));
+    }
     return new Cases(List.of(c), Optional.of(study), notes);
   }
 
@@ -224,14 +187,12 @@ final class CaseReader {
     if (options.washes().isPresent()) {
       return only(washes(options.washes().get()));
     }
-    if (study.washes().isEmpty()) {
-      return Map.of();
-    }
-    Referred<Source> attached = study.washes().get();
-    try (InputStream in = attached.value().open()) {
-      return noted(WashFile.read(in, attached.written(), LocalDate.now(desk.clock())));
+    try {
+      return ColonyCases.attached(study, LocalDate.now(desk.clock()))
+          .map(this::noted)
+          .orElse(Map.of());
     } catch (IOException e) {
-      throw UserFile.cannotRead(attached.written(), e);
+      throw UserFile.cannotRead(study.washes().orElseThrow().written(), e);
     }
   }
 
@@ -247,10 +208,10 @@ final class CaseReader {
     return noted(UserFile.read(name, "the table of washes", in -> WashFile.read(in, name, today)));
   }
 
-  /** Reads the table of treatments, when there is one. */
-  private void readGiven(Set<String> colonies) {
+  /** What the table of treatments, when there is one, says of these colonies. */
+  private Map<String, List<Control>> given(Set<String> colonies) {
     if (options.given == null) {
-      return;
+      return Map.of();
     }
     String name = options.given.toString();
     LocalDate today = LocalDate.now(desk.clock());
@@ -260,26 +221,7 @@ final class CaseReader {
     notes.addAll(file.unused(colonies));
     notes.addAll(
         LookalikeNames.between(LookalikeNames.lines(file.colonies(), " of " + name), places));
-    treatments = Optional.of(file);
-  }
-
-  private List<Control> given(String colony) {
-    return treatments.map(t -> t.of(colony)).orElse(List.of());
-  }
-
-  /** The first day that is followed: no later than the first treatment. */
-  private static LocalDate start(LocalDate first, List<Control> given) {
-    return Stream.concat(Stream.of(first), given.stream().map(Control::from))
-        .min(Comparator.naturalOrder())
-        .orElse(first);
-  }
-
-  /** The day after the last wash and the beginning of the last treatment. */
-  private static LocalDate dayAfter(LocalDate last, List<Control> given) {
-    return Stream.concat(Stream.of(last), given.stream().map(Control::from))
-        .max(Comparator.naturalOrder())
-        .orElse(last)
-        .plusDays(1);
+    return colonies.stream().collect(Collectors.toMap(Function.identity(), file::of));
   }
 
   private Map<String, List<Wash>> noted(WashFile file) {
@@ -300,23 +242,6 @@ final class CaseReader {
           KnownWords.allowed(options.colony, List.copyOf(all.keySet())));
     }
     return Map.of(options.colony, one);
-  }
-
-  private static LocalDate checked(String field, LocalDate until, LocalDate now) {
-    String decision = now + ", the day of decision";
-    if (!until.isAfter(now)) {
-      throw new OutOfRange(field, until.toString(), "a day after " + decision);
-    }
-    if (until.isAfter(now.plusYears(MOST_YEARS))) {
-      throw new OutOfRange(
-          field,
-          until.toString(),
-          now.plusYears(MOST_YEARS)
-              + " at the latest, three years after "
-              + decision
-              + "; --until gives an earlier day");
-    }
-    return until;
   }
 
   private static Surroundings surroundings(String word) {

@@ -1,7 +1,5 @@
 package broodtide.cli;
 
-import broodtide.engine.ColonyModel;
-import broodtide.season.Climate;
 import broodtide.season.YearSpan;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -90,6 +88,14 @@ final class ColonyOptions {
               + " after where the winter is judged too.")
   @Nullable LocalDate until;
 
+  @Option(
+      names = "--decide-on",
+      paramLabel = "DATE",
+      description =
+          "The day of decision, from which plans run, for all colonies. Default: the day after the"
+              + " newest wash or treatment of the tables; for a study, of its colony.")
+  @Nullable LocalDate decideOn;
+
   /** The first option given that a study says itself, by its name. */
   Optional<String> saidByStudy() {
     return climate != null
@@ -99,17 +105,6 @@ final class ColonyOptions {
             : neighbours != null
                 ? Optional.of("--neighbours")
                 : colony != null ? Optional.of("--colony") : Optional.empty();
-  }
-
-  /** A model with the beekeeper's own dates in place of the climate's, where they are given. */
-  ColonyModel dated(ColonyModel model) {
-    Climate usual = model.climate();
-    return supers == null && winterBees == null
-        ? model
-        : model.with(
-            usual.with(
-                supers == null ? usual.supers() : supers,
-                winterBees == null ? usual.winterBees() : winterBees));
   }
 
   /** The table of washes, however it was given. */

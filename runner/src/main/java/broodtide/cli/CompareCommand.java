@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
@@ -10,7 +11,6 @@ import broodtide.study.Study;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,13 +22,16 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "Plans side by side.",
     description = {
-      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, treat"
-          + " late; or the plans of a study, or your own."
+      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, the same"
+          + " with oxalic acid in the broodless winter, treat late; or the plans of a study."
+          + " Your own stand beside them, or alone with --only."
     },
     footer = {
       "  broodtide compare washes.csv --climate temperate",
       "  broodtide compare washes.csv --climate temperate --with thymol",
       "  broodtide compare washes.csv --climate temperate \\",
+      "      --plan \"on 2026-08-05 with thymol\"",
+      "  broodtide compare washes.csv --climate temperate --only \\",
       "      --plan \"on 2026-08-05 with thymol\"",
       "  broodtide compare --study larkmeadow"
     })
@@ -41,16 +44,19 @@ final class CompareCommand implements Callable<Integer> {
       names = "--with",
       paramLabel = "CONTROL",
       completionCandidates = KnownWords.Controls.class,
-      description = "Lay this control at each of the three dates.")
+      description = "Lay this control at each of the dates of the usual plans.")
   private @Nullable String with;
 
   @Option(
       names = "--plan",
       paramLabel = "PLAN",
       description =
-          "A plan of your own beside waiting, like \"on 2026-08-05 with thymol and on 2026-12-20"
-              + " with oxalic-dribble\". May be repeated.")
+          "A plan of your own beside the usual ones, or those of the study, like \"on 2026-08-05"
+              + " with thymol and on 2026-12-20 with oxalic-dribble\". May be repeated.")
   private List<String> own = List.of();
+
+  @Option(names = "--only", description = "Lay the plans of --plan beside waiting alone.")
+  private boolean only;
 
   CompareCommand(Desk desk) {
     this.desk = desk;
@@ -61,19 +67,20 @@ final class CompareCommand implements Callable<Integer> {
     if (with != null && !own.isEmpty()) {
       throw new Refusal("--with and --plan cannot stand together: a plan names its own controls");
     }
+    if (only && own.isEmpty()) {
+      throw new Refusal("--only is for plans of your own; name them with --plan, or leave it out");
+    }
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new Playing(desk, run, "compare")
-        .play(cases, c -> named.isEmpty() ? plans(c, cases.study(), control) : withWait(named));
+        .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
   }
 
-  private static List<Plan> withWait(List<Plan> named) {
-    return Stream.concat(Stream.of(Plan.waiting(UsualPlans.WAIT)), named.stream()).toList();
-  }
-
-  private static List<Plan> plans(
-      ColonyCase c, Optional<Study> study, Optional<ControlTemplate> control) {
+  private List<Plan> plans(ColonyCase c, Optional<Study> study, Optional<ControlTemplate> control) {
+    if (only) {
+      return List.of(Plan.waiting(UsualPlans.WAIT));
+    }
     return control.isEmpty() && study.isPresent() ? study.get().plans() : UsualPlans.of(c, control);
   }
 }

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Horizon;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,7 +30,7 @@ final class DemoCommand implements Callable<Integer> {
   public Integer call() {
     ColonyOptions options = new ColonyOptions();
     options.study = Path.of(STUDY);
-    CaseReader.Cases cases = new CaseReader(desk, options).read(CaseReader.Horizon::spring);
+    CaseReader.Cases cases = new CaseReader(desk, options).read(Horizon::spring);
     return new Playing(desk, run, "demo")
         .opening(
             "An invented hobby apiary. It is late July, the honey is nearly ripe, and the last wash"

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Horizon;
 import broodtide.assessment.UsualPlans;
 import broodtide.control.Plan;
 import java.util.List;
@@ -30,7 +31,7 @@ final class ForecastCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
     return new Playing(desk, run, "forecast")
         .play(cases, c -> List.of(Plan.waiting(UsualPlans.WAIT)));
   }

@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.TreatmentDays;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
@@ -57,7 +58,8 @@ final class GrowthCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::winterBees);
+    CaseReader.Cases cases =
+        new CaseReader(desk, colony).lookingBack("growth", Horizon::winterBees);
     Map<String, GrowthFit> fits = new LinkedHashMap<>();
     Map<String, List<LocalDate>> treatments = new LinkedHashMap<>();
     for (ColonyCase c : cases.cases()) {

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.Spread;
 import broodtide.decision.MemoryNeed;
 import broodtide.decision.Rule;
@@ -101,7 +102,7 @@ final class RulesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Rule> given = rules.stream().map(RuleText::read).toList();
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     return new Deciding(desk, run, "rules")
         .decide(
             cases,

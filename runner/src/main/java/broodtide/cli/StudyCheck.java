@@ -49,8 +49,7 @@ final class StudyCheck {
     }
     ColonyOptions options = new ColonyOptions();
     options.study = Path.of(file);
-    CaseReader.Cases cases =
-        new CaseReader(desk, options).ofStudy(read(study), CaseReader.Horizon::winterBees);
+    CaseReader.Cases cases = new CaseReader(desk, options).ofStudy(read(study));
     washes = cases.cases().get(0).washes().size();
   }
 

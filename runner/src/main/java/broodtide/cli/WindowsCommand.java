@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
@@ -86,7 +87,7 @@ final class WindowsCommand implements Callable<Integer> {
   public Integer call() {
     List<ControlTemplate> templates = controls.stream().map(Catalog::control).toList();
     Outcome judged = OutcomeOption.named(outcome);
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     return new Deciding(desk, run, "windows")
         .decide(
             cases,

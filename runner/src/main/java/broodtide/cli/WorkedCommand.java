@@ -84,7 +84,8 @@ final class WorkedCommand implements Callable<Integer> {
     }
     String wanted = colony.colony;
     colony.colony = null;
-    CaseReader.Cases all = new CaseReader(desk, colony).read((stages, now) -> now.plusDays(1));
+    CaseReader.Cases all =
+        new CaseReader(desk, colony).lookingBack("worked", (stages, now) -> now.plusDays(1));
     Optional<ColonyCase> beside = beside(all);
     List<ColonyCase> judged =
         all.cases().stream()

@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
@@ -108,7 +109,7 @@ final class WorthCommand implements Callable<Integer> {
     if (bees < 50 || bees > 1000) {
       throw new Refusal("--bees is " + bees + "; allowed is 50 to 1000");
     }
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(CaseReader.Horizon::spring);
+    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     return new Deciding(desk, run, "worth")
         .decide(
             cases,
@@ -162,7 +163,8 @@ final class WorthCommand implements Callable<Integer> {
 
   /** What is "now" on the day of the wash is not now today. */
   private static Plan onThatDay(Plan plan, LocalDate day) {
-    return new Plan(plan.name().replaceAll(" now$", " on " + Plain.shortDay(day)), plan.controls());
+    return new Plan(
+        plan.name().replaceAll(" now(?= |$)", " on " + Plain.shortDay(day)), plan.controls());
   }
 
   private static void say(WashWorth best, List<WashWorth> all, Deciding out) {

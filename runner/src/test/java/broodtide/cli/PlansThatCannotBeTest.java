@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,6 +81,37 @@ class PlansThatCannotBeTest {
     assertThat(r.out()).contains("Left out: thymol 1 Apr", "thymol 25 Aug");
   }
 
+  @Test
+  void ownPlansStandBesideTheUsualOnesOrAlone() throws IOException {
+    Bench.Outcome beside = compare("on 2025-08-25 with thymol");
+    assertThat(beside.code()).as(beside.err()).isZero();
+    assertThat(beside.out())
+        .contains("cut drone comb", "+ oxalic", "oxalic-vapour", "thymol 25 Aug");
+    Bench.Outcome alone = compare("on 2025-08-25 with thymol", "--only");
+    assertThat(alone.code()).as(alone.err()).isZero();
+    assertThat(alone.out()).contains("wait", "thymol 25 Aug").doesNotContain("cut drone comb");
+  }
+
+  @Test
+  void onlyNeedsAPlan() {
+    Bench.Outcome r = Bench.run("compare", "--study", "late-wash", "--only");
+    assertThat(r.code()).isEqualTo(Main.BAD_INPUT);
+    assertThat(r.err()).contains("--only is for plans of your own");
+  }
+
+  @Test
+  void ownPlansStandBesideThoseOfAStudy() {
+    Bench.Outcome r =
+        Bench.run(
+            "compare",
+            "--study=late-wash",
+            "--plan=on 2025-09-01 with thymol",
+            "--colonies=64",
+            "--out=" + folder.resolve("out"));
+    assertThat(r.code()).as(r.err()).isZero();
+    assertThat(r.out()).contains("December alone", "thymol 1 Sep");
+  }
+
   private Bench.Outcome compare(String... plans) throws IOException {
     Path washes = folder.resolve("washes.csv");
     Files.writeString(washes, WASHES);
@@ -93,11 +125,10 @@ class PlansThatCannotBeTest {
       "--out",
       folder.resolve("out").toString()
     };
-    String[] all = Arrays.copyOf(call, call.length + 2 * plans.length);
-    for (int i = 0; i < plans.length; i++) {
-      all[call.length + 2 * i] = "--plan";
-      all[call.length + 2 * i + 1] = plans[i];
+    List<String> all = new ArrayList<>(List.of(call));
+    for (String plan : plans) {
+      all.add(plan.startsWith("--") ? plan : "--plan=" + plan);
     }
-    return Bench.run(all);
+    return Bench.run(all.toArray(String[]::new));
   }
 }

@@ -7,6 +7,7 @@ import broodtide.control.DroneCombRemoval;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
+import broodtide.measure.Unworkable;
 import broodtide.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,9 +16,10 @@ import java.util.Optional;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
- * harvest, treat late. For beekeepers who name no treatment, the first one of a short list, in the
- * order of their published efficacy and miticides that stay in wax last, that suits the warmth and
- * the supers of the day is taken; in the broodless time that is a dribble of oxalic acid.
+ * harvest, the same with oxalic acid in the broodless winter, treat late. For beekeepers who name
+ * no treatment, the first one of a short list, in the order of their published efficacy and
+ * miticides that stay in wax last, that suits the warmth and the supers of the day is taken; in the
+ * broodless time that is a dribble of oxalic acid, and its vapour is a plan beside it.
  */
 public final class UsualPlans {
   /** The plan that does nothing. */
@@ -26,15 +28,17 @@ public final class UsualPlans {
   private static final List<String> WITH_BROOD =
       List.of("thymol", "formic-slow", "formic-strips", "amitraz-strips");
   private static final String BROODLESS = "oxalic-dribble";
+  private static final String VAPOUR = "oxalic-vapour";
   private static final String DRONE_COMB = "drone-comb-part";
 
   private UsualPlans() {}
 
   /**
-   * {@return the plans that fit into the days ahead}
+   * {@return the plans that fit into the days ahead, at most seven}
    *
    * @param c the colony
-   * @param treatment the treatment to lay at each date; empty to choose by date
+   * @param treatment the treatment to lay at each date; empty to choose by date. The oxalic acid
+   *     that follows a late-summer treatment in winter stays a dribble.
    */
   public static List<Plan> of(ColonyCase c, Optional<ControlTemplate> treatment) {
     List<Plan> plans = new ArrayList<>();
@@ -42,14 +46,17 @@ public final class UsualPlans {
     droneComb(c).ifPresent(plans::add);
     YearStages stages = c.stages();
     LocalDate harvest = stages.afterHarvest(c.now());
-    treat("now", c.now(), c, treatment).ifPresent(plans::add);
-    if (harvest.isAfter(c.now().plusDays(2))) {
-      treat("after harvest", harvest, c, treatment).ifPresent(plans::add);
+    boolean ahead = harvest.isAfter(c.now().plusDays(2));
+    add("now", c.now(), c, treatment, plans);
+    if (!ahead) {
+      thenOxalic("now", c.now(), c, treatment).ifPresent(plans::add);
+    } else if (harvest.isBefore(c.until())) {
+      add("after harvest", harvest, c, treatment, plans);
+      thenOxalic("after harvest", harvest, c, treatment).ifPresent(plans::add);
     }
     late(c, stages, harvest)
         .filter(day -> day.isAfter(c.now()) && !day.equals(harvest))
-        .flatMap(day -> treat("late", day, c, treatment))
-        .ifPresent(plans::add);
+        .ifPresent(day -> add("late", day, c, treatment, plans));
     return List.copyOf(plans);
   }
 
@@ -60,13 +67,63 @@ public final class UsualPlans {
     return late.isBefore(c.until()) ? Optional.of(late) : Optional.empty();
   }
 
-  private static Optional<Plan> treat(
+  private static void add(
+      String when,
+      LocalDate day,
+      ColonyCase c,
+      Optional<ControlTemplate> treatment,
+      List<Plan> into) {
+    ControlTemplate chosen = treatment.orElseGet(() -> suited(day, c));
+    into.add(new Plan(chosen.name() + " " + when, List.of(chosen.at(day))));
+    if (treatment.isEmpty() && chosen.name().equals(BROODLESS)) {
+      into.add(new Plan(VAPOUR + " " + when, List.of(Catalog.control(VAPOUR).at(day))));
+    }
+  }
+
+  /** The same treatment, and a dribble of oxalic acid once the winter leaves no brood. */
+  private static Optional<Plan> thenOxalic(
       String when, LocalDate day, ColonyCase c, Optional<ControlTemplate> treatment) {
-    if (!day.isBefore(c.until())) {
+    YearStages stages = c.stages();
+    if (stages.raisedAlready(day)) {
       return Optional.empty();
     }
-    ControlTemplate chosen = treatment.orElseGet(() -> suited(day, c));
-    return Optional.of(new Plan(chosen.name() + " " + when, List.of(chosen.at(day))));
+    ControlTemplate first = treatment.orElseGet(() -> suited(day, c));
+    return stages
+        .broodless(stages.endOfWinterBees(day).plusDays(1))
+        .filter(winter -> winter.isBefore(c.until()))
+        .map(
+            winter ->
+                new Plan(
+                    first.name() + " " + when + " + oxalic",
+                    List.of(first.at(day), Catalog.control(BROODLESS).at(winter))));
+  }
+
+  /**
+   * {@return plans with a beekeeper's own after them; one of the own whose name is taken is marked
+   * as such, {@code thymol 5 Aug (own)}}
+   *
+   * @param plans the plans that there are
+   * @param own the beekeeper's own
+   * @throws Unworkable when one of the own is given twice
+   */
+  public static List<Plan> with(List<Plan> plans, List<Plan> own) {
+    List<Plan> all = new ArrayList<>(plans);
+    for (int i = 0; i < own.size(); i++) {
+      Plan plan = own.get(i);
+      if (own.subList(0, i).contains(plan)) {
+        throw new Unworkable("--plan gives " + plan.name() + " twice; leave one of the two out");
+      }
+      String name = plan.name();
+      for (int n = 1; taken(name, all); n++) {
+        name = plan.name() + (n == 1 ? " (own)" : " (own " + n + ")");
+      }
+      all.add(new Plan(name, plan.controls()));
+    }
+    return List.copyOf(all);
+  }
+
+  private static boolean taken(String name, List<Plan> plans) {
+    return plans.stream().anyMatch(p -> p.name().equals(name));
   }
 
   private static ControlTemplate suited(LocalDate day, ColonyCase c) {

@@ -121,7 +121,7 @@ class PlansSideBySideTest {
   @Test
   void usualPlansSuitTheDay() {
     List<Plan> plans = UsualPlans.of(colony, Optional.empty());
-    assertThat(plans).hasSize(5);
+    assertThat(plans).hasSize(7);
     assertThat(plans.get(0).controls()).isEmpty();
     for (Plan plan : plans) {
       assertThat(PlanCheck.of(plan, colony.model().climate()))
@@ -129,7 +129,7 @@ class PlansSideBySideTest {
           .noneMatch(s -> s.contains("outside its"));
     }
     List<Plan> thymol = UsualPlans.of(colony, Optional.of(Catalog.control("thymol")));
-    assertThat(thymol).filteredOn(p -> p.name().startsWith("thymol")).hasSize(3);
+    assertThat(thymol).filteredOn(p -> p.name().startsWith("thymol")).hasSize(4);
   }
 
   @Test

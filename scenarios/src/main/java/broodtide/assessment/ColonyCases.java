@@ -1,0 +1,278 @@
+package broodtide.assessment;
+
+import broodtide.catalog.Referred;
+import broodtide.control.Control;
+import broodtide.fit.Priors;
+import broodtide.forms.BadInput;
+import broodtide.forms.Source;
+import broodtide.measure.OutOfRange;
+import broodtide.measure.Unworkable;
+import broodtide.study.LookalikeNames;
+import broodtide.study.Study;
+import broodtide.study.WashFile;
+import broodtide.wash.Wash;
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The one way from washes or a study to the cases that all answers start from. What is asked of the
+ * same washes, at the same place, on the same decision date is then answered alike, from a command
+ * as from a program of one's own.
+ */
+public final class ColonyCases {
+  /** Years that can be looked ahead from the decision date. */
+  public static final int MOST_YEARS = 3;
+
+  private static final String UNTIL = "--until";
+
+  private ColonyCases() {}
+
+  /**
+   * {@return the decision date of an apiary for which none is named: the day after the newest wash
+   * or treatment of any of its colonies}
+   *
+   * @param washes washes of each colony, at least one in all
+   * @param given controls already carried out, of each colony
+   * @throws Unworkable when there is no wash
+   */
+  public static LocalDate decisionDate(
+      Map<String, List<Wash>> washes, Map<String, List<Control>> given) {
+    LocalDate newest =
+        washes.values().stream()
+            .flatMap(List::stream)
+            .map(Wash::date)
+            .max(Comparator.naturalOrder())
+            .orElseThrow(() -> new Unworkable("there is no wash; give at least one"));
+    List<Control> done =
+        washes.keySet().stream()
+            .flatMap(colony -> given.getOrDefault(colony, List.of()).stream())
+            .toList();
+    return dayAfter(newest, done);
+  }
+
+  /**
+   * {@return one case for each colony, in the order of the map; all are decided on one day}
+   *
+   * @param place where the colonies stand
+   * @param washes washes of each colony, at least one each, by date
+   * @param given controls already carried out, of each colony that had any
+   * @param decisionDate the day of decision; empty for {@link #decisionDate}
+   * @param horizon how far to look ahead
+   * @throws OutOfRange when a colony was washed or treated after the decision date, or the horizon
+   *     is not after it or more than {@link #MOST_YEARS} years away
+   * @throws Unworkable when a colony has no wash, or its days span too many years
+   */
+  public static List<ColonyCase> ofWashes(
+      Place place,
+      Map<String, List<Wash>> washes,
+      Map<String, List<Control>> given,
+      Optional<LocalDate> decisionDate,
+      Horizon horizon) {
+    LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, given));
+    LocalDate until = horizon.of(new YearStages(place.model().climate()), now);
+    checkUntil(UNTIL, until, now);
+    List<ColonyCase> cases = new ArrayList<>();
+    washes.forEach(
+        (colony, taken) -> {
+          if (taken.isEmpty()) {
+            throw new Unworkable("colony \"" + colony + "\" has no wash; give at least one");
+          }
+          List<Control> done = given.getOrDefault(colony, List.of());
+          checkPast(colony, now, taken, done);
+          cases.add(
+              new ColonyCase(
+                  colony,
+                  place.model(),
+                  start(taken.get(0).date(), done),
+                  now,
+                  until,
+                  taken,
+                  done,
+                  place.thresholds(),
+                  Priors.defaults()));
+        });
+    return List.copyOf(cases);
+  }
+
+  /**
+   * {@return the case of a study as it stands: its place, its own washes, what it says of the
+   * colony, and its last day}
+   *
+   * @param study the study
+   * @param today washes after this day are refused
+   * @throws BadInput when the table of washes that the study names is faulty
+   * @throws IOException when that table cannot be read
+   */
+  public static ColonyCase ofStudy(Study study, LocalDate today) throws IOException {
+    return ofStudy(
+        study,
+        Place.of(study),
+        attached(study, today).map(WashFile::byColony).orElse(Map.of()),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /**
+   * {@return the table of washes that a study names; empty when it names none}
+   *
+   * @param study the study
+   * @param today washes after this day are refused
+   * @throws BadInput when the table is faulty
+   * @throws IOException when it cannot be read
+   */
+  public static Optional<WashFile> attached(Study study, LocalDate today) throws IOException {
+    if (study.washes().isEmpty()) {
+      return Optional.empty();
+    }
+    Referred<Source> table = study.washes().get();
+    try (InputStream in = table.value().open()) {
+      return Optional.of(WashFile.read(in, table.written(), today));
+    }
+  }
+
+  /**
+   * {@return the case of a study}
+   *
+   * @param study says the colony, its first day, what was given, and what is believed of it
+   * @param place where it stands, as a rule {@link Place#of(Study)}
+   * @param washes washes by colony, of which those of the study's colony are taken
+   * @param further controls already carried out besides those of the study
+   * @param decisionDate the day of decision; empty for the day after the last wash or further
+   *     control, or the study's first day when there is neither
+   * @param until the last day to look at; empty for the study's
+   * @throws OutOfRange when a day comes before what it must follow
+   * @throws Unworkable when neither washes nor an infestation are known
+   */
+  public static ColonyCase ofStudy(
+      Study study,
+      Place place,
+      Map<String, List<Wash>> washes,
+      List<Control> further,
+      Optional<LocalDate> decisionDate,
+      Optional<LocalDate> until) {
+    String colony = study.colony().name();
+    List<Wash> taken = washes.getOrDefault(colony, List.of());
+    if (taken.isEmpty() && study.colony().infestation().isEmpty()) {
+      throw new Unworkable(nothingKnown(study, washes));
+    }
+    if (!taken.isEmpty() && taken.get(0).date().isBefore(study.start())) {
+      throw new OutOfRange(
+          "date of the first wash of colony \"" + colony + "\"",
+          taken.get(0).date().toString(),
+          "the study's start, "
+              + study.start()
+              + ", or later; set \"start\" of the study to an earlier day or take the wash out");
+    }
+    LocalDate first = start(study.start(), further);
+    if (first.isBefore(study.start())) {
+      throw new OutOfRange(
+          "--given",
+          first.toString(),
+          "treatments from the study's start, "
+              + study.start()
+              + ", onwards; what the study says of the colony holds on that day");
+    }
+    List<Control> given = Stream.concat(study.given().stream(), further.stream()).toList();
+    LocalDate last =
+        taken.isEmpty() ? study.start().minusDays(1) : taken.get(taken.size() - 1).date();
+    LocalDate now = decisionDate.orElse(dayAfter(last, further));
+    if (decisionDate.isPresent()) {
+      if (now.isBefore(study.start())) {
+        throw decision(now, study.start(), "with which the study begins");
+      }
+      checkPast(colony, now, taken, given);
+    }
+    LocalDate end = until.orElse(study.until());
+    checkUntil(until.isPresent() ? UNTIL : "\"until\" of the study", end, now);
+    return new ColonyCase(
+        colony,
+        place.model(),
+        study.start(),
+        now,
+        end,
+        taken,
+        given,
+        place.thresholds(),
+        StudyPriors.of(study));
+  }
+
+  private static String nothingKnown(Study study, Map<String, List<Wash>> washes) {
+    String colony = study.colony().name();
+    Map<String, String> others = new TreeMap<>();
+    washes.keySet().forEach(name -> others.put(name, "the table of washes"));
+    List<String> alike = LookalikeNames.between(Map.of(colony, "the study"), others);
+    return "the study \""
+        + study.title()
+        + "\" has no washes of colony \""
+        + colony
+        + "\" and no infestation; give one of them"
+        + (washes.isEmpty()
+            ? ""
+            : "; the table of washes has " + String.join(", ", washes.keySet()))
+        + (alike.isEmpty() ? "" : ". " + String.join(" ", alike));
+  }
+
+  /** What is known on the day of decision was seen or done by then. */
+  private static void checkPast(
+      String colony, LocalDate now, List<Wash> washes, List<Control> given) {
+    for (Wash wash : washes) {
+      if (wash.date().isAfter(now)) {
+        LocalDate last = washes.get(washes.size() - 1).date();
+        throw decision(now, last, "the day of the last wash of colony \"" + colony + "\"");
+      }
+    }
+    for (Control done : given) {
+      if (done.from().isAfter(now)) {
+        throw decision(
+            now,
+            done.from(),
+            "the day on which colony \"" + colony + "\" was given " + done.name());
+      }
+    }
+  }
+
+  private static OutOfRange decision(LocalDate now, LocalDate earliest, String what) {
+    return new OutOfRange(
+        "--decide-on", now.toString(), earliest + " or later, " + what + "; give a later day");
+  }
+
+  private static void checkUntil(String field, LocalDate until, LocalDate now) {
+    String decision = now + ", the day of decision";
+    if (!until.isAfter(now)) {
+      throw new OutOfRange(field, until.toString(), "a day after " + decision);
+    }
+    if (until.isAfter(now.plusYears(MOST_YEARS))) {
+      throw new OutOfRange(
+          field,
+          until.toString(),
+          now.plusYears(MOST_YEARS)
+              + " at the latest, three years after "
+              + decision
+              + "; --until gives an earlier day");
+    }
+  }
+
+  /** The first day that is followed: no later than the first treatment. */
+  private static LocalDate start(LocalDate first, List<Control> given) {
+    return Stream.concat(Stream.of(first), given.stream().map(Control::from))
+        .min(Comparator.naturalOrder())
+        .orElse(first);
+  }
+
+  /** The day after the last wash and the beginning of the last treatment. */
+  private static LocalDate dayAfter(LocalDate last, List<Control> given) {
+    return Stream.concat(Stream.of(last), given.stream().map(Control::from))
+        .max(Comparator.naturalOrder())
+        .orElse(last)
+        .plusDays(1);
+  }
+}
