@@ -22,7 +22,9 @@ public final class Streams {
     /** Invented data. */
     SIMULATE,
     /** The scoops of washes that a rule asks for. */
-    RULE_WASHES
+    RULE_WASHES,
+    /** Data drawn again from themselves, to see how far a figure rests on chance. */
+    BOOTSTRAP
   }
 
   /**

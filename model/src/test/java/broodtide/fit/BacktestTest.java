@@ -4,6 +4,7 @@ import static broodtide.fit.Invented.four;
 import static broodtide.fit.Invented.strips;
 import static broodtide.fit.Invented.wash;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import broodtide.control.Control;
 import broodtide.engine.Progress;
@@ -49,6 +50,27 @@ class BacktestTest {
       assertThat(b.noChange().atMost(y)).isEqualTo(a.noChange().atMost(y));
       assertThat(b.exponential().atMost(y)).isEqualTo(a.exponential().atMost(y));
     }
+  }
+
+  /** No mites forecast for sure, and no mites forecast with a chance of one half. */
+  @Test
+  void countsAreSharedBetweenTheirPartsOfTheForecast() {
+    CountDistribution sure = CountDistribution.mixture(new double[] {0}, new double[] {1});
+    CountDistribution one = CountDistribution.logNormalPoisson(Math.log(2), 0);
+    Backtest.Report report =
+        new Backtest.Report(
+            List.of(
+                new Backtest.Mark(wash(92, 0, 300), sure, one, one),
+                new Backtest.Mark(wash(92, 0, 300), one, one, one)));
+    // The first count takes up all of its forecast, the second the lower half.
+    assertThat(report.places(4)[0]).isCloseTo(0.25 + 0.5, within(1e-6));
+    assertThat(report.places(4)[1]).isCloseTo(0.25 + 0.5, within(1e-6));
+    assertThat(report.places(4)[2]).isCloseTo(0.25, within(1e-6));
+    assertThat(report.places(4)[3]).isCloseTo(0.25, within(1e-6));
+    Skill skill = Skill.of(report, Backtest.Mark::noChange, 1);
+    // The first forecast scores 0 and the second as the baseline does: half of it in all.
+    assertThat(skill.value()).isCloseTo(0.5, within(1e-12));
+    assertThat(skill.range().low()).as("one colony").isEqualTo(skill.range().high());
   }
 
   @Test

@@ -36,10 +36,10 @@ public final class ForecastCheck {
    * @param heading what stands above
    * @param pairs forecasts with what came; one or more
    * @param ranks forecasts by the part of them that the count fell in, lowest first, as many parts
-   *     as wished
+   *     as wished; a count that straddles parts is shared between them
    * @param skills skill against each other way
    */
-  public static Figure of(Heading heading, List<Pair> pairs, int[] ranks, List<Skill> skills) {
+  public static Figure of(Heading heading, List<Pair> pairs, double[] ranks, List<Skill> skills) {
     Figure.some(heading, pairs);
     Figure.some(heading, skills);
     if (ranks.length < 2) {
@@ -80,12 +80,12 @@ public final class ForecastCheck {
     return Facet.of("Forecast against count", x, Axis.around("mites forecast", most), marks);
   }
 
-  private static Facet ranks(int[] ranks) {
+  private static Facet ranks(double[] ranks) {
     int n = ranks.length;
-    double even = (double) Arrays.stream(ranks).sum() / n;
+    double even = Arrays.stream(ranks).sum() / n;
     double[] left = IntStream.range(0, n).mapToDouble(i -> 100.0 * i / n).toArray();
     double[] right = IntStream.range(0, n).mapToDouble(i -> 100.0 * (i + 1) / n - 0.6).toArray();
-    double[] high = Arrays.stream(ranks).asDoubleStream().toArray();
+    double[] high = ranks.clone();
     double most = Math.max(even, Arrays.stream(high).max().orElse(1));
     return Facet.of(
         "Where counts fell in their forecasts",

@@ -1,25 +1,28 @@
 package broodtide.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
  * Rules for treating: losses against treatments, with the edge of those that no other rule beats in
- * both, and beside it how often each treats in vain or too late.
+ * both, and below it how often each treats in vain or too late.
  */
 public final class RuleTradeoff {
   /**
    * One rule.
    *
    * @param name its name
-   * @param treatments treatments in a year, middle value
+   * @param treatments treatments in a season, on average
    * @param treatmentRange range of these
-   * @param loss share of colonies lost, 0 to 1
+   * @param loss chance of loss, 0 to 1
    * @param lossRange range of it
-   * @param missed share of seasons that were lost without a treatment, 0 to 1
-   * @param needless share of treatments that were not needed, 0 to 1
+   * @param missed share of seasons in which a treatment was missed, 0 to 1; not a number where
+   *     nothing can be missed
+   * @param needless share of seasons with a treatment that was not needed, 0 to 1; not a number
+   *     where that cannot be told
    */
   public record Rule(
       String name,
@@ -67,14 +70,14 @@ public final class RuleTradeoff {
     Facet trade =
         Facet.of(
             "Losses against treatments",
-            Axis.around("treatments a year", 1.15 * most),
-            Axis.around("colonies lost, %", worst),
+            Axis.around("treatments a season", 1.15 * most),
+            Axis.around("chance of loss, %", worst),
             marks,
             words.toArray(new Facet.Words[0]));
     Facet errors =
         Facet.of(
             "Missed and needless",
-            Axis.numbers("%", 0, 100),
+            Axis.numbers("% of seasons", 0, 100),
             Axis.list(names),
             List.of(
                 bars(rules.stream().mapToDouble(Rule::missed).toArray(), 0.06, 0),
@@ -83,11 +86,11 @@ public final class RuleTradeoff {
         List.of(
             Legend.Sample.dot(Palette.line(0), "on the efficient edge"),
             Legend.Sample.dot(Palette.MUTED, "beaten by another rule"),
-            Legend.Sample.area(Palette.line(0), 0.9, "lost without a treatment"),
-            Legend.Sample.area(Palette.line(1), 0.9, "treated needlessly"));
+            Legend.Sample.area(Palette.line(0), 0.9, "seasons with a missed treatment"),
+            Legend.Sample.area(Palette.line(1), 0.9, "seasons with a needless one"));
     String best = Figure.list(edge.stream().map(Rule::name).toList());
     return Figure.of(
-        heading, List.of(trade, errors), 2, key, "On the efficient edge: " + best + ".");
+        heading, List.of(trade, errors), 1, key, "On the efficient edge: " + best + ".");
   }
 
   /** Rules that no other beats in both figures, by rising number of treatments. */
@@ -107,10 +110,10 @@ public final class RuleTradeoff {
   }
 
   private static Mark bars(double[] shares, double from, int colour) {
-    double[] zero = new double[shares.length];
-    double[] to = IntStream.range(0, shares.length).mapToDouble(i -> 100 * shares[i]).toArray();
-    double[] low = IntStream.range(0, shares.length).mapToDouble(i -> i + from).toArray();
-    double[] high = IntStream.range(0, shares.length).mapToDouble(i -> i + from + 0.28).toArray();
-    return Mark.bars(zero, to, low, high, Palette.line(colour), 0.9);
+    int[] known = IntStream.range(0, shares.length).filter(i -> shares[i] >= 0).toArray();
+    double[] to = Arrays.stream(known).mapToDouble(i -> 100 * shares[i]).toArray();
+    double[] low = Arrays.stream(known).mapToDouble(i -> i + from).toArray();
+    double[] high = Arrays.stream(known).mapToDouble(i -> i + from + 0.28).toArray();
+    return Mark.bars(new double[known.length], to, low, high, Palette.line(colour), 0.9);
   }
 }

@@ -12,7 +12,7 @@ public final class WorthPicture {
    *
    * @param date day of the wash
    * @param gain what it gains, in the unit of the axis; below 0 for a loss
-   * @param range 90 % range of it
+   * @param range what it lies between
    */
   public record Gain(LocalDate date, double gain, Range range) {}
 

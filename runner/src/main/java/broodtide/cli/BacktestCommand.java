@@ -7,12 +7,16 @@ import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
+import broodtide.report.BacktestPicture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,6 +32,8 @@ import picocli.CommandLine.Mixin;
     },
     footer = {"  broodtide backtest washes.csv --climate warm-temperate"})
 final class BacktestCommand implements Callable<Integer> {
+  private static final String PICTURE = "backtest";
+
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
@@ -45,7 +51,10 @@ final class BacktestCommand implements Callable<Integer> {
         run.effort().particles(),
         c -> MemoryNeed.ofBacktest(c, cases.cases().size()),
         "leave out the oldest washes");
-    Outputs outputs = run.outputs(cases, List.of(Outputs.RESULTS));
+    PictureFiles pictures = new PictureFiles(false, run.png);
+    List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
+    names.add(Outputs.RESULTS);
+    Outputs outputs = run.outputs(cases, names);
     List<Backtest.Colony> records = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
       records.add(new Backtest.Colony(c.colony(), c.start(), c.washes(), c.given()));
@@ -73,16 +82,20 @@ final class BacktestCommand implements Callable<Integer> {
             run.effort().particles(),
             cases.notes());
     file.add(cases.cases(), report);
+    pictures.add(PICTURE, "", BacktestPicture.of(report, run.seed));
+    Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
+    files.put(Outputs.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
+    pictures.lacking().ifPresent(desk.err()::println);
     if (run.json) {
       desk.out().print(file.text());
     } else {
       say(report, cases.notes());
     }
     desk.deliver();
-    outputs.write(Outputs.RESULTS, file.text());
+    outputs.write(files);
     if (!run.json && !run.quiet) {
-      String written = "Written to " + run.folder() + ": " + Outputs.RESULTS + ".";
-      desk.add(desk.terminal().wrap(written));
+      String written = "Written to " + run.folder() + ": " + String.join(", ", files.keySet());
+      desk.add(desk.terminal().wrap(written + "."));
     }
     return Main.OK;
   }

@@ -18,7 +18,7 @@ import picocli.CommandLine.ParseResult;
  */
 final class CommandWords {
   private static final Set<String> WITHOUT_WEIGHT =
-      Set.of("--out", "--threads", "--json", "--quiet", "--trace");
+      Set.of("--out", "--threads", "--json", "--png", "--quiet", "--trace");
 
   private CommandWords() {}
 

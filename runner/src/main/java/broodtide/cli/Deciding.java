@@ -33,7 +33,7 @@ final class Deciding {
     this.desk = desk;
     this.run = run;
     this.tool = tool;
-    this.pictures = new PictureFiles(false);
+    this.pictures = new PictureFiles(false, run.png);
   }
 
   /** What a tool does for one colony. */
@@ -61,7 +61,7 @@ final class Deciding {
   int decide(
       CaseReader.Cases cases, Function<ColonyCase, MemoryNeed> need, String lower, Tool work) {
     MemoryCheck.check(cases.cases(), run.effort().particles(), need, lower);
-    pictures = new PictureFiles(cases.cases().size() > 1);
+    pictures = new PictureFiles(cases.cases().size() > 1, run.png);
     List<String> names = new ArrayList<>(pictures.names(tool, cases.colonies()));
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);

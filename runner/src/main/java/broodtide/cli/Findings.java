@@ -42,7 +42,7 @@ final class Findings {
     notes = cases.notes();
     several = cases.cases().size() > 1;
     results = new ResultsFile(what, version, run.seed, effort.particles(), notes);
-    pictures = new PictureFiles(several);
+    pictures = new PictureFiles(several, run.png);
   }
 
   /** Takes in a colony. */

@@ -12,18 +12,25 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The pictures of a run as files, each as SVG and as PNG; on a machine without fonts as SVG alone.
+ * The pictures of a run as files: each as SVG, and as PNG too where the README names it so or the
+ * user asks; on a machine without fonts as SVG alone.
  */
 final class PictureFiles {
+  /** Pictures that are drawn as PNG unasked. */
+  private static final Set<String> ALSO_PNG = Set.of("compare", "forecast", "windows");
+
   private final boolean several;
+  private final boolean png;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private Optional<String> lacking = Optional.empty();
 
   /**
    * @param several whether there is more than one colony, whose names the files then bear
+   * @param png whether every picture is wanted as PNG too
    */
-  PictureFiles(boolean several) {
+  PictureFiles(boolean several, boolean png) {
     this.several = several;
+    this.png = png;
   }
 
   /**
@@ -35,7 +42,7 @@ final class PictureFiles {
   void add(String what, String colony, Picture picture) {
     String name = name(what, colony, files.keySet());
     files.put(name + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
-    if (lacking.isPresent()) {
+    if (lacking.isPresent() || !asPng(what)) {
       return;
     }
     try {
@@ -55,9 +62,15 @@ final class PictureFiles {
     for (String colony : colonies) {
       String name = name(what, colony, names);
       names.add(name + ".svg");
-      names.add(name + ".png");
+      if (asPng(what)) {
+        names.add(name + ".png");
+      }
     }
     return List.copyOf(names);
+  }
+
+  private boolean asPng(String what) {
+    return png || ALSO_PNG.contains(what);
   }
 
   private String name(String what, String colony, Set<String> taken) {

@@ -9,8 +9,10 @@ import broodtide.decision.RuleResult;
 import broodtide.decision.RuleText;
 import broodtide.decision.RuleTrial;
 import broodtide.decision.WashRound;
+import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.report.RulePicture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
@@ -142,6 +144,17 @@ final class RulesCommand implements Callable<Integer> {
             progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
     file.add(trial);
     say(trial, out);
+    if (!trial.results().isEmpty()) {
+      List<RuleResult> drawn = new ArrayList<>(trial.results());
+      Rule never = RuleText.read("never");
+      if (!played.contains(never)) {
+        // No rule at all is what every rule is held against, asked for or not.
+        RuleTrial.of(c, posterior, round, List.of(never), run.seed, workers, Progress.NONE)
+            .results()
+            .forEach(r -> drawn.add(0, r));
+      }
+      out.draw(c, RulePicture.of(trial, drawn));
+    }
   }
 
   private int mostWashes(ColonyCase c) {

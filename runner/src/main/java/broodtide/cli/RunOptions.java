@@ -56,6 +56,11 @@ final class RunOptions {
   @Option(names = "--threads", paramLabel = "N", description = "Threads. Default: all cores.")
   @Nullable Integer threads;
 
+  @Option(
+      names = "--png",
+      description = "Write every picture as PNG too, not only compare, forecast and windows.")
+  boolean png;
+
   @Option(names = "--quiet", description = "No progress and no list of files written.")
   boolean quiet;
 
@@ -77,7 +82,7 @@ final class RunOptions {
    * @throws broodtide.files.OutputRefused when one of them would replace something that it must not
    */
   Outputs outputs(CaseReader.Cases cases, List<String> names) {
-    List<Path> inputs = new ArrayList<>(named());
+    List<Path> inputs = new ArrayList<>(named(command()));
     if (cases.study().flatMap(Study::washes).map(Referred::value).orElse(null)
         instanceof Source.OnDisk washes) {
       inputs.add(washes.path());
@@ -85,10 +90,10 @@ final class RunOptions {
     return Outputs.into(folder(), command().name(), inputs, names);
   }
 
-  /** Every file that an option or a parameter names. */
-  private List<Path> named() {
+  /** Every file that an option or a parameter of a command names. */
+  static List<Path> named(CommandSpec command) {
     List<Path> files = new ArrayList<>();
-    for (ArgSpec arg : command().commandLine().getParseResult().matchedArgs()) {
+    for (ArgSpec arg : command.commandLine().getParseResult().matchedArgs()) {
       for (String value : arg.originalStringValues()) {
         try {
           Path path = Path.of(value);

@@ -6,7 +6,9 @@ import broodtide.assessment.CountReading;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
+import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
+import broodtide.report.CountPicture;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
@@ -16,9 +18,14 @@ import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -26,8 +33,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** What does one count say? */
 @Command(
@@ -45,7 +54,10 @@ final class WashCommand implements Callable<Integer> {
 
   private static final double MOST_RATE = 99;
 
+  private static final String PICTURE = "wash";
+
   private final Desk desk;
+  @Spec private @Nullable CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "MITES", description = "Mites counted.")
   private int mites;
@@ -104,6 +116,15 @@ final class WashCommand implements Callable<Integer> {
       description = "Hives in the apiary: says how many to wash for its mean.")
   private @Nullable Integer hives;
 
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Write a picture and results.json to this folder.")
+  private @Nullable Path out;
+
+  @Option(names = "--png", description = "Write the picture as PNG too.")
+  private boolean png;
+
   @Mixin private JsonOption as = new JsonOption();
 
   WashCommand(Desk desk) {
@@ -134,6 +155,8 @@ final class WashCommand implements Callable<Integer> {
     Climate place = Catalog.climate(climate);
     Climate year = south ? place.inSouth() : place;
     ThresholdSet held = ThresholdLibrary.find(threshold);
+    PictureFiles pictures = new PictureFiles(false, png);
+    Optional<Outputs> outputs = Optional.ofNullable(out).map(f -> folder(f, pictures));
     CountReading reading = CountReading.of(wash, year, held);
     Optional<CountOutlook> outlook;
     try (Workers workers = Workers.all()) {
@@ -141,8 +164,28 @@ final class WashCommand implements Callable<Integer> {
     }
     List<String> answer = as.json ? List.of(json(reading, outlook)) : words(reading, outlook);
     answer.forEach(desk.out()::println);
-    desk.out().flush();
+    desk.deliver();
+    outputs.ifPresent(to -> write(to, pictures, reading, json(reading, outlook)));
     return Main.OK;
+  }
+
+  private Outputs folder(Path folder, PictureFiles pictures) {
+    List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
+    names.add(Outputs.RESULTS);
+    CommandSpec command = Objects.requireNonNull(spec, "a command has a specification");
+    return Outputs.into(folder, command.name(), RunOptions.named(command), names);
+  }
+
+  private void write(Outputs to, PictureFiles pictures, CountReading reading, String json) {
+    pictures.add(PICTURE, "", CountPicture.of(reading));
+    pictures.lacking().ifPresent(desk.err()::println);
+    Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
+    files.put(Outputs.RESULTS, (json + "\n").getBytes(StandardCharsets.UTF_8));
+    to.write(files);
+    if (!as.json) {
+      String written = "Written to " + to.folder() + ": " + String.join(", ", files.keySet());
+      desk.add(desk.terminal().wrap(written + "."));
+    }
   }
 
   private List<String> words(CountReading reading, Optional<CountOutlook> outlook) {

@@ -12,6 +12,7 @@ import broodtide.decision.WashWorth;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
+import broodtide.report.WashWorthPicture;
 import broodtide.report.WindowPicture;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
@@ -158,7 +159,11 @@ final class WorthCommand implements Callable<Integer> {
     file.addWorth(c, worth);
     worth.stream()
         .max(Comparator.comparingDouble(WashWorth::gain))
-        .ifPresent(best -> say(best, worth, out));
+        .ifPresent(
+            best -> {
+              say(best, worth, out);
+              out.draw(c, WashWorthPicture.of(best, worth));
+            });
   }
 
   /** What is "now" on the day of the wash is not now today. */

@@ -157,7 +157,7 @@ final class InventedFigures {
     return ForecastCheck.of(
         new Heading("Forecasts were a little too high", "13 invented forecasts."),
         pairs,
-        new int[] {4, 3, 2, 1, 3},
+        new double[] {4, 3, 2, 1, 3},
         List.of(
             new ForecastCheck.Skill("same as last time", 0.32, new Range(0.1, 0.5)),
             new ForecastCheck.Skill("steady growth", -0.05, new Range(-0.2, 0.12))));

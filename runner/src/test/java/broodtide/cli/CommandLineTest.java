@@ -77,6 +77,23 @@ class CommandLineTest {
         .contains("the odds that the colony stands above the treatment threshold are");
   }
 
+  @Test
+  void oneCountIsDrawnWhenAFolderIsNamed() throws IOException {
+    String[] call =
+        ("wash 7 --bees 300 --date 2026-09-20 --climate cool-maritime --json --out " + out())
+            .split(" ");
+    Bench.Outcome r = Bench.run(call);
+    assertThat(r.code()).as(r.err()).isZero();
+    assertThat(files()).containsExactly("broodtide-files.json", "results.json", "wash.svg");
+    assertThat(folder.resolve("out/results.json")).hasContent(r.out());
+    double chance = new ObjectMapper().readTree(r.out()).path("chanceAboveThreshold").asDouble();
+    assertThat(Files.readString(folder.resolve("out/wash.svg")))
+        .contains("threshold: 3", Math.round(100 * chance) + " % above it");
+    Files.writeString(folder.resolve("out/wash.svg"), "mine");
+    assertThat(Bench.run(call).code()).isEqualTo(2);
+    assertThat(folder.resolve("out/wash.svg")).hasContent("mine");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

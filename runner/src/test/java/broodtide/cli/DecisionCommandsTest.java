@@ -20,6 +20,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,6 +100,25 @@ class DecisionCommandsTest {
             "21");
     assertThat(code).as("%s", err).isEqualTo(Main.OK);
     assertThat(out.toString()).contains("never", "2 washes").contains("Left out: rule \"on 2024");
+  }
+
+  /** Each picture is there as SVG and, when asked for, as PNG; no rule is among the rules. */
+  @ParameterizedTest
+  @ValueSource(strings = {"rules --rule 3_with_thymol", "worth --weeks 2,4", "backtest"})
+  void everyAnswerHasAPicture(String command) throws IOException {
+    List<String> words = Stream.of(command.split(" ")).map(w -> w.replace('_', ' ')).toList();
+    List<String> more = new ArrayList<>(words.subList(1, words.size()));
+    more.addAll(List.of("--colony", "Left"));
+    String name = words.get(0);
+    assertThat(run(name, more.toArray(String[]::new))).as("%s", err).isEqualTo(Main.OK);
+    String svg = Files.readString(folder.resolve("out/" + name + ".svg"));
+    assertThat(svg).startsWith("<svg").hasSizeLessThan(60_000);
+    assertThat(svg.contains("A: never")).isEqualTo(name.equals("rules"));
+    assertThat(folder.resolve("out/" + name + ".png")).doesNotExist();
+    more.add("--png");
+    assertThat(run(name, more.toArray(String[]::new))).as("%s", err).isEqualTo(Main.OK);
+    assertThat(folder.resolve("out/" + name + ".svg")).hasContent(svg);
+    assertThat(folder.resolve("out/" + name + ".png")).exists();
   }
 
   @Test

@@ -74,10 +74,11 @@ class SafeFilesTest {
     "compare, windows.svg",
     "compare, compare.png",
     "windows, windows.svg",
-    "worth, worth.png",
+    "worth, worth.svg",
     "rules, rules.svg",
     "worked, results.json",
     "backtest, results.json",
+    "backtest, backtest.svg",
     "backtest, broodtide-files.json"
   })
   void anInputIsNeverReplaced(String command, String name) throws IOException {

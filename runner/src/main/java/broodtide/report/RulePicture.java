@@ -1,0 +1,52 @@
+package broodtide.report;
+
+import broodtide.assessment.Spread;
+import broodtide.chart.Figure;
+import broodtide.chart.Heading;
+import broodtide.chart.Range;
+import broodtide.chart.RuleTradeoff;
+import broodtide.decision.RuleResult;
+import broodtide.decision.RuleTrial;
+import java.util.List;
+
+/** Rules for treating: what each loses and how often it treats. */
+public final class RulePicture {
+  private RulePicture() {}
+
+  /**
+   * {@return the picture}
+   *
+   * @param trial the colony that the rules were played for
+   * @param results one rule or more
+   */
+  public static Figure of(RuleTrial trial, List<RuleResult> results) {
+    List<RuleTradeoff.Rule> rules = results.stream().map(RulePicture::rule).toList();
+    String title =
+        rules.size() == 1
+            ? "How often \u201c" + rules.get(0).name() + "\u201d treats, and what it loses"
+            : "What each rule loses, and how often it treats for that";
+    return RuleTradeoff.of(
+        new Heading(
+            title,
+            "Colony "
+                + trial.colony().colony()
+                + ". Dots: means; bars: the middle half of the simulated colonies."),
+        rules);
+  }
+
+  private static RuleTradeoff.Rule rule(RuleResult r) {
+    return new RuleTradeoff.Rule(
+        r.rule().name(),
+        RuleResult.mean(r.treatments()),
+        range(r.treatments()),
+        RuleResult.mean(r.lost()),
+        range(r.lost()),
+        RuleResult.shareWithAny(r.misses()),
+        RuleResult.shareWithAny(r.needless()));
+  }
+
+  private static Range range(double[] byMember) {
+    Spread s = Spread.of(byMember);
+    return new Range(s.q25(), s.q75());
+  }
+}
