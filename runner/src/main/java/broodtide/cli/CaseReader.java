@@ -1,6 +1,8 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.control.Plan;
+import broodtide.assessment.UsualPlans;
 import broodtide.assessment.StudyPriors;
 import broodtide.assessment.YearStages;
 import broodtide.catalog.Assumptions;
@@ -66,6 +68,11 @@ final class CaseReader {
     /** Names of the colonies. */
     List<String> colonies() {
       return cases.stream().map(ColonyCase::colony).toList();
+    }
+
+    /** The plans that a colony is decided by: those of its study, or the usual ones. */
+    List<Plan> plans(ColonyCase c) {
+      return study.map(Study::plans).orElseGet(() -> UsualPlans.of(c, Optional.empty()));
     }
   }
 

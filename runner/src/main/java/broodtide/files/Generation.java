@@ -56,7 +56,6 @@ final class Generation implements AutoCloseable {
       }
     }
   }
-  }
 
   /**
    * Puts files in the place of the last generation.
