@@ -4,10 +4,12 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.Place;
+import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
 import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
+import broodtide.control.Plan;
 import broodtide.measure.OutOfRange;
 import broodtide.season.Climate;
 import broodtide.study.LookalikeNames;
@@ -55,6 +57,11 @@ final class CaseReader {
     /** Names of the colonies. */
     List<String> colonies() {
       return cases.stream().map(ColonyCase::colony).toList();
+    }
+
+    /** The plans that a colony is decided by: those of its study, or the usual ones. */
+    List<Plan> plans(ColonyCase c) {
+      return study.map(Study::plans).orElseGet(() -> UsualPlans.of(c, Optional.empty()));
     }
   }
 

@@ -2,6 +2,12 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
+import broodtide.assessment.UsualPlans;
+import broodtide.control.Plan;
+import broodtide.words.DecisionWords;
+import java.util.Optional;
 import broodtide.chart.Picture;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Progress;
@@ -28,6 +34,7 @@ final class Deciding {
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private final List<String> text = new ArrayList<>();
   private PictureFiles pictures;
+  private Function<ColonyCase, List<Plan>> plans = c -> UsualPlans.of(c, Optional.empty());
 
   Deciding(Desk desk, RunOptions run, String tool) {
     this.desk = desk;
@@ -61,6 +68,7 @@ final class Deciding {
   int decide(
       CaseReader.Cases cases, Function<ColonyCase, MemoryNeed> need, String lower, Tool work) {
     MemoryCheck.check(cases.cases(), run.effort().particles(), need, lower);
+    plans = cases::plans;
     pictures = new PictureFiles(cases.cases().size() > 1, run.png);
     List<String> names = new ArrayList<>(pictures.names(tool, cases.colonies()));
     names.add(Outputs.RESULTS);
@@ -114,6 +122,22 @@ final class Deciding {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
       return c.posterior(run.effort(), workers, line);
     }
+  }
+
+  /**
+   * Works out the decision that the colony's usual plans lead to, says it, and keeps it for the
+   * results.
+   */
+  Decision decision(
+      ColonyCase c, SeasonPosterior posterior, Workers workers, DecisionFile file) {
+    Comparison comparison =
+        watched(
+            "comparing plans for " + c.colony(),
+            line -> Comparison.of(c, posterior, plans.apply(c), workers, line));
+    Decision decision = Decision.of(comparison);
+    file.decided(c.colony(), decision);
+    DecisionWords.of(decision).forEach(this::say);
+    return decision;
   }
 
   /** Something done with progress drawn. */

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
 import broodtide.assessment.PlanRun;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
@@ -16,6 +17,7 @@ import broodtide.report.PlanTerminalTable;
 import broodtide.results.ColonyResult;
 import broodtide.terminal.Terminal;
 import broodtide.words.Answer;
+import broodtide.words.DecisionWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -132,6 +134,7 @@ final class Playing {
     out.add(terminal.strong("Colony " + comparison.colony().colony()));
     out.add(terminal.wrap(answer.sentence()));
     out.add(terminal.wrap(String.join(" ", answer.further())));
+    DecisionWords.of(Decision.of(comparison)).forEach(words -> out.add(terminal.wrap(words)));
     if (comparison.runs().size() > 1) {
       out.add("");
       out.add(terminal.table(PlanTerminalTable.of(comparison)).stripTrailing());

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,6 +54,8 @@ import picocli.CommandLine.Option;
       "      --rule never --rule '2 with formic-slow'"
     })
 final class RulesCommand implements Callable<Integer> {
+  private static final String NEVER = "never";
+
   private final Desk desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
@@ -116,13 +119,21 @@ final class RulesCommand implements Callable<Integer> {
                     mostWashes(c)),
             "wash less often with --every, look less far ahead with --until",
             (c, workers, file, out) ->
-                play(c, given.isEmpty() ? usual(c) : given, workers, file, out));
+                play(c, given.isEmpty() ? usual(c) : withNone(given), workers, file, out));
+  }
+
+  /** What no rule leads to is always beside the others. */
+  private static List<Rule> withNone(List<Rule> given) {
+    Rule never = RuleText.read(NEVER);
+    return given.stream().anyMatch(r -> r.name().equals(never.name()))
+        ? given
+        : Stream.concat(Stream.of(never), given.stream()).toList();
   }
 
   private List<Rule> usual(ColonyCase c) {
     LocalDate harvest = c.stages().afterHarvest(c.now());
     List<Rule> out = new ArrayList<>();
-    out.add(RuleText.read("never"));
+    out.add(RuleText.read(NEVER));
     for (String threshold : List.of("1", "3", "threshold")) {
       out.add(RuleText.read(threshold + " with " + with));
     }
@@ -142,6 +153,7 @@ final class RulesCommand implements Callable<Integer> {
         out.watched(
             "playing rules for " + c.colony(),
             progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
+    out.decision(c, posterior, workers, file);
     file.add(trial);
     say(trial, out);
     if (!trial.results().isEmpty()) {
@@ -173,7 +185,7 @@ final class RulesCommand implements Callable<Integer> {
         .ifPresent(best -> out.say(sentence(best, trial.results())));
     out.show(table(trial));
     ColonyCase c = trial.colony();
-    List<LocalDate> days = trial.round().days();
+    List<LocalDate> days = trial.days();
     out.mention(
         "Played from "
             + Plain.day(c.now())
@@ -238,7 +250,7 @@ final class RulesCommand implements Callable<Integer> {
 
   /** The wash days on which nothing can be missed or needless. */
   private static Optional<String> unjudged(RuleTrial trial) {
-    List<LocalDate> days = trial.round().days();
+    List<LocalDate> days = trial.days();
     ColonyCase c = trial.colony();
     long without = days.stream().filter(d -> c.thresholdOn(d).isEmpty()).count();
     if (without == 0) {

@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
+import broodtide.assessment.Decision;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
@@ -64,8 +65,8 @@ final class WindowsCommand implements Callable<Integer> {
               + " infestation (mites per 100 bees when they have been raised), lost (chance that"
               + " the colony is dead or too weak in spring). Default: ${DEFAULT-VALUE}.",
       completionCandidates = KnownWords.Outcomes.class,
-      defaultValue = "winter-brood")
-  private String outcome = "winter-brood";
+      defaultValue = "lost")
+  private String outcome = "lost";
 
   @Option(names = "--daily", description = "Try every day instead of every seventh.")
   private boolean daily;
@@ -111,12 +112,13 @@ final class WindowsCommand implements Callable<Integer> {
         out.watched(
             "trying start days for " + c.colony(),
             progress -> WindowSearch.of(c, tried, templates, starts, judged, workers, progress));
+    Decision decision = out.decision(c, posterior, workers, file);
     file.add(windows);
     if (posterior.members().size() > tried.members().size()) {
       out.mention(
           "Played with " + Digits.count(tried.members().size()) + " of the simulated colonies.");
     }
-    say(windows, out);
+    say(windows, decision, out);
     out.draw(c, WindowPicture.of(windows));
   }
 
@@ -148,9 +150,10 @@ final class WindowsCommand implements Callable<Integer> {
     return out;
   }
 
-  private static void say(Windows w, Deciding out) {
+  private static void say(Windows w, Decision decision, Deciding out) {
     Outcome o = w.outcome();
     WindowWords.of(w).forEach(out::say);
+    WindowWords.beyond(w, decision).ifPresent(out::say);
     if (w.best().isEmpty()) {
       out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }

@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
+import broodtide.assessment.Decision;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
@@ -72,15 +73,15 @@ final class WorthCommand implements Callable<Integer> {
       paramLabel = "OUTCOME",
       description = "What is judged: winter-brood, infestation or lost. Default: ${DEFAULT-VALUE}.",
       completionCandidates = KnownWords.Outcomes.class,
-      defaultValue = "winter-brood")
-  private String outcome = "winter-brood";
+      defaultValue = "lost")
+  private String outcome = "lost";
 
   @Option(
       names = "--cost",
       paramLabel = "X",
       description =
           "By how much a treatment must better the outcome to be worth its trouble: in 100 cells,"
-              + " mites per 100 bees, or in 100 colonies. Default: 5, 1 and 5.")
+              + " mites per 100 bees, or in 100 colonies. Default: 5, 1 and 2.")
   private @Nullable Double cost;
 
   @Option(
@@ -131,6 +132,8 @@ final class WorthCommand implements Callable<Integer> {
       Deciding out) {
     SeasonPosterior posterior = out.posterior(c, workers);
     List<Plan> today = UsualPlans.of(c, control);
+    Decision decision = out.decision(c, posterior, workers, file);
+    String preferred = decision.ranking().map(r -> r.best().plan().name()).orElse("");
     List<WashWorth> worth =
         out.watched(
             "weighing washes of " + c.colony(),
@@ -144,7 +147,7 @@ final class WorthCommand implements Callable<Integer> {
                           .map(p -> onThatDay(p, day))
                           .toList();
                   weighed.add(
-                      WashWorth.of(c, posterior, today, later, day, bees, judged, each, workers));
+                      WashWorth.of(c, posterior, today, later, day, bees, judged, each, preferred, workers));
                 }
                 line.at(i + 1, weeks.size());
               }

@@ -50,7 +50,7 @@ public enum Outcome {
    * Chance that the colony is lost: dead or too weak in spring, other causes than mites included,
    * when the look ahead reaches spring; else died out by its last day.
    */
-  LOST("lost", "chance that the colony is lost, %", 100, 0.05) {
+  LOST("lost", "chance that the colony is lost, %", 100, PlanRanking.APART) {
     @Override
     public double[] of(PlanRun run) {
       return run.losses();
@@ -91,7 +91,8 @@ public enum Outcome {
 
   /**
    * {@return by how much a treatment should better the outcome to be worth its trouble, when the
-   * beekeeper does not say: one mite per 100 bees, or five hundredths} Choice.
+   * beekeeper does not say: one mite per 100 bees, five hundredths of winter brood, or the least difference of losses that
+   * {@link PlanRanking} takes for one} Choice.
    */
   public double usualCost() {
     return usualCost;

@@ -236,7 +236,7 @@ public final class PlanRun {
       double threshold =
           stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
       for (int m = 0; m < out.length; m++) {
-        if (out[m] < 0 && SHOWN_BY_A_WASH * infestation(day, m) > threshold) {
+        if (out[m] < 0 && Decision.over(infestation(day, m), threshold)) {
           out[m] = day - nowIndex();
         }
       }

@@ -14,9 +14,11 @@ import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
+import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +37,7 @@ final class RulePlay {
   private final ColonyCase colony;
   private final SeasonPosterior posterior;
   private final WashRound round;
+  private final List<LocalDate> dates;
   private final WashLuck luck;
   private final Rule rule;
   private final Workers workers;
@@ -58,12 +61,14 @@ final class RulePlay {
       ColonyCase colony,
       SeasonPosterior posterior,
       WashRound round,
+      List<LocalDate> dates,
       WashLuck luck,
       Rule rule,
       Workers workers) {
     this.colony = colony;
     this.posterior = posterior;
     this.round = round;
+    this.dates = dates;
     this.luck = luck;
     this.rule = rule;
     this.workers = workers;
@@ -82,8 +87,8 @@ final class RulePlay {
     groups.put(planned, all);
     needlessKnown = !(rule instanceof Rule.Calendar);
     planned.forEach(this::needlessByCalendar);
+    inHand(all);
     List<RuleResult.WashDay> days = new ArrayList<>();
-    List<LocalDate> dates = round.days();
     for (int k = 0; k < dates.size(); k++) {
       days.add(wash(k, dates.get(k)));
     }
@@ -149,12 +154,40 @@ final class RulePlay {
     return List.copyOf(out);
   }
 
+  /** What the last wash asks for, unless it is older than the time between two washes. */
+  private void inHand(int[] all) {
+    LocalDate now = colony.now();
+    Optional<Wash> last =
+        colony.washes().stream()
+            .max(Comparator.comparing(Wash::date))
+            .filter(w -> !w.date().isBefore(now.minusDays(round.every())));
+    if (last.isEmpty() || !asks(100.0 * last.get().mites() / last.get().beesOrAssumed(), now)) {
+      return;
+    }
+    Optional<Rule.Placed> treatment = possible(List.of(), now.minusDays(1));
+    if (treatment.isEmpty()) {
+      Arrays.fill(hindered, 1);
+      return;
+    }
+    Optional<Double> threshold = colony.thresholdOn(now);
+    needlessKnown |= threshold.isPresent();
+    double[] truth = run(List.of(), all, now.plusDays(1), FOR_WASHES).infestation(now);
+    for (int m = 0; m < members; m++) {
+      treatments[m]++;
+      needless[m] += threshold.isPresent() && !over(truth[m], threshold) ? 1 : 0;
+    }
+    groups = new LinkedHashMap<>(Map.of(List.of(treatment.get()), all));
+  }
+
   /** Whether a wash of a member reads over what the rule goes by. */
   private boolean asks(int k, int member, double truth, LocalDate day) {
+    return asks(100.0 * luck.count(k, member, truth) / round.bees(), day);
+  }
+
+  private boolean asks(double read, LocalDate day) {
     if (!(rule instanceof Rule.Threshold t)) {
       return false;
     }
-    double read = 100.0 * luck.count(k, member, truth) / round.bees();
     // a treatment threshold holds from its own count on; "over N" leaves N out
     return t.perHundred().isPresent()
         ? read > t.perHundred().getAsDouble() + 1e-9

@@ -24,6 +24,9 @@ public record RuleTrial(
     WashRound round,
     List<RuleResult> results,
     List<Comparison.Refused> refused) {
+  /** Daily high below which no colony is opened to be washed, degrees Celsius; choice. */
+  private static final int COLDEST = 10;
+
   /** Copies the lists. */
   public RuleTrial {
     results = List.copyOf(results);
@@ -52,7 +55,7 @@ public record RuleTrial(
       long seed,
       Workers workers,
       Progress progress) {
-    List<LocalDate> days = round.days();
+    List<LocalDate> days = days(colony, round);
     LocalDate last = days.get(days.size() - 1);
     if (!round.first().isAfter(colony.now()) || !last.isBefore(colony.until())) {
       throw new Unworkable(
@@ -71,12 +74,38 @@ public record RuleTrial(
     int done = 0;
     for (Rule rule : rules) {
       try {
-        results.add(new RulePlay(colony, posterior, round, luck, rule, workers).play());
+        results.add(new RulePlay(colony, posterior, round, days, luck, rule, workers).play());
       } catch (RefusedException e) {
         refused.add(new Comparison.Refused(rule.name(), e.reason()));
       }
       progress.at(++done, rules.size());
     }
     return new RuleTrial(colony, round, results, refused);
+  }
+
+  /** {@return the days on which the colony is washed} */
+  public List<LocalDate> days() {
+    return days(colony, round);
+  }
+
+  /** Bees that cluster in the cold are not shaken off their combs. */
+  private static List<LocalDate> days(ColonyCase colony, WashRound round) {
+    List<LocalDate> days =
+        round.days().stream()
+            .filter(d -> colony.model().climate().warmth().at(d) >= COLDEST)
+            .toList();
+    if (days.isEmpty()) {
+      throw new Unworkable(
+          "colony \""
+              + colony.colony()
+              + "\": from "
+              + round.first()
+              + " to "
+              + round.last()
+              + " no day of a wash is as warm as "
+              + COLDEST
+              + " C; give other days with --from and --to");
+    }
+    return days;
   }
 }

@@ -2,6 +2,7 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Outcome;
+import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.UsualPlans;
 import broodtide.control.MiticideCourse;
@@ -90,6 +91,8 @@ public record WashWorth(
    * @param bees bees in the wash, 50 to 1,000
    * @param outcome what plans are judged by
    * @param cost cost of each treatment in the unit of the outcome
+   * @param preferred name of the plan to choose today where others are as good, see {@link
+   *     PlanRanking}
    * @param workers threads; their number does not change the result
    * @return what the wash is worth
    * @throws Unworkable when the wash day or a plan lies outside the days to come
@@ -103,6 +106,7 @@ public record WashWorth(
       int bees,
       Outcome outcome,
       double cost,
+      String preferred,
       Workers workers) {
     outcome.check(colony);
     check(colony, later, washDay);
@@ -125,13 +129,28 @@ public record WashWorth(
         cost,
         washDay,
         bees,
-        open.get(Preposterior.bestBlind(weight, now)),
+        open.get(chosen(open, preferred, weight, now)),
         Preposterior.blind(weight, now),
         later.get(Preposterior.bestBlind(weight, then)),
         Preposterior.blind(weight, then),
         washed.value(),
         Preposterior.knowing(weight, then),
         decisions(washed, later));
+  }
+
+  /** The preferred plan where it is within a margin of the best, else the best. */
+  private static int chosen(
+      List<Plan> open, String preferred, double[] weight, double[][] losses) {
+    int best = Preposterior.bestBlind(weight, losses);
+    double least = Preposterior.blind(weight, losses);
+    for (int i = 0; i < open.size(); i++) {
+      boolean near =
+          Preposterior.blind(weight, new double[][] {losses[i]}) - least < PlanRanking.APART;
+      if (open.get(i).name().equals(preferred) && near) {
+        return i;
+      }
+    }
+    return best;
   }
 
   private static void check(ColonyCase colony, List<Plan> later, LocalDate washDay) {

@@ -105,8 +105,8 @@ public final class WindowSearch {
   }
 
   /**
-   * {@return the usual controls from every seventh day on, by the share of winter brood with a
-   * mite, or by infestation when no winter bees are raised in the days to come}
+   * {@return the usual controls from every seventh day on, by the chance that the
+   * colony is lost, or by what comes before where the look ahead ends before spring}
    *
    * @param colony the case
    * @param posterior what the washes say of it
@@ -120,9 +120,16 @@ public final class WindowSearch {
         posterior.thinned(ENOUGH),
         Arrays.stream(USUAL.split(",")).map(Catalog::control).toList(),
         colony.now().datesUntil(colony.until(), Period.ofDays(WEEK)).toList(),
-        colony.raisesWinterBees() ? Outcome.WINTER_BROOD : Outcome.INFESTATION,
+        usualOutcome(colony),
         workers,
         progress);
+  }
+
+  private static Outcome usualOutcome(ColonyCase colony) {
+    if (colony.springLow().isPresent()) {
+      return Outcome.LOST;
+    }
+    return colony.raisesWinterBees() ? Outcome.WINTER_BROOD : Outcome.INFESTATION;
   }
 
   private Windows.Cell cell(ControlTemplate control, LocalDate start, double[] waiting) {

@@ -5,6 +5,7 @@ import static broodtide.results.JsonFigures.known;
 import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Decision;
 import broodtide.assessment.Spread;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.Rule;
@@ -19,7 +20,9 @@ import broodtide.fit.Backtest;
 import broodtide.fit.CountDistribution;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -32,12 +35,13 @@ import java.util.Optional;
  */
 public final class DecisionFile {
   /** Name and version of the format. */
-  public static final String FORMAT = "broodtide-decision-1";
+  public static final String FORMAT = "broodtide-decision-2";
 
-  private static final String SCHEMA = "/schema/decision-1.json";
+  private static final String SCHEMA = "/schema/decision-2.json";
 
   private final ObjectNode root;
   private final ArrayNode colonies;
+  private final Map<String, Decision> decisions = new HashMap<>();
 
   /**
    * An empty file.
@@ -58,7 +62,7 @@ public final class DecisionFile {
     ObjectNode own = JsonFigures.resource(SCHEMA);
     ObjectNode parts = (ObjectNode) own.get("$defs");
     ObjectNode shared = (ObjectNode) JsonFigures.resource(ResultsFile.SCHEMA).get("$defs");
-    for (String name : List.of("share", "day", "band", "windows", "windowsRow")) {
+    for (String name : List.of("share", "day", "band", "windows", "windowsRow", "decision", "decidedPlan")) {
       parts.set(name, shared.get(name));
     }
     return JsonFigures.text(own);
@@ -74,6 +78,16 @@ public final class DecisionFile {
     root.withArray("/leftOut").addObject().put("colony", c.colony()).put("reason", reason);
   }
 
+  /**
+   * Says what is decided of a colony, before its other figures are added.
+   *
+   * @param colony its name
+   * @param decision the decision that its plans lead to
+   */
+  public void decided(String colony, Decision decision) {
+    decisions.put(colony, decision);
+  }
+
   /** Begins a colony. */
   ObjectNode colony(ColonyCase c) {
     ObjectNode node = colonies.addObject();
@@ -82,6 +96,10 @@ public final class DecisionFile {
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
     node.put("thresholdSet", c.thresholds().name());
+    Decision decision = decisions.get(c.colony());
+    if (decision != null) {
+      DecisionJson.write(node, decision);
+    }
     return node;
   }
 

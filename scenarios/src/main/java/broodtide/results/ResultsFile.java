@@ -6,6 +6,7 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanFigures;
@@ -39,9 +40,9 @@ import java.util.List;
  */
 public final class ResultsFile {
   /** Name and version of the format. */
-  public static final String FORMAT = "broodtide-results-1";
+  public static final String FORMAT = "broodtide-results-2";
 
-  static final String SCHEMA = "/schema/results-1.json";
+  static final String SCHEMA = "/schema/results-2.json";
 
   private final ObjectNode root;
   private final ArrayNode colonies;
@@ -80,6 +81,7 @@ public final class ResultsFile {
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
     node.put("thresholdSet", c.thresholds().name());
+    DecisionJson.write(node, Decision.of(comparison));
     washes(node.putArray("washes"), result.checks());
     unknowns(node.putArray("unknowns"), comparison.posterior().summaries());
     ObjectNode quality = node.putObject("sample");

@@ -2,8 +2,11 @@ package broodtide.words;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
 import broodtide.assessment.PlanFigures;
+import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.PlanSummary;
 import broodtide.assessment.Spread;
 import broodtide.assessment.SpringLow;
 import broodtide.fit.Agreement;
@@ -39,13 +42,16 @@ public record Answer(Comparison comparison) {
     return comparison.runs().get(0);
   }
 
-  /** {@return the plan with the lowest median on the {@link #day}; the first one of equals} */
-  public PlanRun lowest() {
-    PlanRun best = first();
-    for (PlanRun run : comparison.runs()) {
-      best = on(run).median() < on(best).median() ? run : best;
-    }
-    return best;
+  /** {@return the plan that the decision names; the first one where only one was played} */
+  public PlanRun best() {
+    PlanSummary best =
+        comparison.runs().size() < 2
+            ? PlanSummary.of(first())
+            : PlanRanking.of(comparison.runs()).best();
+    return comparison.runs().stream()
+        .filter(run -> run.plan().equals(best.plan()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /**
@@ -65,7 +71,7 @@ public record Answer(Comparison comparison) {
   /** {@return a title for the chart: the first plan, and the one that leaves the fewest mites} */
   public String title() {
     String title = under(first()) + ", " + brief(first()) + " on " + Plain.day(day());
-    PlanRun best = lowest();
+    PlanRun best = best();
     return best == first()
         ? title
         : title + "; with " + best.plan().name() + ", " + Plain.level(on(best).median());
@@ -83,18 +89,15 @@ public record Answer(Comparison comparison) {
     }
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
-    if (comparison.runs().size() > 1) {
-      PlanRun best = lowest();
+    if (comparison.runs().size() > 1 && best() != first()) {
       out.add(
-          best == first()
-              ? "None of the other plans leaves fewer mites on " + Plain.day(day()) + "."
-              : "Of the plans compared, "
-                  + best.plan().name()
-                  + " leaves the fewest mites on "
-                  + Plain.day(day())
-                  + ": "
-                  + outlookThen(best)
-                  + ".");
+          "With "
+              + best().plan().name()
+              + ", expect on "
+              + Plain.day(day())
+              + ": "
+              + outlookThen(best())
+              + ".");
     }
     return out;
   }
@@ -230,8 +233,7 @@ public record Answer(Comparison comparison) {
 
   private double chanceOver(PlanRun run, double threshold) {
     double[] values = run.infestation(day());
-    return Arrays.stream(values).filter(v -> PlanRun.SHOWN_BY_A_WASH * v > threshold).count()
-        / (double) values.length;
+    return Decision.shareOver(values, threshold);
   }
 
   /** When the first plan first goes over the treatment threshold. */

@@ -1,6 +1,8 @@
 package broodtide.words;
 
+import broodtide.assessment.Decision;
 import broodtide.assessment.Difference;
+import broodtide.assessment.PlanRanking;
 import broodtide.decision.Windows;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,7 +29,7 @@ public final class WindowWords {
 
   private static String sentence(Windows w, Windows.Row row, int column) {
     broodtide.assessment.Outcome o = w.outcome();
-    return "Lowest of these in the model: "
+    return "Of single courses, lowest in the model: "
         + row.control().name()
         + " from "
         + Plain.day(w.starts().get(column))
@@ -39,6 +41,28 @@ public final class WindowWords {
         + (w.labelDecides(row, column)
             ? " Honey supers usually stand then; the label decides whether it may be used."
             : "");
+  }
+
+  /**
+   * {@return what to say where a single course begun on one of these days loses clearly less than
+   * the best of the usual plans; empty where it does not}
+   *
+   * @param w a finished search, judged by the loss of the colony
+   * @param decision what the usual plans lead to
+   */
+  public static Optional<String> beyond(Windows w, Decision decision) {
+    if (w.outcome() != broodtide.assessment.Outcome.LOST) {
+      return Optional.empty();
+    }
+    double best =
+        decision.ranking().map(r -> r.best().winterLoss()).orElse(Double.NEGATIVE_INFINITY);
+    return w.best()
+        .flatMap(row -> row.middle(row.best().orElseThrow()))
+        .filter(loss -> best - loss >= PlanRanking.APART)
+        .map(
+            loss ->
+                "That single course loses fewer colonies than the best of the usual plans;"
+                    + " 'broodtide compare --plan' lays it beside them.");
   }
 
   private static String flatness(Windows w, Windows.Row row) {

@@ -1,0 +1,82 @@
+package broodtide.assessment;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The one answer to "what now?" for a colony, the same whatever is asked of it: where it stands on
+ * the decision date, what waiting leads to, and the plan that helps most or cannot be told from it.
+ *
+ * <p>Immutable, and safe to share between threads.
+ *
+ * @param date the day from which plans may begin
+ * @param thresholdSet name of the set of treatment thresholds
+ * @param threshold the treatment threshold on that day, mites per 100 adult bees as a wash shows
+ *     them; empty where the set has none
+ * @param overThresholdToday chance that a wash would on average show more than it, 0 to 1; empty
+ *     without a threshold
+ * @param waiting what waiting leads to
+ * @param ranking the plans in order; empty where no plans were laid
+ */
+public record Decision(
+    LocalDate date,
+    String thresholdSet,
+    OptionalDouble threshold,
+    OptionalDouble overThresholdToday,
+    PlanSummary waiting,
+    Optional<PlanRanking> ranking) {
+  /**
+   * {@return the decision that a comparison leads to}
+   *
+   * @param comparison plans that were played, waiting among them
+   */
+  public static Decision of(Comparison comparison) {
+    ColonyCase c = comparison.colony();
+    PlanRun waiting = comparison.reference();
+    Optional<Double> threshold = c.stages().thresholdOn(c.thresholds(), c.now());
+    return new Decision(
+        c.now(),
+        c.thresholds().name(),
+        threshold.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+        threshold
+            .map(t -> OptionalDouble.of(shareOver(waiting.infestation(c.now()), t)))
+            .orElseGet(OptionalDouble::empty),
+        PlanSummary.of(waiting),
+        comparison.runs().size() < 2
+            ? Optional.empty()
+            : Optional.of(PlanRanking.of(comparison.runs())));
+  }
+
+  /**
+   * {@return the share of simulated colonies over a treatment threshold as a wash shows it}
+   *
+   * @param infestation mites per 100 adult bees, by simulated colony
+   * @param threshold mites per 100 adult bees
+   */
+  public static double shareOver(double[] infestation, double threshold) {
+    return Arrays.stream(infestation).filter(v -> over(v, threshold)).count()
+        / (double) infestation.length;
+  }
+
+  /**
+   * {@return whether a colony is over a treatment threshold: whether an alcohol wash of it would
+   * show more on average}
+   *
+   * @param infestation its mites per 100 adult bees
+   * @param threshold mites per 100 adult bees
+   */
+  public static boolean over(double infestation, double threshold) {
+    return PlanRun.SHOWN_BY_A_WASH * infestation > threshold;
+  }
+
+  /** {@return names of the plans that are tied with the best} */
+  public List<String> tied() {
+    return ranking.stream()
+        .flatMap(r -> r.tied().stream())
+        .map(s -> s.plan().name())
+        .toList();
+  }
+}

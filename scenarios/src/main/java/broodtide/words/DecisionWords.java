@@ -1,0 +1,50 @@
+package broodtide.words;
+
+import broodtide.assessment.Decision;
+import broodtide.assessment.PlanRanking;
+import broodtide.assessment.PlanSummary;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The decision for a colony in a sentence or two, the same in every command. */
+public final class DecisionWords {
+  private DecisionWords() {}
+
+  /**
+   * {@return which plan helps most and what waiting costs; empty where no plans were laid}
+   *
+   * @param d the decision
+   */
+  public static List<String> of(Decision d) {
+    List<String> out = new ArrayList<>();
+    d.ranking().ifPresent(ranking -> out.addAll(sentences(d, ranking)));
+    return out;
+  }
+
+  private static List<String> sentences(Decision d, PlanRanking ranking) {
+    PlanSummary best = ranking.best();
+    List<String> out = new ArrayList<>();
+    String loss = Digits.chance(best.winterLoss());
+    String waiting = Digits.chance(d.waiting().winterLoss());
+    out.add(
+        best.waits()
+            ? "No plan clearly helps more than waiting: the chance of losing the colony is "
+                + waiting
+                + " if you wait."
+            : "Best plan: "
+                + best.plan().name()
+                + best.from().map(day -> ", from " + Plain.day(day)).orElse("")
+                + ". The chance of losing the colony is "
+                + loss
+                + ", against "
+                + waiting
+                + " if you wait.");
+    if (!d.tied().isEmpty()) {
+      out.add(
+          "The simulated colonies cannot tell it from "
+              + String.join(", ", d.tied())
+              + (d.tied().size() == 1 ? "." : "; choose by label, weather and trouble."));
+    }
+    return out;
+  }
+}
