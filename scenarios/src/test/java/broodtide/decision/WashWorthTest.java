@@ -36,7 +36,7 @@ class WashWorthTest {
       List<Plan> now =
           List.of(new Plan("now", List.of(Catalog.control("formic-strips").at(Invented.NOW))));
       return WashWorth.of(
-          c, posterior, now, later(), WASH, 300, Outcome.WINTER_BROOD, cost, workers);
+          c, posterior, now, later(), WASH, 300, Outcome.WINTER_BROOD, cost, "", workers);
     }
   }
 
@@ -105,6 +105,7 @@ class WashWorthTest {
                       300,
                       Outcome.WINTER_BROOD,
                       0.1,
+                      "",
                       workers))
           .hasMessageContaining("2026-08-06")
           .hasMessageContaining("2026-08-11");
