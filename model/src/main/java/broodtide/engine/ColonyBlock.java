@@ -127,7 +127,7 @@ public final class ColonyBlock implements ColonyView {
    *
    * @param each the class
    */
-  public double[] of(AdultClass each) {
+  double[] of(AdultClass each) {
     return adults[each.ordinal()];
   }
 

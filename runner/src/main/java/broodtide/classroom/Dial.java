@@ -14,10 +14,10 @@ import broodtide.web.Query;
  * @param step from one place of the slider to the next
  * @param start where it stands at first
  */
-public record Dial(
+record Dial(
     String name, String label, String unit, double least, double most, double step, double start) {
   /** The range in words. */
-  public String range() {
+  String range() {
     return OutOfRange.range(least, most, unit);
   }
 

@@ -10,7 +10,7 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** Seasons as the page's script reads them. */
-public final class SeasonJson {
+final class SeasonJson {
   private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_EVEN);
   private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_EVEN);
 
@@ -105,7 +105,7 @@ public final class SeasonJson {
     }
   }
 
-  public static ObjectNode object() {
+  static ObjectNode object() {
     return JsonNodeFactory.instance.objectNode();
   }
 }

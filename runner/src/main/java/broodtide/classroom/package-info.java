@@ -8,10 +8,9 @@
  * <ul>
  *   <li>the explorer, with dials at the side and charts beside them. {@link
  *       broodtide.classroom.Explorer} says what can be set and which colony comes of it, and a
- *       {@link broodtide.classroom.Dial} is one number that can be turned;
+ *       {@code Dial} is one number that can be turned;
  *   <li>the lessons: the story, the learner's own guess, then the reveal with the seasons played;
- *   <li>seasons as JSON for the page's script ({@link broodtide.classroom.SeasonJson}), and
- *       worksheets to print.
+ *   <li>seasons as JSON for the page's script ({@code SeasonJson}), and worksheets to print.
  * </ul>
  *
  * <p>A {@link broodtide.classroom.Season} is one colony's season as it is shown; it ends on the day

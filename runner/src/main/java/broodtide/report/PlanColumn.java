@@ -16,7 +16,7 @@ import java.util.function.Function;
  * @param cell what the table says of a plan
  * @param figures its figures for {@code plans.csv}
  */
-public record PlanColumn(
+record PlanColumn(
     String head,
     String title,
     String meaning,

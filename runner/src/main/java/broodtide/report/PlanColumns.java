@@ -19,7 +19,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The outcomes of plans that tables show, in their order. */
-public final class PlanColumns {
+final class PlanColumns {
   private final Answer answer;
   private final ColonyCase colony;
 
@@ -33,7 +33,7 @@ public final class PlanColumns {
    *
    * @param comparison the plans that were played
    */
-  public static List<PlanColumn> of(Comparison comparison) {
+  static List<PlanColumn> of(Comparison comparison) {
     PlanColumns c = new PlanColumns(comparison);
     return List.of(
         c.infestation(),

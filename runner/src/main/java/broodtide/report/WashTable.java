@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the washes of one colony say, one by one. */
-public record WashTable(ColonyResult result) {
+record WashTable(ColonyResult result) {
   private static final double LEVEL = 0.9;
   private static final String OVER = "Over the treatment threshold";
 
@@ -121,7 +121,7 @@ public record WashTable(ColonyResult result) {
   }
 
   /** Where a wash stands in what was expected, in words. */
-  public static String place(double place) {
+  static String place(double place) {
     if (place < 0.05 || place > 0.95) {
       return place < 0.5 ? "surprisingly few" : "surprisingly many";
     }

@@ -14,12 +14,11 @@
  *       colony;
  *   <li>{@link broodtide.report.PlanPictures} and {@link broodtide.report.WindowPicture} turn
  *       figures into pictures of the package {@code chart};
- *   <li>{@link broodtide.report.WashTable} says what the washes of a colony show, one by one.
+ *   <li>{@code WashTable} says what the washes of a colony show, one by one.
  * </ul>
  *
- * <p>A {@link broodtide.report.PlanColumn} is one outcome as it stands in all three tables, the
- * terminal's, the page's and the file's; {@link broodtide.report.PlanColumns} is the list of them,
- * so an outcome is declared once.
+ * <p>A {@code PlanColumn} is one outcome as it stands in all three tables, the terminal's, the
+ * page's and the file's; {@code PlanColumns} is the list of them, so an outcome is declared once.
  *
  * <p>Pictures and style stand inside the page, there is no script, and a content security policy
  * forbids the browser to load anything. Every text and attribute is escaped. A part keeps none of

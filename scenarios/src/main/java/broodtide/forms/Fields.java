@@ -54,7 +54,7 @@ public final class Fields {
     return at(field.name());
   }
 
-  public Node at(String name) {
+  Node at(String name) {
     return node.members().getOrDefault(name, node);
   }
 
