@@ -2,8 +2,11 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.results.DecisionFile;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,9 +53,13 @@ class WorkedAnswerTest {
   }
 
   private JsonNode treatment() throws IOException {
-    return new ObjectMapper()
-        .readTree(folder.resolve("out/results.json").toFile())
-        .at("/colonies/0/treatment");
+    JsonNode json = new ObjectMapper().readTree(folder.resolve("out/results.json").toFile());
+    assertThat(
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(DecisionFile.schema())
+                .validate(json))
+        .isEmpty();
+    return json.at("/colonies/0/treatment");
   }
 
   @ParameterizedTest
@@ -93,9 +100,8 @@ class WorkedAnswerTest {
     worked(1, 0);
     assertThat(treatment().path("verdict").asText()).isEqualTo("CANNOT_TELL");
     JsonNode wash = treatment().path("washThatWouldTell");
-    if (!wash.isMissingNode()) {
-      assertThat(wash.path("chance").asDouble()).isBetween(0.2, 1.0);
-    }
+    assertThat(wash.path("chance").asDouble()).isBetween(0.2, 1.0);
+    assertThat(wash.path("workedUpTo").asInt()).isGreaterThanOrEqualTo(0);
   }
 
   @Test
