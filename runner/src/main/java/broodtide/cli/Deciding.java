@@ -5,10 +5,8 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Decision;
 import broodtide.assessment.UsualPlans;
-import broodtide.control.Plan;
-import broodtide.words.DecisionWords;
-import java.util.Optional;
 import broodtide.chart.Picture;
+import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
@@ -17,12 +15,14 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
 import broodtide.results.DecisionFile;
 import broodtide.terminal.Table;
+import broodtide.words.DecisionWords;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -128,8 +128,7 @@ final class Deciding {
    * Works out the decision that the colony's usual plans lead to, says it, and keeps it for the
    * results.
    */
-  Decision decision(
-      ColonyCase c, SeasonPosterior posterior, Workers workers, DecisionFile file) {
+  Decision decision(ColonyCase c, SeasonPosterior posterior, Workers workers, DecisionFile file) {
     Comparison comparison =
         watched(
             "comparing plans for " + c.colony(),

@@ -1,8 +1,8 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Horizon;
 import broodtide.assessment.Decision;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;

@@ -1,8 +1,8 @@
 package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Horizon;
 import broodtide.assessment.Decision;
+import broodtide.assessment.Horizon;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
@@ -147,7 +147,8 @@ final class WorthCommand implements Callable<Integer> {
                           .map(p -> onThatDay(p, day))
                           .toList();
                   weighed.add(
-                      WashWorth.of(c, posterior, today, later, day, bees, judged, each, preferred, workers));
+                      WashWorth.of(
+                          c, posterior, today, later, day, bees, judged, each, preferred, workers));
                 }
                 line.at(i + 1, weeks.size());
               }

@@ -74,9 +74,6 @@ public record Decision(
 
   /** {@return names of the plans that are tied with the best} */
   public List<String> tied() {
-    return ranking.stream()
-        .flatMap(r -> r.tied().stream())
-        .map(s -> s.plan().name())
-        .toList();
+    return ranking.stream().flatMap(r -> r.tied().stream()).map(s -> s.plan().name()).toList();
   }
 }

@@ -91,8 +91,8 @@ public enum Outcome {
 
   /**
    * {@return by how much a treatment should better the outcome to be worth its trouble, when the
-   * beekeeper does not say: one mite per 100 bees, five hundredths of winter brood, or the least difference of losses that
-   * {@link PlanRanking} takes for one} Choice.
+   * beekeeper does not say: one mite per 100 bees, five hundredths of winter brood, or the least
+   * difference of losses that {@link PlanRanking} takes for one} Choice.
    */
   public double usualCost() {
     return usualCost;

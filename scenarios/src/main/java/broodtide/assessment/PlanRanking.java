@@ -12,9 +12,9 @@ import java.util.function.ToDoubleFunction;
  * Plans of one colony in order, by winter loss alone. A plan is tied with the one of lowest winter
  * loss unless its loss is higher in at least {@value #CLEARLY} of 100 simulated colonies, each with
  * its own draw of efficacy, and the mean losses differ by at least {@value #APART}. Among tied
- * plans the first is the one with less infested winter brood where more than {@value
- * #BROOD_APART} apart, then the one with fewer measures, then the one with no supers in the way,
- * then the one that does not use the control used last. The thresholds are choices.
+ * plans the first is the one with less infested winter brood where more than {@value #BROOD_APART}
+ * apart, then the one with fewer measures, then the one with no supers in the way, then the one
+ * that does not use the control used last. The thresholds are choices.
  *
  * <p>Immutable, and safe to share between threads.
  *
@@ -61,9 +61,7 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
     List<Candidate> all =
         runs.stream().map(r -> new Candidate(summary.apply(r), losses.apply(r))).toList();
     Candidate lowest =
-        all.stream()
-            .min(Comparator.comparingDouble(c -> c.summary().winterLoss()))
-            .orElseThrow();
+        all.stream().min(Comparator.comparingDouble(c -> c.summary().winterLoss())).orElseThrow();
     List<PlanSummary> level =
         all.stream().filter(c -> !worse(c, lowest)).map(Candidate::summary).toList();
     PlanSummary first = first(level, usedLast);

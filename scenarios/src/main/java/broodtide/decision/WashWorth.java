@@ -139,8 +139,7 @@ public record WashWorth(
   }
 
   /** The preferred plan where it is within a margin of the best, else the best. */
-  private static int chosen(
-      List<Plan> open, String preferred, double[] weight, double[][] losses) {
+  private static int chosen(List<Plan> open, String preferred, double[] weight, double[][] losses) {
     int best = Preposterior.bestBlind(weight, losses);
     double least = Preposterior.blind(weight, losses);
     for (int i = 0; i < open.size(); i++) {

@@ -62,7 +62,8 @@ public final class DecisionFile {
     ObjectNode own = JsonFigures.resource(SCHEMA);
     ObjectNode parts = (ObjectNode) own.get("$defs");
     ObjectNode shared = (ObjectNode) JsonFigures.resource(ResultsFile.SCHEMA).get("$defs");
-    for (String name : List.of("share", "day", "band", "windows", "windowsRow", "decision", "decidedPlan")) {
+    for (String name :
+        List.of("share", "day", "band", "windows", "windowsRow", "decision", "decidedPlan")) {
       parts.set(name, shared.get(name));
     }
     return JsonFigures.text(own);
