@@ -170,7 +170,17 @@ final class CaseReader {
   Cases ofStudy(Study study) {
     String name = study.colony().name();
     Map<String, List<Wash>> washes = studyWashes(study);
-    notes.addAll(LookalikeNames.between(Map.of(name, "the study"), places));
+    List<String> alike = LookalikeNames.between(Map.of(name, "the study"), places);
+    if (!alike.isEmpty() && !washes.containsKey(name) && study.colony().infestation().isEmpty()) {
+      throw new Refusal(
+          "the study \""
+              + study.title()
+              + "\" has no washes of colony \""
+              + name
+              + "\" and no infestation; give one of them. "
+              + String.join(" ", alike));
+    }
+    notes.addAll(alike);
     places.put(name, "the study");
     List<Control> further = given(Set.of(name)).getOrDefault(name, List.of());
     Place place = dated(Place.of(study));
