@@ -2,6 +2,7 @@ package broodtide.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What was believed of each unknown before the washes, and what is believed with them. */
 public final class PriorPosterior {
@@ -11,13 +12,27 @@ public final class PriorPosterior {
    * @param name what it is, with its unit
    * @param prior how likely each value was before
    * @param posterior how likely each value is now
+   * @param ratios whether equal steps along the axis are equal factors, as suits values that spread
+   *     over decades; the values are above 0 then, and heights are per step
    */
-  public record Unknown(String name, Curve prior, Curve posterior) {}
+  public record Unknown(String name, Curve prior, Curve posterior, boolean ratios) {
+    /** An unknown on an axis of even steps. */
+    public Unknown(String name, Curve prior, Curve posterior) {
+      this(name, prior, posterior, false);
+    }
+
+    private double middle(Curve curve) {
+      double[] x = curve.x();
+      double[] y = curve.y();
+      double[] even = IntStream.range(0, x.length).mapToDouble(i -> y[i] / x[i]).toArray();
+      return (ratios ? Curve.of(x, even) : curve).middle();
+    }
+  }
 
   private PriorPosterior() {}
 
   /**
-   * {@return the picture, three unknowns in a row}
+   * {@return the picture, two unknowns in a row}
    *
    * @param heading what stands above
    * @param unknowns one or more
@@ -25,7 +40,7 @@ public final class PriorPosterior {
   public static Figure of(Heading heading, List<Unknown> unknowns) {
     String said = Figure.list(unknowns.stream().map(PriorPosterior::words).toList());
     return Figure.of(
-        heading, unknowns.stream().map(PriorPosterior::facet).toList(), 3, key(), said);
+        heading, unknowns.stream().map(PriorPosterior::facet).toList(), 2, key(), said);
   }
 
   static List<Legend.Sample> key() {
@@ -44,8 +59,9 @@ public final class PriorPosterior {
         Mark.line(p, u.prior().y(), new Pen(Palette.MUTED, 1.8, "6 3")).in("prior", u.name()));
     Mark line = Mark.line(x, u.posterior().y(), Pen.solid(Palette.line(0), 2.2));
     marks.add(line.in("posterior", u.name()));
-    Axis places =
-        Axis.numbers("", Math.min(x[0], p[0]), Math.max(x[x.length - 1], p[p.length - 1]));
+    double low = Math.min(x[0], p[0]);
+    double high = Math.max(x[x.length - 1], p[p.length - 1]);
+    Axis places = u.ratios() ? Axis.ratios("", low, high) : Axis.numbers("", low, high);
     // Heights of a density say nothing by themselves, so their axis bears no numbers.
     Axis heights = Axis.numbers("", 0, top).silent();
     return Facet.of(u.name(), places, heights, marks);
@@ -54,9 +70,9 @@ public final class PriorPosterior {
   static String words(Unknown u) {
     return u.name()
         + ": middle "
-        + Numerals.two(u.prior().middle())
+        + Numerals.two(u.middle(u.prior()))
         + " before the washes, "
-        + Numerals.two(u.posterior().middle())
+        + Numerals.two(u.middle(u.posterior()))
         + " with them";
   }
 }

@@ -90,7 +90,8 @@ public final class RuleTradeoff {
             Legend.Sample.area(Palette.line(1), 0.9, "seasons with a needless one"));
     String best = Figure.list(edge.stream().map(Rule::name).toList());
     return Figure.of(
-        heading, List.of(trade, errors), 1, key, "On the efficient edge: " + best + ".");
+            heading, List.of(trade, errors), 1, key, "On the efficient edge: " + best + ".")
+        .sized(new Size(720, 640));
   }
 
   /** Rules that no other beats in both figures, by rising number of treatments. */

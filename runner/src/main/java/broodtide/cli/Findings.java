@@ -7,7 +7,9 @@ import broodtide.report.Page;
 import broodtide.report.PagePart;
 import broodtide.report.PlanFiles;
 import broodtide.report.PlanPictures;
+import broodtide.report.PosteriorPicture;
 import broodtide.report.RunFacts;
+import broodtide.report.SensitivityPicture;
 import broodtide.report.WindowPicture;
 import broodtide.results.ColonyResult;
 import broodtide.results.ResultsFile;
@@ -26,6 +28,8 @@ final class Findings {
   private static final String PLANS = "plans.csv";
   private static final String SEASON = "season.csv";
   private static final String WINDOWS = "windows";
+  private static final String POSTERIOR = "posterior";
+  private static final String SENSITIVITY = "sensitivity";
 
   private final RunFacts facts;
   private final List<String> notes;
@@ -52,6 +56,10 @@ final class Findings {
     SeasonChart chart = PlanPictures.plans(result);
     String colony = result.comparison().colony().colony();
     pictures.add(facts.command(), colony, chart);
+    PosteriorPicture.of(result.comparison())
+        .ifPresent(picture -> pictures.add(POSTERIOR, colony, picture));
+    SensitivityPicture.of(result.comparison())
+        .ifPresent(picture -> pictures.add(SENSITIVITY, colony, picture));
     result.windows().ifPresent(map -> pictures.add(WINDOWS, colony, WindowPicture.of(map)));
     parts.add(PagePart.of(result, chart, parts.size() + 1, several));
   }
@@ -60,7 +68,9 @@ final class Findings {
   List<String> names(List<String> colonies) {
     List<String> names = new ArrayList<>(List.of(REPORT, PLANS, SEASON, Outputs.RESULTS));
     names.addAll(pictures.names(facts.command(), colonies));
-    names.addAll(pictures.names(WINDOWS, colonies));
+    for (String what : List.of(POSTERIOR, SENSITIVITY, WINDOWS)) {
+      names.addAll(pictures.names(what, colonies));
+    }
     return names;
   }
 

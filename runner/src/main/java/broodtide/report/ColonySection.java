@@ -30,6 +30,24 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     result.windows().ifPresent(w -> windows(h, w));
     new WashTable(result).write(h, level());
     new LearnedTable(result).write(h, level());
+    PosteriorPicture.of(result.comparison())
+        .ifPresent(
+            picture ->
+                figure(
+                    h,
+                    picture,
+                    Size.PHONE,
+                    "Dashed: before the washes. Filled: with them. Where the two are alike, the"
+                        + " washes said little."));
+    SensitivityPicture.of(result.comparison())
+        .ifPresent(
+            picture ->
+                figure(
+                    h,
+                    picture,
+                    Size.PHONE,
+                    "What each unknown accounts for by itself, on a logarithmic scale of mites."
+                        + " Faint bars cannot be told from nothing."));
     return h.close();
   }
 

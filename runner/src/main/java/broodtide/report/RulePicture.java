@@ -30,7 +30,7 @@ public final class RulePicture {
             title,
             "Colony "
                 + trial.colony().colony()
-                + ". Dots: means; bars: the middle half of the simulated colonies."),
+                + ". Dots: means; bars: nine in ten of the simulated colonies."),
         rules);
   }
 
@@ -47,6 +47,6 @@ public final class RulePicture {
 
   private static Range range(double[] byMember) {
     Spread s = Spread.of(byMember);
-    return new Range(s.q25(), s.q75());
+    return new Range(s.q05(), s.q95());
   }
 }

@@ -3,8 +3,8 @@ package broodtide.report;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.Sensitivity;
 import broodtide.assessment.Spread;
-import broodtide.assessment.Sway;
 import broodtide.catalog.Assumptions;
 import broodtide.control.MiticideCourse;
 import broodtide.fit.Priors;
@@ -22,10 +22,10 @@ import java.util.stream.Collectors;
 
 /** What would change the answer: figures of the run itself, and what holds by construction. */
 final class Turns {
-  /** An unknown that moves the forecast by less than this factor is not spoken of. */
-  private static final double MATTERS = 1.25;
+  /** An unknown that accounts for less of the spread of the forecast is not spoken of; choice. */
+  private static final double MATTERS = 0.05;
 
-  private static final int MOST_SWAYS = 3;
+  private static final int MOST_UNKNOWNS = 3;
   private static final int SCOOP = 300;
 
   private Turns() {}
@@ -54,7 +54,7 @@ final class Turns {
   /** What would change the answer for one colony. */
   static List<String> of(ColonyResult result) {
     Answer answer = new Answer(result.comparison());
-    List<String> out = new ArrayList<>(sways(result.comparison(), answer));
+    List<String> out = new ArrayList<>(unknowns(result.comparison(), answer));
     out.add(anotherWash(result.comparison().colony(), answer));
     String weak =
         result.comparison().runs().stream()
@@ -78,34 +78,25 @@ final class Turns {
         .anyMatch(c -> c instanceof MiticideCourse && c.from().isBefore(day));
   }
 
-  private static List<String> sways(Comparison comparison, Answer answer) {
+  private static List<String> unknowns(Comparison comparison, Answer answer) {
     Priors priors = comparison.posterior().priors();
     String plan = answer.first().plan().name();
-    List<String> out = new ArrayList<>();
-    Sway.of(comparison, answer.first(), answer.day()).stream()
-        .filter(s -> s.factor() >= MATTERS)
-        .sorted(Comparator.comparingDouble(Sway::factor).reversed())
-        .limit(MOST_SWAYS)
-        .forEach(
-            s -> {
-              UnknownWords words = UnknownWords.of(s.unknown(), priors);
-              out.add(
-                  words.name()
-                      + ": among the colonies that fit the washes, the third "
-                      + words.less()
-                      + " comes to "
-                      + Plain.level(s.low())
-                      + " mites per 100 bees on "
-                      + Plain.day(answer.day())
-                      + " with \u201c"
-                      + plan
-                      + "\u201d, the third "
-                      + words.more()
-                      + " to "
-                      + Plain.level(s.high())
-                      + ".");
-            });
-    return out;
+    return Sensitivity.of(comparison, answer.first(), answer.day()).stream()
+        .filter(s -> s.index().tells() && s.index().share() >= MATTERS)
+        .sorted(Comparator.comparingDouble((Sensitivity s) -> s.index().share()).reversed())
+        .limit(MOST_UNKNOWNS)
+        .map(
+            s ->
+                UnknownWords.of(s.unknown(), priors).name()
+                    + ": accounts for about "
+                    + Digits.percent(s.index().share())
+                    + " of how far the colonies that fit the washes differ in mites per 100 bees on"
+                    + " "
+                    + Plain.day(answer.day())
+                    + " with \u201c"
+                    + plan
+                    + "\u201d.")
+        .toList();
   }
 
   private static String anotherWash(ColonyCase c, Answer answer) {

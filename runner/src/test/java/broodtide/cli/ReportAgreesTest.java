@@ -99,9 +99,13 @@ class ReportAgreesTest {
               "forecast-hive-1-2.png",
               "forecast-hive-1-2.svg",
               "plans.csv",
+              "posterior-hive-1.svg",
+              "posterior-hive-1-2.svg",
               "report.html",
               "results.json",
-              "season.csv");
+              "season.csv",
+              "sensitivity-hive-1.svg",
+              "sensitivity-hive-1-2.svg");
     }
   }
 

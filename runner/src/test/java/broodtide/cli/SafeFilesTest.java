@@ -73,6 +73,8 @@ class SafeFilesTest {
     "compare, report.html",
     "compare, windows.svg",
     "compare, compare.png",
+    "compare, posterior.svg",
+    "forecast, sensitivity.svg",
     "windows, windows.svg",
     "worth, worth.svg",
     "rules, rules.svg",

@@ -11,10 +11,12 @@ import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.Sensitivity;
 import broodtide.assessment.Spread;
 import broodtide.control.Control;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
+import broodtide.words.Answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -83,7 +85,7 @@ public final class ResultsFile {
     node.put("thresholdSet", c.thresholds().name());
     DecisionJson.write(node, Decision.of(comparison));
     washes(node.putArray("washes"), result.checks());
-    unknowns(node.putArray("unknowns"), comparison.posterior().summaries());
+    unknowns(node.putArray("unknowns"), comparison);
     ObjectNode quality = node.putObject("sample");
     quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
     quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
@@ -113,8 +115,10 @@ public final class ResultsFile {
     }
   }
 
-  private void unknowns(ArrayNode into, List<UnknownSummary> summaries) {
-    for (UnknownSummary s : summaries) {
+  private void unknowns(ArrayNode into, Comparison comparison) {
+    Answer answer = new Answer(comparison);
+    for (Sensitivity matters : Sensitivity.of(comparison, answer.first(), answer.day())) {
+      UnknownSummary s = matters.unknown();
       ObjectNode u = into.addObject();
       u.put("what", s.prior().is());
       u.put("priorMedian", six(s.prior().median()));
@@ -122,6 +126,11 @@ public final class ResultsFile {
       u.put("q05", six(s.low()));
       u.put("q95", six(s.high()));
       u.put("shrinkage", six(s.shrinkage()));
+      ObjectNode index = u.putObject("firstOrderIndex");
+      index.put("share", six(matters.index().share()));
+      index.put("low", six(matters.index().range().low()));
+      index.put("high", six(matters.index().range().high()));
+      index.put("tellsFromZero", matters.index().tells());
     }
   }
 

@@ -9,62 +9,34 @@ import broodtide.fit.UnknownSummary;
  *
  * @param name what it is
  * @param unit what its figures mean
- * @param less what the colony is like when it is small
- * @param more what the colony is like when it is large
  */
-public record UnknownWords(String name, String unit, String less, String more) {
+public record UnknownWords(String name, String unit) {
   public static UnknownWords of(UnknownSummary summary, Priors priors) {
     Prior p = summary.prior();
     if (p.equals(priors.infestation())) {
-      return new UnknownWords(
-          "Mites at the start",
-          "per 100 bees on the first day",
-          "with the fewest mites at the start",
-          "with the most mites at the start");
+      return new UnknownWords("Mites at the start", "per 100 bees on the first day");
     }
     if (p.equals(priors.vigour())) {
-      return new UnknownWords(
-          "Increase of the mites",
-          "daughters per mite; 1 is usual",
-          "in which mites increase slowest",
-          "in which mites increase fastest");
+      return new UnknownWords("Increase of the mites", "daughters per mite; 1 is usual");
     }
     if (p.equals(priors.strength())) {
-      return new UnknownWords(
-          "Laying of the queen",
-          "eggs; 1 is usual for the place",
-          "with the least laying",
-          "with the most laying");
+      return new UnknownWords("Laying of the queen", "eggs; 1 is usual for the place");
     }
     if (p.equals(priors.startSize())) {
       return new UnknownWords(
-          "Bees at the start for such a queen",
-          "bees and brood; 1 is usual for the day",
-          "that began smallest",
-          "that began largest");
+          "Bees at the start for such a queen", "bees and brood; 1 is usual for the day");
     }
     if (p.equals(priors.immigration())) {
-      return new UnknownWords(
-          "Mites from other colonies",
-          "arrivals; 1 is as assumed below",
-          "with the fewest mites from outside",
-          "with the most mites from outside");
+      return new UnknownWords("Mites from other colonies", "arrivals; 1 is as assumed below");
     }
     if (p.equals(priors.dispersion())) {
       return new UnknownWords(
-          "Evenness of scoops",
-          "the higher, the more alike two scoops of one day",
-          "with the least even scoops",
-          "with the most even scoops");
+          "Evenness of scoops", "the higher, the more alike two scoops of one day");
     }
     if (p.equals(priors.success())) {
-      return new UnknownWords(
-          "Strength of a treatment already given",
-          "1 is as in trials",
-          "in which it worked least",
-          "in which it worked best");
+      return new UnknownWords("Strength of a treatment already given", "1 is as in trials");
     }
-    return new UnknownWords(p.is(), "", "where it is least", "where it is most");
+    return new UnknownWords(p.is(), "");
   }
 
   /** How much the washes said of it; the steps are those of {@link broodtide.fit.Learned}. */
