@@ -5,12 +5,12 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
-import broodtide.assessment.SpringLow;
+import broodtide.engine.Quantity;
+import broodtide.engine.SpringLow;
 import broodtide.fit.Agreement;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,7 +54,7 @@ public record Answer(Comparison comparison) {
    * @param run a plan that was played
    */
   public Spread on(PlanRun run) {
-    return Spread.of(run.infestation(day()));
+    return run.on(Quantity.INFESTATION, day());
   }
 
   /** {@return the answer in one sentence} */
@@ -103,7 +103,7 @@ public record Answer(Comparison comparison) {
   private Optional<String> later(PlanRun run) {
     Optional<SpringLow> low = run.springLow();
     if (low.isPresent()) {
-      double lost = Arrays.stream(run.winterLosses(low.get())).average().orElseThrow();
+      double lost = run.shareLost(low.get().day());
       String words = Odds.seasons(lost);
       return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
     }
@@ -112,7 +112,7 @@ public record Answer(Comparison comparison) {
     boolean said = !until.isAfter(day()) && lost > 0.5;
     return said || lost <= WORTH_SAYING
         ? Optional.empty()
-        : Optional.of("lost by " + Plain.day(until) + " " + Odds.seasons(lost));
+        : Optional.of("dead or too weak by " + Plain.day(until) + " " + Odds.seasons(lost));
   }
 
   /**
@@ -229,9 +229,7 @@ public record Answer(Comparison comparison) {
   }
 
   private double chanceOver(PlanRun run, double threshold) {
-    double[] values = run.infestation(day());
-    return Arrays.stream(values).filter(v -> PlanRun.SHOWN_BY_A_WASH * v > threshold).count()
-        / (double) values.length;
+    return run.chanceOver(threshold, day());
   }
 
   /** When the first plan first goes over the treatment threshold. */
