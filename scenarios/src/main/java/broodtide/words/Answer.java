@@ -7,6 +7,7 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.fit.Agreement;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
@@ -83,6 +84,11 @@ public record Answer(Comparison comparison) {
     }
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
+    if (!Survival.hasWinter(comparison.colony().model().climate())) {
+      out.add(
+          "Winter losses are not shown for this climate: nothing published tells them where few"
+              + " bees become winter bees.");
+    }
     if (comparison.runs().size() > 1) {
       PlanRun best = lowest();
       out.add(

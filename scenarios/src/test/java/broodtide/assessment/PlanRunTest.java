@@ -13,6 +13,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.SpringLow;
 import broodtide.engine.StartState;
+import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import java.time.LocalDate;
@@ -51,6 +52,15 @@ class PlanRunTest {
     assertThat(Arrays.stream(run.living(low)).average().orElseThrow())
         .isCloseTo(1 - run.shareLost(low), within(1e-6));
     assertThat(run.shareLost(MAY)).isCloseTo(0, within(1e-6));
+  }
+
+  /** Where few bees become winter bees, nothing published tells winter losses. */
+  @Test
+  void winterLossesAreNotToldInTheSubtropics() {
+    assertThat(Survival.hasWinter(Shipped.model("subtropical").climate())).isFalse();
+    for (String place : new String[] {"boreal", "cool-maritime", "temperate", "warm-temperate"}) {
+      assertThat(Survival.hasWinter(Shipped.model(place).climate())).isTrue();
+    }
   }
 
   /** The same day gives the same chance, however far the run looks ahead. */
