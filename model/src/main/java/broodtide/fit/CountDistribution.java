@@ -1,6 +1,7 @@
 package broodtide.fit;
 
 import broodtide.measure.OutOfRange;
+import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.util.FastMath;
 
@@ -33,10 +34,24 @@ public final class CountDistribution {
    * @param sizes sizes, one per part, above 0
    */
   public static CountDistribution mixture(double[] means, double[] sizes) {
+    double[] weights = new double[means.length];
+    Arrays.fill(weights, 1);
+    return mixture(means, sizes, weights);
+  }
+
+  /**
+   * {@return a mixture of negative binomials}
+   *
+   * @param means mites expected, one per part, 0 or more
+   * @param sizes sizes, one per part, above 0
+   * @param weights weights, one per part, 0 or more, one of them above 0
+   */
+  public static CountDistribution mixture(double[] means, double[] sizes, double[] weights) {
     double[] p = new double[MOST];
+    double all = Arrays.stream(weights).sum();
     int used = 1;
     for (int i = 0; i < means.length; i++) {
-      used = Math.max(used, add(p, means[i], sizes[i], 1.0 / means.length));
+      used = Math.max(used, add(p, means[i], sizes[i], weights[i] / all));
     }
     return new CountDistribution(p, used);
   }

@@ -5,15 +5,20 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.math3.util.FastMath;
 
 /** What the colonies of a posterior say that washes show: those they know, and those to come. */
 public final class ExpectedWashes {
+  private static final Set<Quantity> KEPT = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
+
   private ExpectedWashes() {}
 
   /**
@@ -41,17 +46,19 @@ public final class ExpectedWashes {
   public static List<CountDistribution> of(
       SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {
     return parts(posterior, plan, washes, workers).stream()
-        .map(p -> CountDistribution.mixture(p.means(), p.sizes()))
+        .map(p -> CountDistribution.mixture(p.means(), p.sizes(), p.weights()))
         .toList();
   }
 
   /**
    * The negative binomials of one wash, one per colony.
    *
-   * @param means mites expected
+   * @param means mites expected, at most one on every bee
    * @param sizes sizes
+   * @param weights chance that the colony is alive to be washed, given that it was on the day of
+   *     the wash before; above 0 for one of them at least
    */
-  record Parts(double[] means, double[] sizes) {}
+  record Parts(double[] means, double[] sizes, double[] weights) {}
 
   static List<Parts> parts(
       SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {
@@ -68,8 +75,8 @@ public final class ExpectedWashes {
       days = Math.max(days, Math.toIntExact(day));
     }
     Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
-    EnsembleRun run =
-        posterior.run(season, days, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
+    EnsembleRun run = posterior.run(season, days, KEPT, workers, Progress.NONE);
+    Survival survival = Survival.in(past.model());
     double[] dispersions = posterior.dispersions();
     List<Parts> out = new ArrayList<>();
     for (Wash w : washes) {
@@ -77,11 +84,25 @@ public final class ExpectedWashes {
       double[] means = run.values(Quantity.INFESTATION, w.date());
       double[] sizes = new double[means.length];
       for (int i = 0; i < means.length; i++) {
-        means[i] = model.mean(means[i] / 100);
+        means[i] = Math.min(w.beesOrAssumed(), model.mean(means[i] / 100));
         sizes[i] = model.size(dispersions[i]);
       }
-      out.add(new Parts(means, sizes));
+      out.add(new Parts(means, sizes, living(survival, run, posterior, w.date())));
     }
+    return out;
+  }
+
+  /** Chances of life since the last wash before a day, or since the start where there is none. */
+  private static double[] living(
+      Survival survival, EnsembleRun run, SeasonPosterior posterior, LocalDate day) {
+    LocalDate from = posterior.past().start();
+    for (Wash w : posterior.washes()) {
+      from = w.date().isBefore(day) ? w.date() : from;
+    }
+    double[] out = run.least(Quantity.ADULTS, from, day);
+    double spared = survival.spared(from, day);
+    // a colony of which next to nothing is left weighs next to nothing, but some number must
+    Arrays.setAll(out, m -> Math.max(Double.MIN_NORMAL, survival.enough(out[m]) * spared));
     return out;
   }
 

@@ -5,6 +5,7 @@ import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.StartState;
+import broodtide.engine.Survival;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -12,11 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** One colony's season as it is shown: it ends on the day on which the colony is lost. */
+/**
+ * One colony's season as it is shown: it ends on the day from which the colony is more likely dead
+ * than alive, had it been alive on the first day.
+ */
 public final class Season {
-  /** Fewer bees than these cannot keep warm or rear brood: choice. */
-  public static final int FEWEST_BEES = 500;
-
   private final LocalDate start;
   private final int days;
   private final int shown;
@@ -30,7 +31,7 @@ public final class Season {
     }
     DailyEngine.of(scenario, from, List.of(member))
         .run((day, view) -> series.forEach((q, values) -> values[day] = q.of(view, 0)));
-    shown = living(series(Quantity.ADULTS));
+    shown = living(Survival.in(scenario.model()), series(Quantity.ADULTS));
   }
 
   /** Plays one colony. */
@@ -38,9 +39,11 @@ public final class Season {
     return new Season(scenario, from, member);
   }
 
-  private static int living(double[] adults) {
-    for (int day = 0; day < adults.length; day++) {
-      if (adults[day] < FEWEST_BEES) {
+  private int living(Survival survival, double[] adults) {
+    double least = adults[0];
+    for (int day = 1; day < adults.length; day++) {
+      least = Math.min(least, adults[day]);
+      if (survival.alive(adults[0], least, start, start.plusDays(day)) < 0.5) {
         return day;
       }
     }
@@ -57,7 +60,7 @@ public final class Season {
     return start.plusDays(days);
   }
 
-  /** The day on which the colony is lost, if it is. */
+  /** The day from which the colony is more likely lost than not, if there is one. */
   Optional<LocalDate> lost() {
     return shown <= days ? Optional.of(start.plusDays(shown)) : Optional.empty();
   }

@@ -75,11 +75,7 @@ final class Sentences {
   }
 
   private static String lost(LocalDate on) {
-    return "The colony is lost: by "
-        + day(on)
-        + " fewer than "
-        + Season.FEWEST_BEES
-        + " bees are left.";
+    return "From " + day(on) + " on the colony is more likely dead than alive.";
   }
 
   /** What stands against the days chosen, and what to beware of with what is done. */

@@ -5,7 +5,8 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Spread;
-import broodtide.assessment.SpringLow;
+import broodtide.engine.Quantity;
+import broodtide.engine.SpringLow;
 import broodtide.files.Csv;
 import broodtide.words.Answer;
 import broodtide.words.Digits;
@@ -79,12 +80,12 @@ final class PlanColumns {
             + " the seasons is highest.",
         false,
         run -> {
-          double peak = Spread.of(run.peaks()).median();
+          double peak = run.peaks().median();
           return new PlanColumn.Cell(Plain.level(peak), "near " + Plain.shortDay(run.peakDay()));
         },
         band(
             "peak",
-            run -> Spread.of(run.peaks()),
+            PlanRun::peaks,
             new PlanColumn.Figure("peak_day", run -> run.peakDay().toString())));
   }
 
@@ -181,17 +182,17 @@ final class PlanColumns {
                     new PlanColumn.Figure("spring_low", r -> low.day().toString()),
                     new PlanColumn.Figure(
                         "sound_winter_bees_median",
-                        r -> Csv.number(Spread.of(r.soundWinterBees(low.day())).median()))),
+                        r -> Csv.number(r.on(Quantity.WINTER_BEES, low.day()).median()))),
                 lost().figures().stream())
             .toList());
   }
 
   private static double loss(PlanRun run, SpringLow low) {
-    return Arrays.stream(run.winterLosses(low)).average().orElseThrow();
+    return run.shareLost(low.day());
   }
 
   private static String sound(PlanRun run, SpringLow low) {
-    double bees = Spread.of(run.soundWinterBees(low.day())).median();
+    double bees = run.on(Quantity.WINTER_BEES, low.day()).median();
     return bees < 1 ? "no" : Digits.two(bees);
   }
 
@@ -199,10 +200,9 @@ final class PlanColumns {
     return new PlanColumn(
         "lost",
         "Lost by " + Plain.shortDay(colony.until()),
-        "Chance that fewer than "
-            + Digits.count(PlanRun.LOST_BELOW)
-            + " bees are left by "
+        "Chance that the colony is dead or too weak by "
             + Plain.day(colony.until())
+            + ", other causes than mites included"
             + ".",
         false,
         run -> new PlanColumn.Cell(Digits.chance(run.shareLost(colony.until())), ""),

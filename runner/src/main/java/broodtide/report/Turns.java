@@ -4,9 +4,9 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Sensitivity;
-import broodtide.assessment.Spread;
 import broodtide.catalog.Assumptions;
 import broodtide.control.MiticideCourse;
+import broodtide.engine.Quantity;
 import broodtide.fit.Priors;
 import broodtide.results.ColonyResult;
 import broodtide.wash.SamplePlan;
@@ -100,7 +100,7 @@ final class Turns {
   }
 
   private static String anotherWash(ColonyCase c, Answer answer) {
-    double now = Spread.of(answer.first().infestation(c.now())).median();
+    double now = answer.first().on(Quantity.INFESTATION, c.now()).median();
     double rate = Math.min(50, Math.max(0.3, now));
     SamplePlan plan = SamplePlan.usual();
     return "Another wash: at "

@@ -6,6 +6,8 @@ import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
@@ -130,9 +132,12 @@ public record ColonyCase(
 
   /**
    * {@return the day in spring on which a colony of the place has the fewest bees; empty when the
-   * look ahead ends before it}
+   * look ahead ends before it, or where winter losses cannot be told}
    */
   public Optional<SpringLow> springLow() {
+    if (!Survival.hasWinter(model.climate())) {
+      return Optional.empty();
+    }
     SpringLow low = stages().springLow(model, now);
     return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
   }

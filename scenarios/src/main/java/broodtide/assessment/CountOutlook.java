@@ -5,6 +5,7 @@ import broodtide.catalog.Surroundings;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
@@ -66,6 +67,6 @@ public record CountOutlook(LocalDate day, Spread infestation) {
             wait,
             posterior.run(c.season(wait), PlanRun.KEPT, workers, Progress.NONE),
             List.of());
-    return Optional.of(new CountOutlook(day, Spread.of(run.infestation(day))));
+    return Optional.of(new CountOutlook(day, run.on(Quantity.INFESTATION, day)));
   }
 }

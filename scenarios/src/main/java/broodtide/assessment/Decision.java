@@ -1,7 +1,6 @@
 package broodtide.assessment;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,23 +41,12 @@ public record Decision(
         c.thresholds().name(),
         threshold.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
         threshold
-            .map(t -> OptionalDouble.of(shareOver(waiting.infestation(c.now()), t)))
+            .map(t -> OptionalDouble.of(waiting.chanceOver(t, c.now())))
             .orElseGet(OptionalDouble::empty),
         PlanSummary.of(waiting),
         comparison.runs().size() < 2
             ? Optional.empty()
             : Optional.of(PlanRanking.of(comparison.runs())));
-  }
-
-  /**
-   * {@return the share of simulated colonies over a treatment threshold as a wash shows it}
-   *
-   * @param infestation mites per 100 adult bees, by simulated colony
-   * @param threshold mites per 100 adult bees
-   */
-  public static double shareOver(double[] infestation, double threshold) {
-    return Arrays.stream(infestation).filter(v -> over(v, threshold)).count()
-        / (double) infestation.length;
   }
 
   /**

@@ -47,8 +47,8 @@ public enum Outcome {
     }
   },
   /**
-   * Chance that the colony is lost: dead or too weak in spring, other causes than mites included,
-   * when the look ahead reaches spring; else died out by its last day.
+   * Chance that the colony is lost: dead or too weak by the low in spring, other causes than mites
+   * included, or by the last day of a look ahead that does not reach it.
    */
   LOST("lost", "chance that the colony is lost, %", 100, PlanRanking.APART) {
     @Override

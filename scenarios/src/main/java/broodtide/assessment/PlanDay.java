@@ -9,7 +9,7 @@ import java.util.List;
  * One day of a plan's colonies taken together.
  *
  * @param date the day
- * @param infestation mites per 100 adult bees, at most {@value PlanRun#FULL}
+ * @param infestation mites per 100 adult bees of living colonies
  * @param adults adult bees of the middle colony
  */
 public record PlanDay(LocalDate date, Spread infestation, double adults) {
@@ -25,7 +25,7 @@ public record PlanDay(LocalDate date, Spread infestation, double adults) {
         date = date.plusDays(1)) {
       out.add(
           new PlanDay(
-              date, Spread.of(run.infestation(date)), run.on(Quantity.ADULTS, date).median()));
+              date, run.on(Quantity.INFESTATION, date), run.on(Quantity.ADULTS, date).median()));
     }
     return out;
   }

@@ -4,9 +4,14 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Quantity;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
+import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,17 +19,11 @@ import java.util.Set;
 /**
  * One plan played out by every colony that fits the washes.
  *
- * <p>A colony that falls below {@value #LOST_BELOW} adult bees counts as lost from that day on. Its
- * infestation, and any above one mite per bee, reads {@value #FULL}: what is left then says nothing
- * more, and no wash would be taken.
+ * <p>Each simulated colony weighs by its chance of being alive, see {@link Survival}: since the
+ * last wash, which found it alive, or since the first day where there was none. Middles and bands
+ * are those of living colonies; chances of loss sum what is missing. No colony is taken out.
  */
 public final class PlanRun {
-  /** Adult bees below which a colony is lost; choice. */
-  public static final int LOST_BELOW = 1000;
-
-  /** Highest infestation that is read, mites per 100 adult bees. */
-  public static final int FULL = 100;
-
   /** Thresholds are counts of alcohol washes, which find fewer mites than there are. */
   public static final double SHOWN_BY_A_WASH = WashMethod.ALCOHOL.recovery().mean();
 
@@ -41,9 +40,9 @@ public final class PlanRun {
   private final Plan plan;
   private final EnsembleRun run;
   private final List<String> objections;
-  private final int[] lostOn;
+  private final Once<float[][]> alive = new Once<>(this::findAlive);
   private final Once<Optional<SpringLow>> springLow;
-  private final Once<double[]> peaks = new Once<>(this::findPeaks);
+  private final Once<Spread> peaks = new Once<>(this::findPeaks);
   private final Once<LocalDate> peakDay = new Once<>(this::findPeakDay);
   private final Once<int[]> daysToThreshold = new Once<>(this::findDaysToThreshold);
   private final Once<double[]> winterBrood = new Once<>(this::findWinterBrood);
@@ -62,14 +61,6 @@ public final class PlanRun {
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
-    lostOn = new int[run.members()];
-    for (int m = 0; m < lostOn.length; m++) {
-      int day = nowIndex();
-      while (day <= lastIndex() && run.value(Quantity.ADULTS, day, m) >= LOST_BELOW) {
-        day++;
-      }
-      lostOn[m] = day;
-    }
   }
 
   /** {@return the case} */
@@ -93,86 +84,163 @@ public final class PlanRun {
   }
 
   /**
-   * {@return a quantity on a day}
+   * {@return a quantity of living colonies on a day}
    *
    * @param quantity one of those that were kept
    * @param day a day of the run
    */
   public Spread on(Quantity quantity, LocalDate day) {
-    return Spread.of(run.values(quantity, day));
+    return Spread.of(run.values(quantity, day), living(day));
   }
 
   /**
-   * {@return mites per 100 adult bees on a day, by member, at most {@value #FULL}}
+   * {@return mites per 100 adult bees on a day, by member, whether it lives or not}
    *
    * @param day a day of the run
    */
   public double[] infestation(LocalDate day) {
-    int index = run.index(day);
-    double[] out = new double[run.members()];
-    for (int m = 0; m < out.length; m++) {
-      out[m] = infestation(index, m);
+    return run.values(Quantity.INFESTATION, day);
+  }
+
+  /** {@return the day on which the colony was last known to be alive} */
+  private LocalDate knownAlive() {
+    return colony.washes().stream()
+        .map(Wash::date)
+        .filter(day -> !day.isAfter(colony.until()))
+        .max(Comparator.naturalOrder())
+        .orElse(colony.start());
+  }
+
+  /** By day and member, the chance of being alive that nothing was known of on the last wash. */
+  private float[][] findAlive() {
+    Survival survival = Survival.in(colony.model());
+    LocalDate from = knownAlive();
+    int first = run.index(from);
+    float[][] out = new float[lastIndex() + 1][run.members()];
+    double[] least = run.values(Quantity.ADULTS, from);
+    double[] enough = Arrays.stream(least).map(survival::enough).toArray();
+    for (int day = 0; day <= lastIndex(); day++) {
+      double spared = day <= first ? 1 : survival.spared(from, colony.start().plusDays(day));
+      for (int m = 0; m < least.length; m++) {
+        double adults = day > first ? run.value(Quantity.ADULTS, day, m) : least[m];
+        if (adults < least[m]) {
+          least[m] = adults;
+          enough[m] = survival.enough(adults);
+        }
+        out[day][m] = (float) (enough[m] * spared);
+      }
     }
     return out;
   }
 
   /**
-   * {@return share of colonies that are lost by a day, 0 to 1}
+   * {@return how likely any member was to be alive on the day of the last wash, before that wash
+   * found it so; above 0, at most 1} Runs of some of the members are put together with it.
+   */
+  public double standing() {
+    return mean(alive.get()[0]);
+  }
+
+  private static double mean(float[] byMember) {
+    double sum = 0;
+    for (float v : byMember) {
+      sum += v;
+    }
+    return sum / byMember.length;
+  }
+
+  /**
+   * {@return the weights of members as living colonies on a day; their mean is the chance that the
+   * colony is alive}
+   *
+   * @param day a day of the run
+   */
+  public double[] living(LocalDate day) {
+    float[] then = alive.get()[run.index(day)];
+    double standing = standing();
+    double[] out = new double[then.length];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = then[m] / standing;
+    }
+    return out;
+  }
+
+  /**
+   * {@return chance that the colony is lost by a day: dead or too weak at any time since it was
+   * last known to be alive, for whatever cause}
    *
    * @param day a day of the run
    */
   public double shareLost(LocalDate day) {
-    int index = run.index(day);
-    return Arrays.stream(lostOn).filter(d -> d <= index).count() / (double) lostOn.length;
+    return 1 - mean(alive.get()[run.index(day)]) / standing();
   }
 
   /**
-   * {@return whether a member is lost by a day: 1 when it is, 0 when not}
+   * {@return the loss of each member by a day, weighted by how likely it was to be alive when the
+   * colony last was, 0 to a little over 1; the mean is {@link #shareLost}}
    *
    * @param day a day of the run
    */
   public double[] lost(LocalDate day) {
-    int index = run.index(day);
-    return Arrays.stream(lostOn).mapToDouble(d -> d <= index ? 1 : 0).toArray();
+    float[] then = alive.get()[run.index(day)];
+    float[] before = alive.get()[0];
+    double standing = standing();
+    double[] out = new double[then.length];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = (before[m] - then[m]) / standing;
+    }
+    return out;
   }
 
   /**
    * {@return the day in spring on which a colony of the place has the fewest bees; empty when the
-   * run ends before it}
+   * run ends before it, or where winter losses cannot be told}
    */
   public Optional<SpringLow> springLow() {
     return springLow.get();
   }
 
   /**
-   * {@return chance that each member is dead or too weak in spring, mites and other causes
-   * together} A colony that was lost before stays lost, whatever the model makes of its last bees.
+   * {@return chance that each member is lost by the low in spring, had it been alive when the
+   * colony last was; 0 to 1} Their mean by weight is {@link #shareLost} of that day.
    *
    * @param low from {@link #springLow()}
    */
   public double[] winterLosses(SpringLow low) {
-    double[] chances = Wintering.defaults().lost(run, low);
-    int spring = run.index(low.day());
-    Arrays.setAll(chances, m -> lostOn[m] <= spring ? 1 : chances[m]);
-    return chances;
+    float[] then = alive.get()[run.index(low.day())];
+    float[] before = alive.get()[0];
+    double[] out = new double[then.length];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = before[m] > 0 ? 1 - then[m] / before[m] : 1;
+    }
+    return out;
   }
 
   /**
-   * {@return chance that each member is lost, the one meaning of the word wherever plans and rules
-   * are judged: {@link #winterLosses} when the run reaches spring, else 1 for a colony that has
-   * died out by the last day and 0 for one that has not}
+   * {@return the loss of each member as in {@link #lost}: by the low in spring, or by the last day
+   * of a run that does not reach it}
    */
   public double[] losses() {
-    return springLow().map(this::winterLosses).orElseGet(() -> lost(colony.until()));
+    return lost(springLow().map(SpringLow::day).orElse(colony.until()));
   }
 
   /**
-   * {@return winter bees that grew up without mites, on a day, by member}
+   * {@return chance that a wash of the colony, if it is alive on a day, shows more than a
+   * threshold}
    *
+   * @param threshold mites per 100 bees
    * @param day a day of the run
    */
-  public double[] soundWinterBees(LocalDate day) {
-    return run.values(Quantity.WINTER_BEES, day);
+  public double chanceOver(double threshold, LocalDate day) {
+    double[] values = infestation(day);
+    double[] living = living(day);
+    double over = 0;
+    double all = 0;
+    for (int m = 0; m < values.length; m++) {
+      over += Decision.over(values[m], threshold) ? living[m] : 0;
+      all += living[m];
+    }
+    return all > 0 ? over / all : 0;
   }
 
   /** {@return all mites, in mites, left when the winter bees have been raised} */
@@ -181,24 +249,38 @@ public final class PlanRun {
   }
 
   private double infestation(int day, int member) {
-    return day >= lostOn[member]
-        ? FULL
-        : Math.min(FULL, run.value(Quantity.INFESTATION, day, member));
+    return run.value(Quantity.INFESTATION, day, member);
   }
 
-  /** {@return highest infestation from now on, by member} */
-  public double[] peaks() {
-    return peaks.get().clone();
+  /** {@return highest infestation from now on while the colony lives} */
+  public Spread peaks() {
+    return peaks.get();
   }
 
-  private double[] findPeaks() {
-    double[] out = new double[run.members()];
-    for (int day = nowIndex(); day <= lastIndex(); day++) {
-      for (int m = 0; m < out.length; m++) {
-        out[m] = Math.max(out[m], infestation(day, m));
+  /** Members weigh in with their highest so far whenever a part of them dies, and at the end. */
+  private Spread findPeaks() {
+    List<double[]> parts = new ArrayList<>();
+    for (int m = 0; m < run.members(); m++) {
+      double top = 0;
+      double ended = 0;
+      for (int day = nowIndex(); day <= lastIndex(); day++) {
+        double value = infestation(day, m);
+        double dies =
+            day == lastIndex()
+                ? alive.get()[day][m]
+                : alive.get()[day][m] - alive.get()[day + 1][m];
+        if (value > top && ended > 0) {
+          parts.add(new double[] {top, ended});
+          ended = 0;
+        }
+        top = Math.max(top, value);
+        ended += dies;
       }
+      parts.add(new double[] {top, ended});
     }
-    return out;
+    return Spread.of(
+        parts.stream().mapToDouble(p -> p[0]).toArray(),
+        parts.stream().mapToDouble(p -> p[1]).toArray());
   }
 
   /** {@return day of the median colony's highest infestation} */
@@ -210,7 +292,7 @@ public final class PlanRun {
     int best = nowIndex();
     double top = -1;
     for (int day = nowIndex(); day <= lastIndex(); day++) {
-      double median = Spread.of(infestation(colony.start().plusDays(day))).median();
+      double median = on(Quantity.INFESTATION, colony.start().plusDays(day)).median();
       if (median > top) {
         top = median;
         best = day;
@@ -246,8 +328,7 @@ public final class PlanRun {
 
   /**
    * {@return mean share of capped worker cells with a mite while winter bees are raised, by member,
-   * over the days on which there are such cells; a colony that is lost counts as infested
-   * throughout}
+   * over the days on which there are such cells}
    */
   public double[] winterBroodInfested() {
     return winterBrood.get().clone();
@@ -265,7 +346,7 @@ public final class PlanRun {
         int day = run.index(d);
         raised = true;
         for (int m = 0; m < out.length; m++) {
-          double share = day >= lostOn[m] ? 1 : run.value(Quantity.INFESTED_WORKER_SHARE, day, m);
+          double share = run.value(Quantity.INFESTED_WORKER_SHARE, day, m);
           out[m] += share;
           days[m] += share > 0 ? 1 : 0;
         }

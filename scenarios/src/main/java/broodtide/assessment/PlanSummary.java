@@ -3,6 +3,7 @@ package broodtide.assessment;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
+import broodtide.engine.Quantity;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -21,7 +22,8 @@ import java.util.OptionalDouble;
  * @param winterLoss chance that the colony is lost, 0 to 1: see {@link PlanRun#losses()}
  * @param infestedWinterBrood median share of capped worker cells with a mite while winter bees are
  *     raised, 0 to 1; empty when none are raised in the look ahead
- * @param infestation median mites per 100 adult bees when the winter bees have been raised
+ * @param infestation median mites per 100 adult bees of living colonies when the winter bees have
+ *     been raised
  * @param courses miticide courses and other measures in it
  * @param daysWithSupers days on which one of its miticides acts while honey supers usually stand
  * @param lastControl the control that it uses last; empty for waiting
@@ -49,7 +51,7 @@ public record PlanSummary(
         controls.stream().map(Control::from).findFirst(),
         Arrays.stream(run.losses()).average().orElseThrow(),
         Double.isNaN(brood) ? OptionalDouble.empty() : OptionalDouble.of(brood),
-        Spread.of(run.infestation(run.colony().raised())).median(),
+        run.on(Quantity.INFESTATION, run.colony().raised()).median(),
         controls.size(),
         run.daysTreatedWithSupers(),
         controls.isEmpty()

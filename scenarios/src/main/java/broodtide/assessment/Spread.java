@@ -25,4 +25,16 @@ public record Spread(double q05, double q25, double median, double q75, double q
     return new Spread(
         p.evaluate(5), p.evaluate(25), p.evaluate(50), p.evaluate(75), p.evaluate(95));
   }
+
+  /**
+   * {@return of values of unequal weight; equal weights give what {@link #of(double[])} gives}
+   *
+   * @param values at least one, in any order
+   * @param weights one each, 0 or more; when all are 0 they count as equal
+   */
+  public static Spread of(double[] values, double[] weights) {
+    WeightedValues v = WeightedValues.of(values, weights);
+    return new Spread(
+        v.quantile(0.05), v.quantile(0.25), v.quantile(0.5), v.quantile(0.75), v.quantile(0.95));
+  }
 }

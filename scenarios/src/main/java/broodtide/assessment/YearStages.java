@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.engine.ColonyModel;
+import broodtide.engine.SpringLow;
 import broodtide.season.Climate;
 import broodtide.wash.Stage;
 import broodtide.wash.ThresholdSet;

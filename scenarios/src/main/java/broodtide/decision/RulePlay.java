@@ -48,6 +48,9 @@ final class RulePlay {
   private final double[] needless;
   private final double[] hindered;
 
+  /** How likely all members together were to be alive when the colony last was. */
+  private double standing = Double.NaN;
+
   /** Whether there is a treatment threshold on any wash day. */
   private boolean judged;
 
@@ -105,29 +108,28 @@ final class RulePlay {
       int[] who = group.getValue();
       PlanRun run = run(begunBy(group.getKey(), day), who, day, FOR_WASHES);
       double[] truth = run.infestation(day);
-      double[] gone = run.lost(day);
+      double[] living = living(run, day);
       boolean lately = treatedLately(group.getKey(), day);
       Optional<Rule.Placed> treatment = possible(group.getKey(), day);
       List<Integer> treated = new ArrayList<>();
       List<Integer> left = new ArrayList<>();
       for (int i = 0; i < who.length; i++) {
         int m = who[i];
-        boolean alive = gone[i] == 0;
-        boolean asks = alive && !lately && asks(k, m, truth[i], day);
+        boolean asks = !lately && asks(k, m, truth[i], day);
         boolean begins = asks && treatment.isPresent();
-        boolean over = alive && over(truth[i], threshold);
-        hindered[m] += asks && !begins ? 1 : 0;
-        tally[0] += over ? 1 : 0;
-        tally[1] += begins ? 1 : 0;
+        boolean over = over(truth[i], threshold);
+        hindered[m] += asks && !begins ? living[i] : 0;
+        tally[0] += over ? living[i] : 0;
+        tally[1] += begins ? living[i] : 0;
         if (over && !begins && !lately) {
-          misses[m]++;
-          tally[2]++;
+          misses[m] += living[i];
+          tally[2] += living[i];
         }
         if (begins) {
-          treatments[m]++;
+          treatments[m] += living[i];
           if (threshold.isPresent() && !over) {
-            needless[m]++;
-            tally[3]++;
+            needless[m] += living[i];
+            tally[3] += living[i];
           }
         }
         (begins ? treated : left).add(m);
@@ -248,11 +250,10 @@ final class RulePlay {
     needlessKnown |= threshold.isPresent();
     PlanRun run = run(before, all, p.day().plusDays(1), FOR_WASHES);
     double[] truth = run.infestation(p.day());
-    double[] gone = run.lost(p.day());
+    double[] living = run.living(p.day());
     for (int m = 0; m < members; m++) {
-      boolean alive = gone[m] == 0;
-      treatments[m] += alive ? 1 : 0;
-      needless[m] += alive && threshold.isPresent() && !over(truth[m], threshold) ? 1 : 0;
+      treatments[m] += living[m];
+      needless[m] += threshold.isPresent() && !over(truth[m], threshold) ? living[m] : 0;
     }
   }
 
@@ -279,7 +280,7 @@ final class RulePlay {
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
       PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.KEPT);
-      scatter(Outcome.LOST.of(run), who, lost);
+      scatter(asAmongAll(Outcome.LOST.of(run), run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);
     }
@@ -303,6 +304,20 @@ final class RulePlay {
         rule instanceof Rule.Calendar c
             ? PlanCheck.of(new Plan(rule.name(), controls(c.treatments())), colony)
             : List.of());
+  }
+
+  /** Weights of a group's members as living colonies on a day. */
+  private double[] living(PlanRun run, LocalDate day) {
+    return asAmongAll(run.living(day), run);
+  }
+
+  /** Weights within a group as they are among all members; all of them are together at first. */
+  private double[] asAmongAll(double[] weights, PlanRun group) {
+    if (Double.isNaN(standing)) {
+      standing = group.standing();
+    }
+    double factor = group.standing() / standing;
+    return Arrays.stream(weights).map(w -> w * factor).toArray();
   }
 
   private static void scatter(double[] values, int[] who, double[] into) {

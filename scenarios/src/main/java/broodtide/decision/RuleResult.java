@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * How a rule fared in every member's season. Whether a colony stands over the threshold is judged
- * by what a wash of it would show on average, against the threshold of the day.
+ * by what a wash of it would show on average, against the threshold of the day. What is counted by
+ * member counts as much as the member is likely to be alive.
  *
  * @param rule the rule
  * @param treatments treatments begun, by member
@@ -73,6 +74,6 @@ public record RuleResult(
     if (Arrays.stream(byMember).anyMatch(Double::isNaN)) {
       return Double.NaN;
     }
-    return Arrays.stream(byMember).filter(v -> v > 0).count() / (double) byMember.length;
+    return Arrays.stream(byMember).map(v -> Math.min(1, v)).sum() / byMember.length;
   }
 }

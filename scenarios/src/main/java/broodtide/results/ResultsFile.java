@@ -14,6 +14,7 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.Sensitivity;
 import broodtide.assessment.Spread;
 import broodtide.control.Control;
+import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
 import broodtide.words.Answer;
@@ -149,10 +150,10 @@ public final class ResultsFile {
     run.objections().forEach(objections::add);
     LocalDate raised = c.raised();
     ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
-    band(then.putObject("infestation"), Spread.of(run.infestation(raised)));
+    band(then.putObject("infestation"), run.on(Quantity.INFESTATION, raised));
     band(then.putObject("mites"), run.mitesWhenRaised());
-    band(node.putObject("infestationAtEnd"), Spread.of(run.infestation(c.until())));
-    band(node.putObject("peakInfestation"), Spread.of(run.peaks()));
+    band(node.putObject("infestationAtEnd"), run.on(Quantity.INFESTATION, c.until()));
+    band(node.putObject("peakInfestation"), run.peaks());
     node.put("peakDay", run.peakDay().toString());
     int[] toThreshold = run.daysToThreshold();
     node.put("chanceDiedOut", six(run.shareLost(c.until())));
@@ -166,8 +167,8 @@ public final class ResultsFile {
               ObjectNode winter = node.putObject("winter");
               winter.put("springLow", low.day().toString());
               band(winter.putObject("chanceLost"), Spread.of(run.winterLosses(low)));
-              winter.put("meanChanceLost", six(mean(run.winterLosses(low))));
-              band(winter.putObject("soundWinterBees"), Spread.of(run.soundWinterBees(low.day())));
+              winter.put("meanChanceLost", six(run.shareLost(low.day())));
+              band(winter.putObject("soundWinterBees"), run.on(Quantity.WINTER_BEES, low.day()));
             });
     difference(
         node.putObject("infestationAgainstWait"),

@@ -2,18 +2,18 @@ package broodtide.words;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.PlanSummary;
 import broodtide.assessment.Spread;
-import broodtide.assessment.SpringLow;
+import broodtide.engine.Quantity;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.fit.Agreement;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,7 +60,7 @@ public record Answer(Comparison comparison) {
    * @param run a plan that was played
    */
   public Spread on(PlanRun run) {
-    return Spread.of(run.infestation(day()));
+    return run.on(Quantity.INFESTATION, day());
   }
 
   /** {@return the answer in one sentence} */
@@ -89,6 +89,11 @@ public record Answer(Comparison comparison) {
     }
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
+    if (!Survival.hasWinter(comparison.colony().model().climate())) {
+      out.add(
+          "Winter losses are not shown for this climate: nothing published tells them where few"
+              + " bees become winter bees.");
+    }
     if (comparison.runs().size() > 1 && best() != first()) {
       out.add(
           "With "
@@ -106,7 +111,7 @@ public record Answer(Comparison comparison) {
   private Optional<String> later(PlanRun run) {
     Optional<SpringLow> low = run.springLow();
     if (low.isPresent()) {
-      double lost = Arrays.stream(run.winterLosses(low.get())).average().orElseThrow();
+      double lost = run.shareLost(low.get().day());
       String words = Odds.seasons(lost);
       return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
     }
@@ -115,7 +120,7 @@ public record Answer(Comparison comparison) {
     boolean said = !until.isAfter(day()) && lost > 0.5;
     return said || lost <= WORTH_SAYING
         ? Optional.empty()
-        : Optional.of("lost by " + Plain.day(until) + " " + Odds.seasons(lost));
+        : Optional.of("dead or too weak by " + Plain.day(until) + " " + Odds.seasons(lost));
   }
 
   /**
@@ -232,8 +237,7 @@ public record Answer(Comparison comparison) {
   }
 
   private double chanceOver(PlanRun run, double threshold) {
-    double[] values = run.infestation(day());
-    return Decision.shareOver(values, threshold);
+    return run.chanceOver(threshold, day());
   }
 
   /** When the first plan first goes over the treatment threshold. */

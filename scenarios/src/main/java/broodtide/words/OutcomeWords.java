@@ -3,7 +3,8 @@ package broodtide.words;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Difference;
 import broodtide.assessment.Outcome;
-import broodtide.assessment.PlanRun;
+import broodtide.engine.SpringLow;
+import java.time.LocalDate;
 
 /** Outcomes in words. */
 public final class OutcomeWords {
@@ -44,18 +45,8 @@ public final class OutcomeWords {
    * @param c the case
    */
   public static String meaning(ColonyCase c) {
-    return c.springLow()
-        .map(
-            low ->
-                "dead or too weak by "
-                    + Plain.day(low.day())
-                    + ", other causes than mites included")
-        .orElse(
-            "fewer than "
-                + Digits.count(PlanRun.LOST_BELOW)
-                + " bees by "
-                + Plain.day(c.until())
-                + "; weak colonies that the winter would take are not in it");
+    LocalDate day = c.springLow().map(SpringLow::day).orElse(c.until());
+    return "dead or too weak by " + Plain.day(day) + ", other causes than mites included";
   }
 
   /**

@@ -1,6 +1,5 @@
 package broodtide.words;
 
-import broodtide.assessment.PlanRun;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
@@ -16,6 +15,9 @@ public final class Plain {
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
   private static final double LEAST = 0.01;
+
+  /** One mite per bee; what lies above it is not told apart. */
+  private static final int FULL = 100;
 
   private Plain() {}
 
@@ -56,7 +58,7 @@ public final class Plain {
     if (perHundred > 0 && perHundred < LEAST) {
       return "under " + LEAST;
     }
-    return perHundred >= PlanRun.FULL ? "over " + PlanRun.FULL : Digits.two(perHundred);
+    return perHundred >= FULL ? "over " + FULL : Digits.two(perHundred);
   }
 
   /**

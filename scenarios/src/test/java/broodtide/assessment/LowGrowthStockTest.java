@@ -7,6 +7,8 @@ import broodtide.engine.DailyEngine;
 import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.engine.Trajectory;
 import broodtide.mite.StockTraits;
 import broodtide.pages.Check;
@@ -82,7 +84,8 @@ class LowGrowthStockTest {
         DailyEngine.run(
             Scenario.until(model, new Plan("winter", List.of(oxalic)), start, spring.day()),
             Member.average(1));
-    return Wintering.defaults().lost(t.at(Quantity.ADULTS, spring.day()), spring);
+    double adults = t.at(Quantity.ADULTS, spring.day());
+    return 1 - Survival.in(model).alive(t.at(Quantity.ADULTS, END), adults, END, spring.day());
   }
 
   private static double hygieneFor(double rise, LocalDate start) {

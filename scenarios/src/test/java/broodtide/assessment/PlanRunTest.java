@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
@@ -10,10 +11,13 @@ import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SpringLow;
 import broodtide.engine.StartState;
+import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -32,25 +36,49 @@ class PlanRunTest {
     PlanRun run = run(new Plan("gone", List.of(GONE)), LocalDate.of(2002, 5, 1));
     SpringLow low = run.springLow().orElseThrow();
     assertThat(run.on(Quantity.ADULTS, low.day()).q05()).isGreaterThan(3000);
-    assertThat(run.shareLost(MAY.plusDays(3))).isEqualTo(1);
-    assertThat(run.losses()).containsOnly(1);
-    assertThat(Outcome.LOST.of(run)).containsOnly(1);
+    assertThat(run.shareLost(MAY.plusDays(3))).isGreaterThan(0.7);
+    assertThat(run.shareLost(low.day())).isGreaterThan(run.shareLost(MAY.plusDays(3)));
+    assertThat(Arrays.stream(run.winterLosses(low)).boxed())
+        .allMatch(chance -> chance > 0.7 && chance <= 1);
+    assertThat(Outcome.LOST.of(run)).containsExactly(run.lost(low.day()));
   }
 
   @Test
-  void beforeSpringALossIsDyingOut() {
+  void chancesOfLossAreOneFigureHoweverTheyAreAskedFor() {
+    PlanRun run = run(Plan.waiting("wait"), LocalDate.of(2002, 5, 1));
+    LocalDate low = run.springLow().orElseThrow().day();
+    assertThat(Arrays.stream(run.losses()).average().orElseThrow())
+        .isCloseTo(run.shareLost(low), within(1e-6));
+    assertThat(Arrays.stream(run.living(low)).average().orElseThrow())
+        .isCloseTo(1 - run.shareLost(low), within(1e-6));
+    assertThat(run.shareLost(MAY)).isCloseTo(0, within(1e-6));
+  }
+
+  /** Where few bees become winter bees, nothing published tells winter losses. */
+  @Test
+  void winterLossesAreNotToldInTheSubtropics() {
+    assertThat(Survival.hasWinter(Shipped.model("subtropical").climate())).isFalse();
+    for (String place : new String[] {"boreal", "cool-maritime", "temperate", "warm-temperate"}) {
+      assertThat(Survival.hasWinter(Shipped.model(place).climate())).isTrue();
+    }
+  }
+
+  /** The same day gives the same chance, however far the run looks ahead. */
+  @Test
+  void lossDoesNotHangOnTheLastDay() {
     LocalDate autumn = LocalDate.of(2001, 10, 1);
-    assertThat(run(new Plan("gone", List.of(GONE)), autumn).losses()).containsOnly(1);
-    assertThat(run(Plan.waiting("wait"), autumn).losses()).containsOnly(0);
+    PlanRun shorter = run(Plan.waiting("wait"), autumn);
+    PlanRun longer = run(Plan.waiting("wait"), LocalDate.of(2002, 5, 1));
+    assertThat(shorter.lost(autumn)).containsExactly(longer.lost(autumn));
+    assertThat(shorter.losses()).containsExactly(shorter.lost(autumn));
   }
 
   @Test
   void nothingIsReadBeyondTheLastDay() {
     PlanRun run = run(Plan.waiting("wait"), LocalDate.of(2001, 8, 1));
-    double[] peaks = run.peaks();
     double[] last = run.infestation(LocalDate.of(2001, 8, 1));
     assertThat(run.peakDay()).isEqualTo(LocalDate.of(2001, 8, 1));
-    assertThat(peaks).containsExactly(last);
+    assertThat(run.peaks().median()).isCloseTo(Spread.of(last).median(), within(1e-3));
     assertThat(PlanDay.all(run)).last().extracting(PlanDay::date).isEqualTo(run.colony().until());
     assertThat(IntStream.of(run.daysToThreshold())).allMatch(day -> day <= 92);
   }

@@ -4,6 +4,7 @@ import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ControlTemplate.Efficacy;
 import broodtide.catalog.ControlTemplate.Treatment;
+import broodtide.engine.Wintering;
 import broodtide.pages.Check;
 import broodtide.pages.Figures;
 import broodtide.pages.MarkdownTable;

@@ -9,6 +9,8 @@ import broodtide.engine.DailyEngine;
 import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.engine.Trajectory;
 import broodtide.pages.Check;
 import java.time.LocalDate;
@@ -129,9 +131,9 @@ class TimeOfTreatmentTest {
     SpringLow low = SpringLow.after(north, NOVEMBER);
     Trajectory august = run(north, 0.8, formic(8), oxalic);
     Trajectory october = run(north, 0.8, formic(10), oxalic);
-    Wintering winter = Wintering.defaults();
-    assertThat(winter.lost(august.at(Quantity.ADULTS, low.day()), low))
-        .isLessThan(winter.lost(october.at(Quantity.ADULTS, low.day()), low) - 0.02);
+    Survival survival = Survival.in(north);
+    assertThat(survival.enough(august.at(Quantity.ADULTS, low.day())))
+        .isGreaterThan(survival.enough(october.at(Quantity.ADULTS, low.day())) + 0.02);
   }
 
   private static Control strips(int month) {

@@ -4,35 +4,60 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
-import broodtide.engine.Progress;
-import broodtide.engine.Quantity;
-import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
-import broodtide.engine.Workers;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
+import broodtide.engine.Wintering;
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WinteringTest {
-  private static final SpringLow LOW = new SpringLow(LocalDate.of(2022, 4, 20), 10_000);
-  private static final Wintering PLAIN =
-      Wintering.with(Map.of("weakest", 0.4, "spread", 0.5, "otherLosses", 0.2));
+  private static final LocalDate WASH = LocalDate.of(2025, 9, 5);
+  private static final Survival TEMPERATE = Survival.in(Shipped.model("temperate"));
 
-  /** Normal distribution by R 4.2.2: {@code pnorm(-log(c(10000, 4000, 2000)/4000)/0.5)}. */
+  /** R 4.2.2: {@code pnorm(log(c(1800, 18000, 900)/1800)/sqrt(.8))}, luck of the yard averaged. */
   @ParameterizedTest
-  @CsvSource({"10000, 0.0334324184", "4000, 0.5", "2000, 0.9171714810", "0, 1", "1e-300, 1"})
-  void tooWeakFollowsALognormal(double adults, double chance) {
-    assertThat(PLAIN.tooWeak(adults, LOW)).isCloseTo(chance, within(1e-8));
-    assertThat(PLAIN.lost(adults, LOW)).isCloseTo(0.2 + 0.8 * chance, within(1e-8));
+  @CsvSource({"1800, 0.5", "18000, 0.99498", "900, 0.21918", "0, 0"})
+  void enoughBees(double adults, double chance) {
+    assertThat(TEMPERATE.enough(adults)).isCloseTo(chance, within(1e-4));
+  }
+
+  /** The mean over the yard's luck, summed in small steps, is what the closed form says. */
+  @Test
+  void theLuckOfAYardIsAveragedOver() {
+    NormalDistribution normal = new NormalDistribution(null, 0, 1);
+    double few = 0;
+    double spared = 0;
+    for (double u = -9; u <= 9; u += 0.01) {
+      double weight = 0.01 * normal.density(u);
+      few += weight * normal.cumulativeProbability((Math.log(3000.0 / 1800) - 0.8 * u) / 0.4);
+      spared += weight / (1 + Math.exp(Math.log(0.1 / 0.9) + 1.2 * u));
+    }
+    assertThat(TEMPERATE.enough(3000)).isCloseTo(few, within(1e-6));
+    assertThat(TEMPERATE.spared(WASH, LocalDate.of(2026, 6, 1))).isCloseTo(spared, within(1e-6));
+  }
+
+  @Test
+  void winterPassesOnceAYear() {
+    LocalDate october = LocalDate.of(2025, 11, 20);
+    assertThat(TEMPERATE.spared(WASH, WASH.plusDays(5))).isEqualTo(1);
+    double partly = TEMPERATE.spared(WASH, october);
+    double once = TEMPERATE.spared(WASH, LocalDate.of(2026, 6, 1));
+    double twice = TEMPERATE.spared(WASH, LocalDate.of(2027, 6, 1));
+    assertThat(partly).isBetween(once, 1.0);
+    assertThat(twice).isBetween(once * once, once);
+  }
+
+  @Test
+  void aColonyThatWasAliveIsLostByItsFewestBees() {
+    assertThat(TEMPERATE.alive(20_000, 20_000, WASH, WASH)).isEqualTo(1);
+    assertThat(TEMPERATE.alive(20_000, 1000, WASH, WASH))
+        .isCloseTo(TEMPERATE.enough(1000) / TEMPERATE.enough(20_000), within(1e-12));
   }
 
   @Test
@@ -70,30 +95,5 @@ class WinteringTest {
     SpringLow here = SpringLow.after(north, LocalDate.of(2021, 9, 25));
     assertThat(there.day()).isBetween(here.day().plusDays(182), here.day().plusDays(183));
     assertThat(there.adults()).isCloseTo(here.adults(), within(20.0));
-  }
-
-  @Test
-  void aRunGivesTheChanceOfEachMember() {
-    LocalDate start = LocalDate.of(2021, 8, 1);
-    ColonyModel model = Shipped.model("temperate");
-    SpringLow low = SpringLow.after(model, start);
-    List<Member> members = List.of(Member.average(0), Member.average(3), Member.average(20));
-    Scenario season = Scenario.until(model, Plan.waiting("wait"), start, low.day());
-    try (Workers workers = new Workers(1)) {
-      EnsembleRun run =
-          EnsembleRun.of(
-              season,
-              StartState.on(model, start),
-              members,
-              Set.of(Quantity.ADULTS),
-              workers,
-              Progress.NONE);
-      double[] lost = PLAIN.lost(run, low);
-      assertThat(lost).hasSize(3).isSorted();
-      assertThat(lost[0]).isCloseTo(PLAIN.lost(low.adults(), low), within(1e-3));
-      assertThat(lost[2]).isGreaterThan(0.99);
-      SpringLow later = new SpringLow(low.day().plusDays(30), low.adults());
-      assertThatThrownBy(() -> PLAIN.lost(run, later)).hasMessageContaining("lies outside");
-    }
   }
 }

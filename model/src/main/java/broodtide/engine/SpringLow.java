@@ -1,12 +1,6 @@
-package broodtide.assessment;
+package broodtide.engine;
 
 import broodtide.control.Plan;
-import broodtide.engine.ColonyModel;
-import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
-import broodtide.engine.Quantity;
-import broodtide.engine.Scenario;
-import broodtide.engine.Trajectory;
 import java.time.LocalDate;
 import java.util.List;
 
