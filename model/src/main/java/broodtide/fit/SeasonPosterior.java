@@ -24,7 +24,7 @@ import java.util.Set;
  */
 public final class SeasonPosterior {
   /** Most miticide courses whose success can be estimated besides the common unknowns. */
-  public static final int MOST_COURSES = TemperedSampler.MOST_DIMENSIONS - Priors.COMMON;
+  public static final int MOST_COURSES = TemperedSampler.MOST_DIMENSIONS - Priors.COMMON - 1;
 
   private final Scenario past;
   private final StartState start;

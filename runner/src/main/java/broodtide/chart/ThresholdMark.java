@@ -15,8 +15,9 @@ final class ThresholdMark {
   private ThresholdMark() {}
 
   static List<Mark> line(Threshold threshold, Plot plot) {
+    Mark.Group group = new Mark.Group("threshold", threshold.name());
     return runs(shown(threshold, plot.days())).stream()
-        .map(run -> steps(run, plot.days()).in("threshold", threshold.name()))
+        .map(run -> steps(run, plot.days()).in(group))
         .toList();
   }
 

@@ -32,7 +32,7 @@ class AllowedValuesTest {
     put("gap.csv", HEADER + "1950-04-18,Meadow,1,310\n2025-05-20,Meadow,2,295\n");
     put("old.csv", WASHES.replace("2025", "1950"));
     put("treatments.csv", treatments(168));
-    put("fewer.csv", treatments(44));
+    put("fewer.csv", treatments(43));
     put(
         "study.json",
         "{\"title\": \"ten years\", \"climate\": \"temperate\", \"start\": \"2025-04-18\","
@@ -116,7 +116,7 @@ class AllowedValuesTest {
   @Test
   void moreTreatmentsThanCanBeEstimatedAreRefusedInWords() {
     assertThat(refused("forecast washes.csv --climate temperate --given treatments.csv"))
-        .contains("\"Meadow\"", "168 treatments", "allowed are 44", "applications")
+        .contains("\"Meadow\"", "168 treatments", "allowed are 43", "applications")
         .doesNotContain("dimension");
     Bench.Outcome most =
         run(

@@ -147,7 +147,7 @@ class DecisionCommandsTest {
     more.addAll(List.of("--json", "--colony", "Left"));
     assertThat(run(words[0], more.toArray(String[]::new))).as("%s", err).isEqualTo(Main.OK);
     JsonNode json = new ObjectMapper().readTree(out.toString());
-    assertThat(json.path("format").asText()).isEqualTo("broodtide-decision-1");
+    assertThat(json.path("format").asText()).isEqualTo("broodtide-decision-2");
     assertThat(json.path("tool").asText()).isEqualTo(words[0]);
     assertThat(json.path("colonies").get(0).path("colony").asText()).isEqualTo("Left");
     assertThat(Files.readString(folder.resolve("out/results.json"))).isEqualTo(out.toString());
@@ -197,7 +197,7 @@ class DecisionCommandsTest {
         "rules --from 2026-09-01 --colony Left | must lie after 2026-09-06",
         "worth --weeks 0 | 1 to 52",
         "windows --study larkmeadow | --climate cannot stand beside --study",
-        "worth --cost -1 | 0 or more",
+        "worth --cost -1 | 0 to 100",
         "worked --treated 2026-08-10 --with drone-comb | not a miticide",
         "worked --treated 2026-08-10 --with thymol --neighbour Middle | Left, Right"
       })

@@ -55,9 +55,9 @@ public record MemoryNeed(long fixed, long perColony) {
     return new MemoryNeed(fixed + fixedMore, perColony + perColonyMore);
   }
 
-  /** Every day of one plan. */
+  /** Every day of one plan, with each colony's chance of being alive. */
   private static long season(ColonyCase c, int quantities) {
-    return CELL * quantities * (ChronoUnit.DAYS.between(c.start(), c.until()) + 2) + OUTCOMES;
+    return CELL * (quantities + 1) * (ChronoUnit.DAYS.between(c.start(), c.until()) + 2) + OUTCOMES;
   }
 
   /**
