@@ -87,9 +87,7 @@ class ReportAgreesTest {
     run("c", washes.toString(), "--climate", "temperate", "forecast");
     assertThat(Files.readString(folder.resolve("c/report.html")))
         .contains(
-            "<code>broodtide forecast '"
-                + washes
-                + "' --climate temperate --colonies 64</code>")
+            "<code>broodtide forecast '" + washes + "' --climate temperate --colonies 64</code>")
         .doesNotContain("Better than");
     try (Stream<Path> files = Files.list(folder.resolve("c"))) {
       assertThat(files.map(f -> f.getFileName().toString()))
