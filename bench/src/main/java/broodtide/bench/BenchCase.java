@@ -61,14 +61,15 @@ final class BenchCase {
         BenchSeason.scenario(200),
         WASHES,
         Priors.defaults(),
-        new SeasonPosterior.Effort(particles, SeasonPosterior.Effort.usual(SEED).moves(), SEED),
+        new SeasonPosterior.SamplerSettings(
+            particles, SeasonPosterior.SamplerSettings.usual(SEED).moves(), SEED),
         workers,
         Progress.NONE);
   }
 
   static SeasonPosterior sample(Workers workers) {
     return colony()
-        .posterior(SeasonPosterior.Effort.usual(SEED), workers, Progress.NONE)
+        .posterior(SeasonPosterior.SamplerSettings.usual(SEED), workers, Progress.NONE)
         .thinned(COLONIES);
   }
 

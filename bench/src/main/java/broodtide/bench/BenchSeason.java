@@ -3,10 +3,10 @@ package broodtide.bench;
 import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Member;
 import broodtide.engine.PlainFlow;
 import broodtide.engine.Scenario;
 import broodtide.engine.SeasonText;
+import broodtide.engine.SimulatedColony;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +22,7 @@ public final class BenchSeason {
   private static final int EXPORTED = 512;
 
   /** The colony of the flow engine, with 0.1 mites per 100 bees in March. */
-  static final Member AVERAGE = Member.average(0.1);
+  static final SimulatedColony AVERAGE = SimulatedColony.average(0.1);
 
   private BenchSeason() {}
 
@@ -35,12 +35,12 @@ public final class BenchSeason {
         ColonyModel.in(Catalog.climate("temperate")), Plan.waiting("nothing done"), START, days);
   }
 
-  static List<Member> members(int count) {
+  static List<SimulatedColony> members(int count) {
     SplittableRandom random = new SplittableRandom(20260301);
-    List<Member> members = new ArrayList<>();
+    List<SimulatedColony> members = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       members.add(
-          new Member(
+          new SimulatedColony(
               random.nextDouble(0.7, 1.3),
               random.nextDouble(0.6, 1.4),
               random.nextDouble(0.02, 0.3),

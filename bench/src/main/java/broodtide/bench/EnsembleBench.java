@@ -2,10 +2,10 @@ package broodtide.bench;
 
 import broodtide.engine.DayObserver;
 import broodtide.engine.Ensemble;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -37,8 +37,8 @@ public class EnsembleBench {
   public int threads;
 
   private final Scenario scenario = BenchSeason.scenario();
-  private final StartState start = StartState.on(scenario.model(), scenario.start());
-  private final List<Member> members = BenchSeason.members(COLONIES);
+  private final StandardColony start = StandardColony.on(scenario.model(), scenario.start());
+  private final List<SimulatedColony> members = BenchSeason.members(COLONIES);
   private Workers workers = new Workers(1);
 
   /** Starts the threads. */

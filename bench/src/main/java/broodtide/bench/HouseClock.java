@@ -3,10 +3,10 @@ package broodtide.bench;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.DayObserver;
 import broodtide.engine.Ensemble;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import com.sun.management.OperatingSystemMXBean;
@@ -55,8 +55,8 @@ public final class HouseClock {
   /** What the day loop takes from the heap; making the engine before it is not counted. */
   private static void allocation() {
     Scenario scenario = BenchSeason.scenario();
-    StartState start = StartState.on(scenario.model(), scenario.start());
-    List<Member> members = BenchSeason.members(Ensemble.BLOCK);
+    StandardColony start = StandardColony.on(scenario.model(), scenario.start());
+    List<SimulatedColony> members = BenchSeason.members(Ensemble.BLOCK);
     long least = Long.MAX_VALUE;
     for (int round = 0; round < ROUNDS; round++) {
       DailyEngine engine = DailyEngine.of(scenario, start, members);
@@ -128,8 +128,8 @@ public final class HouseClock {
 
   private static Shared ensemble(int colonies, int days) {
     Scenario scenario = BenchSeason.scenario(days);
-    StartState start = StartState.on(scenario.model(), scenario.start());
-    List<Member> members = BenchSeason.members(colonies);
+    StandardColony start = StandardColony.on(scenario.model(), scenario.start());
+    List<SimulatedColony> members = BenchSeason.members(colonies);
     return workers ->
         Ensemble.run(
             scenario, start, members, (first, count) -> DayObserver.NONE, workers, Progress.NONE);

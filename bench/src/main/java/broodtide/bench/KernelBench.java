@@ -2,9 +2,9 @@ package broodtide.bench;
 
 import broodtide.engine.DailyEngine;
 import broodtide.engine.DayObserver;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -33,8 +33,8 @@ public class KernelBench {
   public int width;
 
   private final Scenario scenario = BenchSeason.scenario();
-  private final StartState start = StartState.on(scenario.model(), scenario.start());
-  private List<Member> members = List.of();
+  private final StandardColony start = StandardColony.on(scenario.model(), scenario.start());
+  private List<SimulatedColony> members = List.of();
   private DailyEngine engine = DailyEngine.of(scenario, start, BenchSeason.members(1));
 
   /** Members of this width. */

@@ -2,9 +2,9 @@ package broodtide.bench;
 
 import broodtide.engine.DailyEngine;
 import broodtide.engine.DayObserver;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.List;
@@ -27,7 +27,7 @@ public final class LaneClock {
   /** Widths are the arguments. */
   public static void main(String[] widths) {
     Scenario scenario = BenchSeason.scenario();
-    StartState start = StartState.on(scenario.model(), scenario.start());
+    StandardColony start = StandardColony.on(scenario.model(), scenario.start());
     LaneClock clock = new LaneClock();
     for (String width : widths) {
       int w = Integer.parseInt(width);
@@ -35,8 +35,8 @@ public final class LaneClock {
     }
   }
 
-  private double best(Scenario scenario, StartState start, int width) {
-    List<Member> members = BenchSeason.members(width);
+  private double best(Scenario scenario, StandardColony start, int width) {
+    List<SimulatedColony> members = BenchSeason.members(width);
     int blocks = Math.max(1, COLONIES / width);
     double best = Double.MAX_VALUE;
     for (int round = 0; round < ROUNDS; round++) {

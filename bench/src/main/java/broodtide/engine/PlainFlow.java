@@ -47,10 +47,10 @@ public final class PlainFlow {
   public record Run(double[] adults, double[] mites, int evaluations) {}
 
   /** The equations of a scenario without controls, and where they start. */
-  public static PlainFlow of(Scenario scenario, Member member, int stages) {
+  public static PlainFlow of(Scenario scenario, SimulatedColony member, int stages) {
     FlowState layout =
         FlowState.of(
-            StartState.on(scenario.model(), scenario.start()).colonies(List.of(member)),
+            StandardColony.on(scenario.model(), scenario.start()).colonies(List.of(member)),
             stages,
             scenario.model().mites().clumping());
     FlowEquations equations =

@@ -28,12 +28,12 @@ public final class SeasonText {
    * @param one the colony whose start state is written
    * @param members the colonies, started from it by their own size and infestation
    */
-  public static String of(Scenario scenario, Member one, List<Member> members) {
+  public static String of(Scenario scenario, SimulatedColony one, List<SimulatedColony> members) {
     SeasonText text = new SeasonText();
     text.rates(scenario);
     text.curves(scenario);
     text.daily(Schedule.of(scenario));
-    StartState start = StartState.on(scenario.model(), scenario.start());
+    StandardColony start = StandardColony.on(scenario.model(), scenario.start());
     text.start(start.colonies(List.of(one)));
     ColonyBlock colonies = start.colonies(members);
     text.members(members);
@@ -54,7 +54,7 @@ public final class SeasonText {
       }
     }
     all.put("winterDeath", s.model().climate().winterDeath());
-    all.put("infectivity", Member.USUAL_INFECTIVITY);
+    all.put("infectivity", SimulatedColony.USUAL_INFECTIVITY);
     all.put("yearShare", Curve.phase(s.start()));
     all.put("yearLength", (double) s.start().lengthOfYear());
     all.forEach((name, value) -> line("rate " + name, value));
@@ -113,9 +113,9 @@ public final class SeasonText {
     return Arrays.stream(ring).mapToDouble(row -> row[lane]).toArray();
   }
 
-  private void members(List<Member> members) {
+  private void members(List<SimulatedColony> members) {
     line("members", members.size());
-    for (Member m : members) {
+    for (SimulatedColony m : members) {
       line("", m.strength(), m.vigour(), m.infectivity());
     }
   }
@@ -130,7 +130,7 @@ public final class SeasonText {
     }
   }
 
-  private void expected(Scenario scenario, StartState start, List<Member> members) {
+  private void expected(Scenario scenario, StandardColony start, List<SimulatedColony> members) {
     line("expected", members.size());
     DailyEngine.of(scenario, start, members)
         .run(

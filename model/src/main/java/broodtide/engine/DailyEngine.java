@@ -38,7 +38,8 @@ public final class DailyEngine {
    * @param start the standard year's state on the scenario's start day
    * @param members one per colony, at least one
    */
-  public static DailyEngine of(Scenario scenario, StartState start, List<Member> members) {
+  public static DailyEngine of(
+      Scenario scenario, StandardColony start, List<SimulatedColony> members) {
     if (members.isEmpty()) {
       throw new IllegalArgumentException("an engine needs at least one member");
     }
@@ -47,13 +48,13 @@ public final class DailyEngine {
 
   /** The same with the scenario's days already written out, for many blocks of one scenario. */
   static DailyEngine of(
-      Scenario scenario, Schedule schedule, StartState start, List<Member> members) {
+      Scenario scenario, Schedule schedule, StandardColony start, List<SimulatedColony> members) {
     ColonyBlock block = start.colonies(members);
     Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
     return new DailyEngine(block, scenario.model(), schedule, lanes);
   }
 
-  static DailyEngine from(ColonyBlock block, Scenario scenario, List<Member> members) {
+  static DailyEngine from(ColonyBlock block, Scenario scenario, List<SimulatedColony> members) {
     Schedule schedule = Schedule.of(scenario);
     Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
     return new DailyEngine(block, scenario.model(), schedule, lanes);
@@ -70,8 +71,8 @@ public final class DailyEngine {
    * @param member what sets the colony apart
    * @return the season
    */
-  public static Trajectory run(Scenario scenario, Member member) {
-    StartState start = StartState.on(scenario.model(), scenario.start());
+  public static Trajectory run(Scenario scenario, SimulatedColony member) {
+    StandardColony start = StandardColony.on(scenario.model(), scenario.start());
     Trajectory.Recorder recorder = new Trajectory.Recorder(scenario.start(), scenario.days());
     of(scenario, start, List.of(member)).run(recorder);
     return recorder.trajectory();

@@ -33,8 +33,8 @@ public final class Ensemble {
    */
   public static void run(
       Scenario scenario,
-      StartState start,
-      List<Member> members,
+      StandardColony start,
+      List<SimulatedColony> members,
       BlockObserver observers,
       Workers workers,
       Progress progress) {
@@ -45,7 +45,8 @@ public final class Ensemble {
         blocks,
         block -> {
           int first = block * width;
-          List<Member> part = members.subList(first, Math.min(members.size(), first + width));
+          List<SimulatedColony> part =
+              members.subList(first, Math.min(members.size(), first + width));
           DailyEngine.of(scenario, schedule, start, part).run(observers.of(first, part.size()));
         },
         progress);

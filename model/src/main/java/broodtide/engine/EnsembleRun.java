@@ -38,8 +38,8 @@ public final class EnsembleRun {
    */
   public static EnsembleRun of(
       Scenario scenario,
-      StartState start,
-      List<Member> members,
+      StandardColony start,
+      List<SimulatedColony> members,
       Set<Quantity> quantities,
       Workers workers,
       Progress progress) {

@@ -18,14 +18,14 @@ final class Lanes {
    * @param rows makes the arrays
    * @param courses miticide courses in the plan
    */
-  Lanes(List<Member> members, Rows rows, int courses) {
+  Lanes(List<SimulatedColony> members, Rows rows, int courses) {
     strength = rows.row();
     vigour = rows.row();
     immigration = rows.row();
     infectivity = rows.row();
     success = rows.rows(courses);
     for (int l = 0; l < members.size(); l++) {
-      Member m = members.get(l);
+      SimulatedColony m = members.get(l);
       strength[l] = m.strength();
       vigour[l] = m.vigour();
       immigration[l] = m.immigration();

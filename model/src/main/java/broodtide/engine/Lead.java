@@ -47,16 +47,17 @@ final class Lead {
   Lead(ColonyModel model, LocalDate first, ColonyBlock before) {
     this.model = model;
     this.before = before;
-    schedule = Schedule.of(new Scenario(model, Plan.waiting("standard"), first, StartState.LEAD));
+    schedule =
+        Schedule.of(new Scenario(model, Plan.waiting("standard"), first, StandardColony.LEAD));
     knowFewMites();
   }
 
   /** Runs a trace of mites at every vigour, without mites from outside and with them. */
   private void knowFewMites() {
-    List<Member> members = new ArrayList<>();
+    List<SimulatedColony> members = new ArrayList<>();
     for (int i = 0; i < 2 * VIGOURS; i++) {
       int arriving = i / VIGOURS;
-      members.add(new Member(1, 1, 0, i % VIGOURS * STEP, arriving, List.of()));
+      members.add(new SimulatedColony(1, 1, 0, i % VIGOURS * STEP, arriving, List.of()));
     }
     ColonyBlock b = new ColonyBlock(members.size(), model.mites().clumping());
     for (int l = 0; l < members.size(); l++) {
@@ -77,7 +78,7 @@ final class Lead {
   }
 
   /** Fills a block with colonies as they are on the start day. */
-  ColonyBlock colonies(List<Member> members) {
+  ColonyBlock colonies(List<SimulatedColony> members) {
     Search[] searches = new Search[members.size()];
     for (int l = 0; l < searches.length; l++) {
       searches[l] = search(members.get(l));
@@ -87,7 +88,7 @@ final class Lead {
       b = run(members, searches);
     }
     for (int l = 0; l < searches.length; l++) {
-      Member m = members.get(l);
+      SimulatedColony m = members.get(l);
       meet(b, l, m.infestation());
       b.scaleLane(l, m.startSize());
     }
@@ -95,11 +96,11 @@ final class Lead {
     return b;
   }
 
-  private Search search(Member m) {
+  private Search search(SimulatedColony m) {
     return new Search(m, at(growth, m.vigour()), at(brought, m.vigour()));
   }
 
-  private ColonyBlock run(List<Member> members, Search[] searches) {
+  private ColonyBlock run(List<SimulatedColony> members, Search[] searches) {
     ColonyBlock b = new ColonyBlock(searches.length, model.mites().clumping());
     Lanes lanes = new Lanes(members, b.rows, 0);
     for (int l = 0; l < searches.length; l++) {
@@ -116,7 +117,7 @@ final class Lead {
 
   private void run(ColonyBlock b, Lanes lanes) {
     DailyEngine.of(b, model, schedule, lanes).run(DayObserver.NONE);
-    b.turn(StartState.LEAD);
+    b.turn(StandardColony.LEAD);
   }
 
   /** Takes a run in; returns whether every search has ended. */
@@ -161,7 +162,7 @@ final class Lead {
     private double lastY = Double.NaN;
     private boolean ended;
 
-    Search(Member m, double growth, double brought) {
+    Search(SimulatedColony m, double growth, double brought) {
       wanted = m.infestation();
       usual = m.immigration() / m.startSize();
       base = Math.min(brought * usual, 0.9 * wanted);

@@ -26,7 +26,7 @@ public record SpringLow(LocalDate day, double adults) {
     Trajectory year =
         DailyEngine.run(
             new Scenario(model, Plan.waiting("standard"), day, YEAR),
-            new Member(1, 1, 0, 1, 0, List.of()));
+            new SimulatedColony(1, 1, 0, 1, 0, List.of()));
     double[] adults = year.of(Quantity.ADULTS);
     int fewest = 1;
     for (int d = 2; d < adults.length; d++) {

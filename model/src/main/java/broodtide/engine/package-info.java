@@ -3,8 +3,8 @@
  *
  * <p>A {@link broodtide.engine.Scenario} says what is done, where and when: a {@link
  * broodtide.engine.ColonyModel} with all the rates, a plan, a first day and a number of days. A
- * {@link broodtide.engine.Member} sets one colony apart from others in the same place. Entry
- * points:
+ * {@link broodtide.engine.SimulatedColony} sets one colony apart from others in the same place.
+ * Entry points:
  *
  * <ul>
  *   <li>{@link broodtide.engine.DailyEngine#run} plays one colony and returns a {@link
@@ -14,7 +14,7 @@
  *       broodtide.engine.DayObserver}, which keeps what it likes.
  * </ul>
  *
- * <p>Colonies begin as {@link broodtide.engine.StartState} finds them: it runs the climate's
+ * <p>Colonies begin as {@link broodtide.engine.StandardColony} finds them: it runs the climate's
  * standard year, and then seeks the mites that lead to the infestation asked for. Each engine shows
  * its state as a {@link broodtide.engine.ColonyView}, with a {@link broodtide.engine.MiteLedger} of
  * where mites came from and went. {@link broodtide.engine.AdultClass} is the one list of the

@@ -51,7 +51,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
             posterior.past(),
             List.of(),
             posterior.priors(),
-            new SeasonPosterior.Effort(COLONIES, 1, SEED),
+            new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED),
             workers,
             Progress.NONE);
     List<ExpectedWashes.Parts> parts =

@@ -140,7 +140,7 @@ public final class Backtest {
       ColonyModel model,
       List<Colony> colonies,
       Priors priors,
-      SeasonPosterior.Effort effort,
+      SeasonPosterior.SamplerSettings effort,
       Workers workers,
       Progress progress) {
     List<Mark> marks = new ArrayList<>();
@@ -152,7 +152,11 @@ public final class Backtest {
   }
 
   private static List<Mark> marks(
-      ColonyModel model, Colony c, Priors priors, SeasonPosterior.Effort effort, Workers workers) {
+      ColonyModel model,
+      Colony c,
+      Priors priors,
+      SeasonPosterior.SamplerSettings effort,
+      Workers workers) {
     if (c.washes().isEmpty()) {
       return List.of();
     }

@@ -1,6 +1,6 @@
 package broodtide.fit;
 
-import broodtide.engine.Member;
+import broodtide.engine.SimulatedColony;
 import broodtide.measure.Tag;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,7 +93,7 @@ public record Priors(
                 + " and by 0.46 within each"),
         new Prior(
             "share of mites that carry virus",
-            Member.USUAL_INFECTIVITY,
+            SimulatedColony.USUAL_INFECTIVITY,
             1,
             1,
             Prior.Scale.LOGIT,
@@ -123,14 +123,14 @@ public record Priors(
   }
 
   /** The colony that a particle in standard normal units stands for. */
-  Member member(double[] z) {
+  SimulatedColony member(double[] z) {
     List<Double> successes = new ArrayList<>();
     int last = z.length - 1;
     for (int i = COMMON; i < last; i++) {
       successes.add(success.at(z[i]));
     }
     double lays = within(strength.at(z[2]), 0.05);
-    return new Member(
+    return new SimulatedColony(
         lays,
         Math.min(5, within(startSize.at(z[3]) * lays, 0.01)),
         infestation.at(z[0]),

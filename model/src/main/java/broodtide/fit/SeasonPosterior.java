@@ -3,11 +3,11 @@ package broodtide.fit;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.measure.OutOfRange;
 import broodtide.wash.Wash;
@@ -27,15 +27,15 @@ public final class SeasonPosterior {
   public static final int MOST_COURSES = TemperedSampler.MOST_DIMENSIONS - Priors.COMMON - 1;
 
   private final Scenario past;
-  private final StartState start;
+  private final StandardColony start;
   private final Priors priors;
   private final List<Wash> washes;
   private final TemperedSampler.Sample sample;
-  private final List<Member> members;
+  private final List<SimulatedColony> members;
 
   private SeasonPosterior(
       Scenario past,
-      StartState start,
+      StandardColony start,
       Priors priors,
       List<Wash> washes,
       TemperedSampler.Sample sample) {
@@ -54,14 +54,14 @@ public final class SeasonPosterior {
    * @param moves moves after each tempering step
    * @param seed seed
    */
-  public record Effort(int particles, int moves, long seed) {
+  public record SamplerSettings(int particles, int moves, long seed) {
     /**
      * {@return 4,096 colonies, three moves a step}
      *
      * @param seed seed of the random numbers
      */
-    public static Effort usual(long seed) {
-      return new Effort(4096, 3, seed);
+    public static SamplerSettings usual(long seed) {
+      return new SamplerSettings(4096, 3, seed);
     }
   }
 
@@ -83,7 +83,7 @@ public final class SeasonPosterior {
       Scenario past,
       List<Wash> washes,
       Priors priors,
-      Effort effort,
+      SamplerSettings effort,
       Workers workers,
       Progress progress) {
     List<Wash> ordered = new ArrayList<>(washes);
@@ -91,7 +91,7 @@ public final class SeasonPosterior {
     for (Wash w : ordered) {
       day(past, w.date());
     }
-    StartState start = StartState.on(past.model(), past.start());
+    StandardColony start = StandardColony.on(past.model(), past.start());
     int courses = courses(past);
     TemperedSampler sampler =
         new TemperedSampler(
@@ -131,7 +131,7 @@ public final class SeasonPosterior {
   }
 
   /** {@return the colonies, all of equal weight} */
-  public List<Member> members() {
+  public List<SimulatedColony> members() {
     return members;
   }
 
@@ -228,8 +228,8 @@ public final class SeasonPosterior {
   /** The same, stopped early. */
   EnsembleRun run(
       Scenario season, int days, Set<Quantity> quantities, Workers workers, Progress progress) {
-    Shortened part = Shortened.to(season, days);
-    List<Member> colonies = membersFor(season).stream().map(part::fitted).toList();
+    TrimmedScenario part = TrimmedScenario.to(season, days);
+    List<SimulatedColony> colonies = membersFor(season).stream().map(part::fitted).toList();
     return EnsembleRun.of(part.scenario(), start, colonies, quantities, workers, progress);
   }
 
@@ -245,15 +245,15 @@ public final class SeasonPosterior {
    */
   public EnsembleRun run(
       Scenario season, int[] chosen, Set<Quantity> quantities, Workers workers, Progress progress) {
-    List<Member> all = membersFor(season);
-    List<Member> some = new ArrayList<>(chosen.length);
+    List<SimulatedColony> all = membersFor(season);
+    List<SimulatedColony> some = new ArrayList<>(chosen.length);
     for (int i : chosen) {
       some.add(all.get(i));
     }
     return EnsembleRun.of(season, start, some, quantities, workers, progress);
   }
 
-  private List<Member> membersFor(Scenario season) {
+  private List<SimulatedColony> membersFor(Scenario season) {
     int known = courses(past);
     int wanted = courses(season);
     if (!season.start().equals(past.start())) {
@@ -265,10 +265,10 @@ public final class SeasonPosterior {
     }
     List<Control> toCome =
         season.plan().controls().subList(given(), season.plan().controls().size());
-    List<double[]> luck = FutureLuck.of(toCome, members.size());
-    List<Member> out = new ArrayList<>();
+    List<double[]> luck = FutureDraws.of(toCome, members.size());
+    List<SimulatedColony> out = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
-      Member m = members.get(i);
+      SimulatedColony m = members.get(i);
       List<Double> success = new ArrayList<>(m.success());
       for (double[] course : luck) {
         success.add(priors.success().at(course[i]));

@@ -2,11 +2,11 @@ package broodtide.fit;
 
 import broodtide.engine.ColonyView;
 import broodtide.engine.Ensemble;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
 import java.util.Arrays;
@@ -14,8 +14,8 @@ import java.util.List;
 
 /** The likelihood of washes and notes of strength, over all particles at once. */
 final class WashLikelihood implements TemperedSampler.LogLikelihood {
-  private final Shortened toLastWash;
-  private final StartState start;
+  private final TrimmedScenario toLastWash;
+  private final StandardColony start;
   private final Priors priors;
   private final List<Wash> washes;
   private final WashModel[] models;
@@ -29,7 +29,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
    * @param washes by date, at least one
    */
   WashLikelihood(
-      Scenario past, StartState start, Priors priors, List<Wash> washes, Workers workers) {
+      Scenario past, StandardColony start, Priors priors, List<Wash> washes, Workers workers) {
     this.start = start;
     this.priors = priors;
     this.washes = List.copyOf(washes);
@@ -37,7 +37,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
     models = washes.stream().map(WashModel::new).toArray(WashModel[]::new);
     notes = washes.stream().map(StrengthNote::of).toArray(StrengthNote[]::new);
     days = washes.stream().mapToInt(w -> SeasonPosterior.day(past, w.date())).toArray();
-    toLastWash = Shortened.to(past, Math.max(1, days[days.length - 1]));
+    toLastWash = TrimmedScenario.to(past, Math.max(1, days[days.length - 1]));
   }
 
   @Override
@@ -47,7 +47,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
 
   /** The likelihood of the first few washes alone. */
   private void to(int count, double[][] z, double[] out) {
-    Member[] members = new Member[z.length];
+    SimulatedColony[] members = new SimulatedColony[z.length];
     for (int i = 0; i < z.length; i++) {
       members[i] = toLastWash.fitted(priors.member(z[i]));
     }

@@ -1,10 +1,10 @@
 package broodtide.flow;
 
 import broodtide.engine.ColonyBlock;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
 import broodtide.engine.Schedule;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Trajectory;
 import broodtide.measure.OutOfRange;
 import java.util.List;
@@ -44,11 +44,12 @@ public final class FlowEngine {
    * @return the season, with what is known of its accuracy
    * @throws OutOfRange when stages or tolerance lie outside their range
    */
-  public static Run run(Scenario scenario, Member member, int stages, double tolerance) {
+  public static Run run(Scenario scenario, SimulatedColony member, int stages, double tolerance) {
     OutOfRange.check("stages", stages, 1, 400, "stages");
     OutOfRange.check("tolerance", tolerance, 1e-13, 1e-3, "1");
     Schedule schedule = Schedule.of(scenario);
-    ColonyBlock start = StartState.on(scenario.model(), scenario.start()).colonies(List.of(member));
+    ColonyBlock start =
+        StandardColony.on(scenario.model(), scenario.start()).colonies(List.of(member));
     FlowState state = FlowState.of(start, stages, scenario.model().mites().clumping());
     FlowEquations equations = new FlowEquations(state, schedule, scenario.model(), member);
     Trajectory.Recorder recorder = new Trajectory.Recorder(scenario.start(), scenario.days());

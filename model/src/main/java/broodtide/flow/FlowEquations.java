@@ -17,8 +17,8 @@ import static broodtide.flow.FlowState.PHORETIC;
 import broodtide.colony.BeeRates;
 import broodtide.engine.AdultClass;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Member;
 import broodtide.engine.Schedule;
+import broodtide.engine.SimulatedColony;
 import broodtide.mite.CellLoad;
 import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
@@ -41,7 +41,7 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
   private final Climate climate;
   private final BeeRates bees;
   private final MiteRates mites;
-  private final Member member;
+  private final SimulatedColony member;
   private final double[] clean;
 
   private int segment;
@@ -56,7 +56,8 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
    * @param model the rates
    * @param member what sets the colony apart
    */
-  public FlowEquations(FlowState layout, Schedule schedule, ColonyModel model, Member member) {
+  public FlowEquations(
+      FlowState layout, Schedule schedule, ColonyModel model, SimulatedColony member) {
     this.layout = layout;
     this.schedule = schedule;
     this.member = member;

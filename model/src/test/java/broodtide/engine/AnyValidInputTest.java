@@ -113,9 +113,10 @@ class AnyValidInputTest {
   /** The same to the last bit as the last of more colonies than a block holds, on three threads. */
   private static void neighboursDoNotMatter(int number) {
     Case c = new Case(number);
-    List<Member> members = new ArrayList<>();
+    List<SimulatedColony> members = new ArrayList<>();
     for (int i = 0; i < Ensemble.BLOCK + 4; i++) {
-      members.add(new Member(0.05 + 0.02 * i, 1 + i % 3, 2 * i, i % 4, i % 7, List.of(0.03 * i)));
+      members.add(
+          new SimulatedColony(0.05 + 0.02 * i, 1 + i % 3, 2 * i, i % 4, i % 7, List.of(0.03 * i)));
     }
     members.add(c.member);
     Map<Quantity, double[]> among = new EnumMap<>(Quantity.class);
@@ -123,7 +124,7 @@ class AnyValidInputTest {
       among.put(q, new double[DAYS + 1]);
     }
     int own = members.size() - 1;
-    StartState start = StartState.on(c.scenario.model(), START);
+    StandardColony start = StandardColony.on(c.scenario.model(), START);
     try (Workers workers = new Workers(3)) {
       Ensemble.run(
           c.scenario,
@@ -199,7 +200,7 @@ class AnyValidInputTest {
 
   private static boolean lives(Case c) {
     try {
-      StartState.on(c.scenario.model(), START);
+      StandardColony.on(c.scenario.model(), START);
       return true;
     } catch (Unworkable noColonyHere) {
       assertThat(noColonyHere).hasMessageContaining("no colony lives");
@@ -230,7 +231,7 @@ class AnyValidInputTest {
     private final double[] u;
     private int next;
     final Scenario scenario;
-    final Member member;
+    final SimulatedColony member;
 
     Case(int number) {
       SobolSequenceGenerator sobol = new SobolSequenceGenerator(DIMENSIONS);
@@ -257,7 +258,8 @@ class AnyValidInputTest {
           new ColonyModel(climate, bees, mites, new StockTraits(in(0, 1), in(0, 3)), immigration);
       List<Double> success = List.of(in(0, 5), in(0, 5));
       member =
-          new Member(in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), in(0, 1), success);
+          new SimulatedColony(
+              in(0.05, 3), in(0.01, 5), in(0, 300), in(0, 3), in(0, 100), in(0, 1), success);
       scenario = new Scenario(model, new Plan("any", controls()), START, DAYS);
     }
 

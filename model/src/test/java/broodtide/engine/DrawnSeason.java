@@ -36,7 +36,7 @@ final class DrawnSeason {
 
   private final SplittableRandom random;
   final Scenario scenario;
-  final List<Member> members = new ArrayList<>();
+  final List<SimulatedColony> members = new ArrayList<>();
   final ColonyBlock block;
   final List<PlainColony> plain = new ArrayList<>();
 
@@ -58,7 +58,7 @@ final class DrawnSeason {
     for (int l = 0; l < COLONIES; l++) {
       // the second colony has no bees, the third no factor for its second course
       members.add(
-          new Member(
+          new SimulatedColony(
               in(0.3, 2),
               1,
               1,

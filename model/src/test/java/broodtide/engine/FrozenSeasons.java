@@ -73,15 +73,15 @@ final class FrozenSeasons {
     return out;
   }
 
-  private static List<Member> members() {
+  private static List<SimulatedColony> members() {
     return List.of(
-        Member.average(2),
-        new Member(0.8, 0.7, 45, 1.4, 2.5, List.of(0.6, 1.1)),
-        new Member(1.3, 1.2, 0.2, 0.6, 0, List.of()));
+        SimulatedColony.average(2),
+        new SimulatedColony(0.8, 0.7, 45, 1.4, 2.5, List.of(0.6, 1.1)),
+        new SimulatedColony(1.3, 1.2, 0.2, 0.6, 0, List.of()));
   }
 
   private static void daily(Map<String, double[]> rows, String name, Scenario scenario) {
-    StartState start = StartState.on(scenario.model(), scenario.start());
+    StandardColony start = StandardColony.on(scenario.model(), scenario.start());
     DailyEngine.of(scenario, start, members())
         .run(
             (day, view) -> {

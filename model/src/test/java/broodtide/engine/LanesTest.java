@@ -19,10 +19,10 @@ class LanesTest {
   @ValueSource(ints = {2, 7, 32, 65})
   void widthAndNeighboursDoNotMatter(int width) {
     SplittableRandom random = new SplittableRandom(17);
-    List<Member> members = new ArrayList<>();
+    List<SimulatedColony> members = new ArrayList<>();
     for (int l = 0; l < width; l++) {
       members.add(
-          new Member(
+          new SimulatedColony(
               random.nextDouble(0.5, 1.5),
               random.nextDouble(0.5, 1.5),
               random.nextDouble(0, 8),
@@ -31,7 +31,7 @@ class LanesTest {
               random.nextDouble(0, 1),
               List.of(random.nextDouble(0.5, 1.2))));
     }
-    StartState start = StartState.on(SCENARIO.model(), START);
+    StandardColony start = StandardColony.on(SCENARIO.model(), START);
     double[][][] together = new double[width][Quantity.values().length][];
     DailyEngine.of(SCENARIO, start, members).run(keep(together));
     for (int l = 0; l < width; l += 3) {

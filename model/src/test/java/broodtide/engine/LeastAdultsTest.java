@@ -16,11 +16,12 @@ class LeastAdultsTest {
   private static final int DAYS = 330;
   private static final Scenario SEASON =
       new Scenario(ColonyModel.in(Places.seasonal()), Plan.waiting("wait"), START, DAYS);
-  private static final List<Member> MEMBERS = List.of(Member.average(0.2), Member.average(4));
+  private static final List<SimulatedColony> MEMBERS =
+      List.of(SimulatedColony.average(0.2), SimulatedColony.average(4));
 
   @Test
   void itIsTheLeastSinceItsDayOn() {
-    StartState start = StartState.on(SEASON.model(), START);
+    StandardColony start = StandardColony.on(SEASON.model(), START);
     double[][] adults = new double[DAYS + 1][2];
     LeastAdults sinceStart = new LeastAdults(2, 0);
     LeastAdults sinceMay = new LeastAdults(2, 280);

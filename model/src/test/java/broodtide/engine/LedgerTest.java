@@ -24,11 +24,11 @@ class LedgerTest {
   @Test
   void balancesEveryDayWhateverIsDone() {
     Scenario everything = new Scenario(model, Plans.everything(START), START, 600);
-    Trajectory daily = DailyEngine.run(everything, Member.average(2));
+    Trajectory daily = DailyEngine.run(everything, SimulatedColony.average(2));
     for (int day = 0; day <= 600; day++) {
       assertThat(daily.ledger(day).imbalance()).as("day %d", day).isLessThan(1e-9);
     }
-    Trajectory flow = FlowEngine.run(everything, Member.average(2), 12, 1e-9).trajectory();
+    Trajectory flow = FlowEngine.run(everything, SimulatedColony.average(2), 12, 1e-9).trajectory();
     for (int day = 0; day <= 600; day++) {
       assertThat(flow.ledger(day).imbalance()).as("flow, day %d", day).isLessThan(1e-9);
     }
@@ -37,7 +37,9 @@ class LedgerTest {
   @Test
   void everyCauseIsBooked() {
     MiteLedger l =
-        DailyEngine.run(new Scenario(model, Plans.everything(START), START, 300), Member.average(2))
+        DailyEngine.run(
+                new Scenario(model, Plans.everything(START), START, 300),
+                SimulatedColony.average(2))
             .ledger();
     assertThat(l.start()).isPositive();
     assertThat(l.daughters()).isPositive();
@@ -54,7 +56,7 @@ class LedgerTest {
     MiteLedger l =
         DailyEngine.run(
                 new Scenario(model, broodtide.control.Plan.waiting("w"), START, 360),
-                Member.average(1))
+                SimulatedColony.average(1))
             .ledger();
     assertThat(l.immigrants()).isEqualTo(153 * 3.0);
   }

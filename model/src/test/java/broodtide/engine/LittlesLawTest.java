@@ -56,11 +56,11 @@ public class LittlesLawTest {
   }
 
   private static Trajectory daily() {
-    return DailyEngine.run(STEADY, Member.average(0));
+    return DailyEngine.run(STEADY, SimulatedColony.average(0));
   }
 
   private static Trajectory flow() {
-    return FlowEngine.run(STEADY, Member.average(0), 7, 1e-10).trajectory();
+    return FlowEngine.run(STEADY, SimulatedColony.average(0), 7, 1e-10).trajectory();
   }
 
   private static double last(Trajectory t, Quantity what) {

@@ -12,9 +12,9 @@ import java.time.LocalDate;
 /** What a scenario asks of one colony on one date, read from section 5 of SCIENCE.md. */
 final class PlainCalendar {
   private final Scenario scenario;
-  private final Member member;
+  private final SimulatedColony member;
 
-  PlainCalendar(Scenario scenario, Member member) {
+  PlainCalendar(Scenario scenario, SimulatedColony member) {
     this.scenario = scenario;
     this.member = member;
   }

@@ -53,16 +53,18 @@ class PlainColonyTest {
   void aColonyStartsFromTheStandardYear(double size, double infestation, double arriving) {
     LocalDate day = LocalDate.of(2026, 7, 20);
     ColonyModel model = ColonyModel.in(Places.seasonal()).with(visited());
-    Member member = new Member(0.9, size, infestation, 1.2, arriving, 0.7, List.of());
-    Member usual = new Member(1, 1, infestation, 1.2, arriving / size, 0.7, List.of());
+    SimulatedColony member =
+        new SimulatedColony(0.9, size, infestation, 1.2, arriving, 0.7, List.of());
+    SimulatedColony usual =
+        new SimulatedColony(1, 1, infestation, 1.2, arriving / size, 0.7, List.of());
     PlainColony standard = PlainStart.founding(model);
     LocalDate from = day.minusYears(3);
     LocalDate leave = day.minusDays(60);
     ColonyModel alone = model.with(Immigration.NONE);
-    PlainStart.play(standard, alone, Member.average(0), from, leave);
-    StartState start = StartState.on(model, day);
+    PlainStart.play(standard, alone, SimulatedColony.average(0), from, leave);
+    StandardColony start = StandardColony.on(model, day);
     PlainColony without = PlainStart.copy(standard, model, 0.8);
-    PlainStart.play(without, alone, Member.average(0), leave, day);
+    PlainStart.play(without, alone, SimulatedColony.average(0), leave, day);
     near("adults", start.adults(), without.adults());
     near("cells", start.workerCells(), PlainColony.total(without.worker.capped));
     near("spread", start.mitesPerMiteOnBees(), without.mites() / without.onBees);

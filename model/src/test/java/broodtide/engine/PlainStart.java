@@ -17,9 +17,9 @@ final class PlainStart {
   private PlainStart() {}
 
   /** What a run of a member starts from on a day. */
-  static PlainColony of(ColonyModel model, Member m, LocalDate day) {
-    Member usual =
-        new Member(
+  static PlainColony of(ColonyModel model, SimulatedColony m, LocalDate day) {
+    SimulatedColony usual =
+        new SimulatedColony(
             1,
             1,
             m.infestation(),
@@ -29,7 +29,12 @@ final class PlainStart {
             List.of());
     PlainColony standard = founding(model);
     LocalDate leave = day.minusDays(LEAD);
-    play(standard, model.with(Immigration.NONE), Member.average(0), day.minusYears(YEARS), leave);
+    play(
+        standard,
+        model.with(Immigration.NONE),
+        SimulatedColony.average(0),
+        day.minusYears(YEARS),
+        leave);
     PlainColony p = sought(standard, model, usual, leave, day);
     p.scale(m.startSize());
     clearLedger(p);
@@ -38,7 +43,7 @@ final class PlainStart {
 
   /** Halves brackets: mites at the leave, or those from outside where they alone are too many. */
   static PlainColony sought(
-      PlainColony standard, ColonyModel model, Member m, LocalDate leave, LocalDate day) {
+      PlainColony standard, ColonyModel model, SimulatedColony m, LocalDate leave, LocalDate day) {
     boolean outside = led(standard, model, m, leave, day, 0, 1).per100() > m.infestation();
     double low = 0;
     double high = outside ? 1 : 300;
@@ -57,7 +62,7 @@ final class PlainStart {
   static PlainColony outside(
       PlainColony standard,
       ColonyModel model,
-      Member m,
+      SimulatedColony m,
       LocalDate leave,
       LocalDate day,
       double x,
@@ -68,7 +73,7 @@ final class PlainStart {
   static PlainColony led(
       PlainColony standard,
       ColonyModel model,
-      Member m,
+      SimulatedColony m,
       LocalDate leave,
       LocalDate day,
       double per100,
@@ -82,7 +87,7 @@ final class PlainStart {
     play(
         p,
         model,
-        new Member(1, 1, 0, m.vigour(), factorOutside, m.infectivity(), List.of()),
+        new SimulatedColony(1, 1, 0, m.vigour(), factorOutside, m.infectivity(), List.of()),
         leave,
         day);
     return p;
@@ -99,7 +104,8 @@ final class PlainStart {
     return p;
   }
 
-  static void play(PlainColony p, ColonyModel model, Member member, LocalDate from, LocalDate to) {
+  static void play(
+      PlainColony p, ColonyModel model, SimulatedColony member, LocalDate from, LocalDate to) {
     int days = Math.toIntExact(to.toEpochDay() - from.toEpochDay());
     Scenario scenario = new Scenario(model, Plan.waiting("standard"), from, days);
     PlainCalendar calendar = new PlainCalendar(scenario, member);

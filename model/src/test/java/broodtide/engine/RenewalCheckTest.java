@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("outside")
 public class RenewalCheckTest {
   private static final LocalDate START = LocalDate.of(2026, 1, 1);
-  private static final Member FEW = Member.average(1e-3);
+  private static final SimulatedColony FEW = SimulatedColony.average(1e-3);
 
   /** Checks for the page, too. */
   public static Stream<Check> checks() {

@@ -35,8 +35,8 @@ class SeasonAgreementTest {
   void collapse() {
     Scenario season =
         new Scenario(ColonyModel.in(Places.seasonal()), Plan.waiting("wait"), START, 300);
-    Trajectory daily = DailyEngine.run(season, Member.average(1.5));
-    Trajectory flow = FlowEngine.run(season, Member.average(1.5), 100, 1e-8).trajectory();
+    Trajectory daily = DailyEngine.run(season, SimulatedColony.average(1.5));
+    Trajectory flow = FlowEngine.run(season, SimulatedColony.average(1.5), 100, 1e-8).trajectory();
     assertThat(fallen(daily)).isBetween(150, 299);
     assertThat(Math.abs(fallen(daily) - fallen(flow))).as("days apart").isLessThanOrEqualTo(2);
   }
@@ -53,14 +53,20 @@ class SeasonAgreementTest {
 
   private static void agree(Plan plan, double infestation, int longest) {
     Scenario season = new Scenario(ColonyModel.in(Places.seasonal()), plan, START, 240);
-    Trajectory daily = DailyEngine.run(season, Member.average(infestation));
+    Trajectory daily = DailyEngine.run(season, SimulatedColony.average(infestation));
     double coarse =
-        worst(daily, FlowEngine.run(season, Member.average(infestation), 8, 1e-8).trajectory());
+        worst(
+            daily,
+            FlowEngine.run(season, SimulatedColony.average(infestation), 8, 1e-8).trajectory());
     double fine =
-        worst(daily, FlowEngine.run(season, Member.average(infestation), 32, 1e-8).trajectory());
+        worst(
+            daily,
+            FlowEngine.run(season, SimulatedColony.average(infestation), 32, 1e-8).trajectory());
     double finest =
         worst(
-            daily, FlowEngine.run(season, Member.average(infestation), longest, 1e-8).trajectory());
+            daily,
+            FlowEngine.run(season, SimulatedColony.average(infestation), longest, 1e-8)
+                .trajectory());
     assertThat(fine).isLessThan(coarse);
     assertThat(finest).isLessThan(fine);
     assertThat(finest).as("few per cent").isLessThan(0.04);

@@ -17,11 +17,11 @@ class StandardYearTest {
   @ValueSource(doubles = {0.0, 0.04, 0.10})
   void aYearLaterTheColonyIsTheSame(double droneShare) {
     ColonyModel model = ColonyModel.in(Places.constant(1300, droneShare));
-    StartState start = StartState.on(model, START);
+    StandardColony start = StandardColony.on(model, START);
     Trajectory year =
         DailyEngine.run(
             new Scenario(model, Plan.waiting("standard"), START, 365),
-            new Member(1, 1, 0, 1, 0, List.of()));
+            new SimulatedColony(1, 1, 0, 1, 0, List.of()));
     double[] adults = year.of(Quantity.ADULTS);
     assertThat(adults[0]).isCloseTo(start.adults(), withinPercentage(1e-9));
     assertThat(adults[365]).isCloseTo(adults[0], withinPercentage(0.1));

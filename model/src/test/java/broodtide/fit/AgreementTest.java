@@ -69,7 +69,7 @@ class AgreementTest {
 
   @Test
   void sentencesSayWhatWasLearned() {
-    List<String> words = Learned.sentences(posterior(season(120), four(), 1024, 1, TWO));
+    List<String> words = PosteriorNarrative.sentences(posterior(season(120), four(), 1024, 1, TWO));
     assertThat(words.get(0))
         .startsWith("Your washes say much about mites per 100 bees at the start (0.");
     assertThat(words.get(words.size() - 1))
@@ -81,7 +81,8 @@ class AgreementTest {
   @Test
   void treatmentsAreNamedInSentences() {
     List<Wash> washes = List.of(wash(0, 20, 300), wash(60, 18, 300), wash(90, 30, 300));
-    assertThat(Learned.sentences(posterior(season(120, strips(10)), washes, 512, 1, TWO)))
+    assertThat(
+            PosteriorNarrative.sentences(posterior(season(120, strips(10)), washes, 512, 1, TWO)))
         .anyMatch(s -> s.contains("how well \"strips of day 10\" of 2025-05-11 worked"));
   }
 }

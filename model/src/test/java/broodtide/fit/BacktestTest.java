@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /** Forecasts of held-out washes. */
 class BacktestTest {
-  private static final SeasonPosterior.Effort LITTLE = new SeasonPosterior.Effort(256, 2, 3);
+  private static final SeasonPosterior.SamplerSettings LITTLE =
+      new SeasonPosterior.SamplerSettings(256, 2, 3);
 
   private static Backtest.Report run(List<Wash> washes, Control... done) {
     LocalDate start =

@@ -2,11 +2,11 @@ package broodtide.fit;
 
 import broodtide.engine.Ensemble;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -42,7 +42,7 @@ final class Calibration {
 
   private final Priors priors = Priors.defaults();
   private final Scenario past = Invented.season(AHEAD, Invented.strips(TREATED));
-  private final StartState start = StartState.on(past.model(), past.start());
+  private final StandardColony start = StandardColony.on(past.model(), past.start());
   private final int particles;
   private final Workers workers;
 
@@ -121,7 +121,7 @@ final class Calibration {
             past,
             washes,
             priors,
-            new SeasonPosterior.Effort(particles, 3, 31 * seed + 7),
+            new SeasonPosterior.SamplerSettings(particles, 3, 31 * seed + 7),
             workers,
             Progress.NONE);
     EnsembleRun run = posterior.run(past, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
@@ -140,7 +140,7 @@ final class Calibration {
 
   /** Washes of one colony; none when they could not have been written down. */
   private List<Wash> washes(double[] z, RandomGenerator random, double[] ahead) {
-    Member member = priors.member(z);
+    SimulatedColony member = priors.member(z);
     double[] infestation = new double[AHEAD + 1];
     double[] adults = new double[AHEAD + 1];
     Ensemble.run(

@@ -58,7 +58,7 @@ public final class Invented {
         past,
         washes,
         Priors.defaults(),
-        new SeasonPosterior.Effort(particles, 3, seed),
+        new SeasonPosterior.SamplerSettings(particles, 3, seed),
         workers,
         Progress.NONE);
   }

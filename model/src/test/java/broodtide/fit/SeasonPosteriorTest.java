@@ -12,10 +12,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
 import java.util.Arrays;
@@ -60,7 +60,7 @@ class SeasonPosteriorTest {
     }
     assertThat(ExpectedWashes.checks(p, TWO)).isEmpty();
     assertThat(Agreement.of(p, TWO).contradicts()).isFalse();
-    assertThat(Learned.sentences(p))
+    assertThat(PosteriorNarrative.sentences(p))
         .containsExactly("There are no washes; everything rests on what is usual.");
   }
 
@@ -174,7 +174,7 @@ class SeasonPosteriorTest {
                     season(30),
                     washes,
                     tiny,
-                    new SeasonPosterior.Effort(64, 1, 1),
+                    new SeasonPosterior.SamplerSettings(64, 1, 1),
                     TWO,
                     Progress.NONE))
         .isInstanceOf(Unexplained.class)
@@ -220,9 +220,9 @@ class SeasonPosteriorTest {
         Arrays.stream(p.sample().z()).mapToDouble(z -> z[z.length - 1]).average().orElseThrow();
     assertThat(mean).isBetween(-0.2, 0.2);
     assertThat(p.summaries()).hasSize(Priors.COMMON);
-    assertThat(p.members().stream().mapToDouble(Member::infectivity).distinct().count())
+    assertThat(p.members().stream().mapToDouble(SimulatedColony::infectivity).distinct().count())
         .isGreaterThan(2000);
-    assertThat(Learned.sentences(p)).noneMatch(s -> s.contains("virus"));
+    assertThat(PosteriorNarrative.sentences(p)).noneMatch(s -> s.contains("virus"));
   }
 
   /**

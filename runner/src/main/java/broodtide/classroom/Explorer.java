@@ -5,8 +5,8 @@ import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
 import broodtide.web.Query;
@@ -81,7 +81,7 @@ public final class Explorer {
    * @param scenario what is done
    * @param member the colony
    */
-  record Colony(Place place, Scenario scenario, Member member) {}
+  record Colony(Place place, Scenario scenario, SimulatedColony member) {}
 
   /** All treatments that can be chosen. */
   List<ControlTemplate> treatments() {
@@ -117,7 +117,7 @@ public final class Explorer {
             new Plan("the colony", controls),
             FIRST_DAY,
             Math.toIntExact(LAST_DAY.toEpochDay() - FIRST_DAY.toEpochDay()));
-    Member member = new Member(BROOD.in(in), 1, MITES.in(in), 1, 1, List.of());
+    SimulatedColony member = new SimulatedColony(BROOD.in(in), 1, MITES.in(in), 1, 1, List.of());
     return new Colony(place, scenario, member);
   }
 

@@ -17,7 +17,7 @@ final class LessonPlay {
   private final Lesson lesson;
   private final Map<String, Season> seasons = new LinkedHashMap<>();
 
-  LessonPlay(Lesson lesson, Player player) {
+  LessonPlay(Lesson lesson, SeasonPlayer player) {
     this.lesson = lesson;
     for (Lesson.Line line : lesson.lines()) {
       seasons.put(line.name(), player.play(line.scenario(), line.setting().member()));

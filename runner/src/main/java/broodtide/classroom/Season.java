@@ -1,10 +1,10 @@
 package broodtide.classroom;
 
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -23,7 +23,7 @@ public final class Season {
   private final int shown;
   private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
 
-  private Season(Scenario scenario, StartState from, Member member) {
+  private Season(Scenario scenario, StandardColony from, SimulatedColony member) {
     start = scenario.start();
     days = scenario.days();
     for (Quantity q : Quantity.values()) {
@@ -35,7 +35,7 @@ public final class Season {
   }
 
   /** Plays one colony. */
-  static Season play(Scenario scenario, StartState from, Member member) {
+  static Season play(Scenario scenario, StandardColony from, SimulatedColony member) {
     return new Season(scenario, from, member);
   }
 

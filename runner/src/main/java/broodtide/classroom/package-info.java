@@ -2,8 +2,8 @@
  * The class page: a local web page on which a club class plays colonies, and predicts before it
  * looks.
  *
- * <p>The entry point is {@link broodtide.classroom.Room}, the {@link broodtide.web.Site} of the
- * page. It answers three kinds of address:
+ * <p>The entry point is {@link broodtide.classroom.ClassSite}, the {@link broodtide.web.Site} of
+ * the page. It answers three kinds of address:
  *
  * <ul>
  *   <li>the explorer, with dials at the side and charts beside them. {@link

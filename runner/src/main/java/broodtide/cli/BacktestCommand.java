@@ -34,11 +34,11 @@ import picocli.CommandLine.Mixin;
 final class BacktestCommand implements Callable<Integer> {
   private static final String PICTURE = "backtest";
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
-  BacktestCommand(Desk desk) {
+  BacktestCommand(CommandContext desk) {
     this.desk = desk;
   }
 

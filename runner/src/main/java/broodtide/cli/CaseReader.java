@@ -34,14 +34,14 @@ import java.util.stream.Collectors;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
-  private final Desk desk;
+  private final CommandContext desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
 
   /** Where each colony was first named: in the study, or in the table of washes. */
   private final Map<String, String> places = new LinkedHashMap<>();
 
-  CaseReader(Desk desk, ColonyOptions options) {
+  CaseReader(CommandContext desk, ColonyOptions options) {
     this.desk = desk;
     this.options = options;
   }

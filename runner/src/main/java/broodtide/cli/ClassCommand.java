@@ -1,7 +1,7 @@
 package broodtide.cli;
 
 import broodtide.catalog.Catalog;
-import broodtide.classroom.Room;
+import broodtide.classroom.ClassSite;
 import broodtide.measure.OutOfRange;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
     },
     footer = {"  broodtide class --climate cool-maritime", "  broodtide class --port 8080"})
 final class ClassCommand implements Callable<Integer> {
-  private final Desk desk;
+  private final CommandContext desk;
 
   @Option(
       names = "--port",
@@ -44,7 +44,7 @@ final class ClassCommand implements Callable<Integer> {
 
   @Mixin private JsonOption as = new JsonOption();
 
-  ClassCommand(Desk desk) {
+  ClassCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -56,7 +56,7 @@ final class ClassCommand implements Callable<Integer> {
     try (ClassServer page =
         ClassServer.open(
             port,
-            new Room(Catalog.climate(climate)),
+            new ClassSite(Catalog.climate(climate)),
             e -> desk.err().println(ProgramFault.line(e, false, List.of("class"))))) {
       if (as.json) {
         desk.out().println(address(page.address().toString()));

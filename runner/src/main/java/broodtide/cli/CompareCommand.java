@@ -36,7 +36,7 @@ import picocli.CommandLine.Option;
       "  broodtide compare --study larkmeadow"
     })
 final class CompareCommand implements Callable<Integer> {
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
@@ -58,7 +58,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--only", description = "Lay the plans of --plan beside waiting alone.")
   private boolean only;
 
-  CompareCommand(Desk desk) {
+  CompareCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -73,7 +73,7 @@ final class CompareCommand implements Callable<Integer> {
     Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();
-    return new Playing(desk, run, "compare")
+    return new PlanCommandRun(desk, run, "compare")
         .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
   }
 

@@ -22,11 +22,11 @@ import picocli.CommandLine.Spec;
       "  broodtide completion > ~/.broodtide-completion"
     })
 final class CompletionCommand implements Callable<Integer> {
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private JsonOption as = new JsonOption();
   @Spec private CommandSpec spec;
 
-  CompletionCommand(Desk desk) {
+  CompletionCommand(CommandContext desk) {
     this.desk = desk;
   }
 

@@ -19,10 +19,10 @@ import picocli.CommandLine.Mixin;
 final class DemoCommand implements Callable<Integer> {
   private static final String STUDY = "larkmeadow";
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private RunOptions run = new RunOptions();
 
-  DemoCommand(Desk desk) {
+  DemoCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -31,7 +31,7 @@ final class DemoCommand implements Callable<Integer> {
     ColonyOptions options = new ColonyOptions();
     options.study = Path.of(STUDY);
     CaseReader.Cases cases = new CaseReader(desk, options).read(Horizon::spring);
-    return new Playing(desk, run, "demo")
+    return new PlanCommandRun(desk, run, "demo")
         .opening(
             "An invented hobby apiary. It is late July, the honey is nearly ripe, and the last wash"
                 + " of one colony found 4 mites, fewer than the treatment threshold. What now?")

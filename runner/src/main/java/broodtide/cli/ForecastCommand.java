@@ -21,18 +21,18 @@ import picocli.CommandLine.Mixin;
       "  cat washes.csv | broodtide forecast - --climate cool-maritime --json"
     })
 final class ForecastCommand implements Callable<Integer> {
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
-  ForecastCommand(Desk desk) {
+  ForecastCommand(CommandContext desk) {
     this.desk = desk;
   }
 
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
-    return new Playing(desk, run, "forecast")
+    return new PlanCommandRun(desk, run, "forecast")
         .play(cases, c -> List.of(Plan.waiting(UsualPlans.WAIT)));
   }
 }

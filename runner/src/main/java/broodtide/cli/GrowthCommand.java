@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
 final class GrowthCommand implements Callable<Integer> {
   private static final int SCOOP = 300;
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
 
   @Option(
@@ -52,7 +52,7 @@ final class GrowthCommand implements Callable<Integer> {
 
   @Mixin private JsonOption as = new JsonOption();
 
-  GrowthCommand(Desk desk) {
+  GrowthCommand(CommandContext desk) {
     this.desk = desk;
   }
 

@@ -40,7 +40,7 @@ public final class Main {
     System.setProperty("java.awt.headless", "true");
     PrintWriter out = new AnswerWriter(new FileOutputStream(FileDescriptor.out));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = run(Desk.here(out, err), args);
+    int code = run(CommandContext.here(out, err), args);
     out.flush();
     err.flush();
     System.exit(code);
@@ -53,9 +53,9 @@ public final class Main {
    * @param args the command and its options
    * @return exit code: {@link #OK}, {@link #INTERNAL} or {@link #BAD_INPUT}
    */
-  public static int run(Desk desk, String... args) {
+  public static int run(CommandContext desk, String... args) {
     Broodtide program = new Broodtide();
-    CommandLine line = new CommandLine(program, new DeskFactory(desk));
+    CommandLine line = new CommandLine(program, new CommandFactory(desk));
     line.setOut(desk.out());
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -140,7 +140,7 @@ public final class Main {
     }
   }
 
-  private static int failure(Desk desk, Throwable e, boolean trace, String... args) {
+  private static int failure(CommandContext desk, Throwable e, boolean trace, String... args) {
     if (e instanceof RefusedException refused) {
       refused.reason().lines().map(Terminal::clean).forEach(desk.err()::println);
       return BAD_INPUT;
@@ -156,7 +156,7 @@ public final class Main {
   }
 
   /** What a run needs is reckoned before it begins; this is for what the reckoning missed. */
-  private static int outOfMemory(Desk desk) {
+  private static int outOfMemory(CommandContext desk) {
     desk.err()
         .println(
             "the memory ran out ("

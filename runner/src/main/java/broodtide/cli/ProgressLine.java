@@ -20,7 +20,7 @@ final class ProgressLine implements Progress, AutoCloseable {
   private long last;
   private boolean shown;
 
-  ProgressLine(Desk desk, RunOptions run, String what) {
+  ProgressLine(CommandContext desk, RunOptions run, String what) {
     err = desk.err();
     drawn = desk.live() && !run.quiet;
     this.what = Terminal.clean(what);

@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.decision.MemoryNeed;
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
@@ -56,7 +56,7 @@ import picocli.CommandLine.Option;
 final class RulesCommand implements Callable<Integer> {
   private static final String NEVER = "never";
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
@@ -100,7 +100,7 @@ final class RulesCommand implements Callable<Integer> {
       defaultValue = "300")
   private int bees = 300;
 
-  RulesCommand(Desk desk) {
+  RulesCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -108,7 +108,7 @@ final class RulesCommand implements Callable<Integer> {
   public Integer call() {
     List<Rule> given = rules.stream().map(RuleText::read).toList();
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
-    return new Deciding(desk, run, "rules")
+    return new DecisionCommandRun(desk, run, "rules")
         .decide(
             cases,
             c ->
@@ -144,7 +144,7 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private void play(
-      ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, Deciding out) {
+      ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, DecisionCommandRun out) {
     LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
     LocalDate last = to == null ? usualLast(c, first) : to;
     WashRound round = WashRound.usual(first, last, every, bees);
@@ -179,7 +179,7 @@ final class RulesCommand implements Callable<Integer> {
     return last.isBefore(first) ? first : last;
   }
 
-  private static void say(RuleTrial trial, Deciding out) {
+  private static void say(RuleTrial trial, DecisionCommandRun out) {
     trial.results().stream()
         .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
         .ifPresent(best -> out.say(sentence(best, trial.results())));
@@ -284,7 +284,7 @@ final class RulesCommand implements Callable<Integer> {
               known(RuleResult.mean(r.misses())),
               known(RuleResult.mean(r.needless())),
               one(RuleResult.mean(r.hindered())),
-              none ? "-" : Digits.percent(Spread.of(r.winterBrood()).median()),
+              none ? "-" : Digits.percent(QuantileSummary.of(r.winterBrood()).median()),
               Digits.chance(RuleResult.mean(r.lost())));
     }
     return table;

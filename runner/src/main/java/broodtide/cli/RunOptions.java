@@ -108,8 +108,8 @@ final class RunOptions {
     return files;
   }
 
-  SeasonPosterior.Effort effort() {
+  SeasonPosterior.SamplerSettings effort() {
     OutOfRange.check("--colonies", colonies, LEAST, MOST, "colonies");
-    return new SeasonPosterior.Effort(colonies, 3, seed);
+    return new SeasonPosterior.SamplerSettings(colonies, 3, seed);
   }
 }

@@ -26,12 +26,12 @@ final class StudyCheck {
   private static final JsonMapper JSON =
       JsonMapper.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
 
-  private final Desk desk;
+  private final CommandContext desk;
   private final String file;
   private @Nullable Study study;
   private int washes;
 
-  StudyCheck(Desk desk, String file) {
+  StudyCheck(CommandContext desk, String file) {
     this.desk = desk;
     this.file = file;
   }

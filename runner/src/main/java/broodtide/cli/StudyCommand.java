@@ -34,10 +34,10 @@ import picocli.CommandLine.Spec;
 final class StudyCommand implements Runnable {
   private static final String STARTER = "larkmeadow";
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Spec private CommandSpec spec;
 
-  StudyCommand(Desk desk) {
+  StudyCommand(CommandContext desk) {
     this.desk = desk;
   }
 

@@ -56,7 +56,7 @@ final class WashCommand implements Callable<Integer> {
 
   private static final String PICTURE = "wash";
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Spec private @Nullable CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "MITES", description = "Mites counted.")
@@ -127,7 +127,7 @@ final class WashCommand implements Callable<Integer> {
 
   @Mixin private JsonOption as = new JsonOption();
 
-  WashCommand(Desk desk) {
+  WashCommand(CommandContext desk) {
     this.desk = desk;
   }
 

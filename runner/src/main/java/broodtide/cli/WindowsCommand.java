@@ -44,7 +44,7 @@ import picocli.CommandLine.Option;
       "      --controls thymol,formic-slow --daily"
     })
 final class WindowsCommand implements Callable<Integer> {
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
@@ -80,7 +80,7 @@ final class WindowsCommand implements Callable<Integer> {
       description = "Last start day. Default: the day before the last day looked at.")
   private @Nullable LocalDate to;
 
-  WindowsCommand(Desk desk) {
+  WindowsCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -89,7 +89,7 @@ final class WindowsCommand implements Callable<Integer> {
     List<ControlTemplate> templates = controls.stream().map(Catalog::control).toList();
     Outcome judged = OutcomeOption.named(outcome);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
-    return new Deciding(desk, run, "windows")
+    return new DecisionCommandRun(desk, run, "windows")
         .decide(
             cases,
             c -> MemoryNeed.ofWindows(c, cases.cases().size(), templates.size(), starts(c).size()),
@@ -103,7 +103,7 @@ final class WindowsCommand implements Callable<Integer> {
       Outcome judged,
       Workers workers,
       DecisionFile file,
-      Deciding out) {
+      DecisionCommandRun out) {
     List<LocalDate> starts = starts(c);
     judged.check(c);
     SeasonPosterior posterior = out.posterior(c, workers);
@@ -150,7 +150,7 @@ final class WindowsCommand implements Callable<Integer> {
     return out;
   }
 
-  private static void say(Windows w, Decision decision, Deciding out) {
+  private static void say(Windows w, Decision decision, DecisionCommandRun out) {
     Outcome o = w.outcome();
     WindowWords.of(w).forEach(out::say);
     WindowWords.beyond(w, decision).ifPresent(out::say);

@@ -46,7 +46,7 @@ final class WorkedCommand implements Callable<Integer> {
   /** Days by which a neighbour's wash may lie off. Choice. */
   private static final int NEAR = 10;
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
@@ -71,7 +71,7 @@ final class WorkedCommand implements Callable<Integer> {
       description = "An untreated colony of the same table, to hold the treated one against.")
   private @Nullable String neighbour;
 
-  WorkedCommand(Desk desk) {
+  WorkedCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -108,7 +108,7 @@ final class WorkedCommand implements Callable<Integer> {
               + "; --colony names the one that was treated.");
     }
     CaseReader.Cases cases = new CaseReader.Cases(judged, all.study(), notes);
-    return new Deciding(desk, run, "worked")
+    return new DecisionCommandRun(desk, run, "worked")
         .decide(
             cases,
             c -> MemoryNeed.ofTreatmentCheck(c, cases.cases().size()),
@@ -140,7 +140,7 @@ final class WorkedCommand implements Callable<Integer> {
       ControlTemplate template,
       Workers workers,
       DecisionFile file,
-      Deciding out) {
+      DecisionCommandRun out) {
     TreatmentCheck check =
         out.watched(
             "reading the washes of " + c.colony(),

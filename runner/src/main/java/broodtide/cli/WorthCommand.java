@@ -49,7 +49,7 @@ final class WorthCommand implements Callable<Integer> {
   /** No outcome can be bettered by more, whatever it is counted in. */
   private static final double MOST_COST = 100;
 
-  private final Desk desk;
+  private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private RunOptions run = new RunOptions();
 
@@ -91,7 +91,7 @@ final class WorthCommand implements Callable<Integer> {
       description = "The treatment that is weighed. Default: one that suits each date.")
   private @Nullable String with;
 
-  WorthCommand(Desk desk) {
+  WorthCommand(CommandContext desk) {
     this.desk = desk;
   }
 
@@ -112,7 +112,7 @@ final class WorthCommand implements Callable<Integer> {
       throw new Refusal("--bees is " + bees + "; allowed is 50 to 1000");
     }
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
-    return new Deciding(desk, run, "worth")
+    return new DecisionCommandRun(desk, run, "worth")
         .decide(
             cases,
             c ->
@@ -129,7 +129,7 @@ final class WorthCommand implements Callable<Integer> {
       double each,
       Workers workers,
       DecisionFile file,
-      Deciding out) {
+      DecisionCommandRun out) {
     SeasonPosterior posterior = out.posterior(c, workers);
     List<Plan> today = UsualPlans.of(c, control);
     Decision decision = out.decision(c, posterior, workers, file);
@@ -176,7 +176,7 @@ final class WorthCommand implements Callable<Integer> {
         plan.name().replaceAll(" now(?= |$)", " on " + Plain.shortDay(day)), plan.controls());
   }
 
-  private static void say(WashWorth best, List<WashWorth> all, Deciding out) {
+  private static void say(WashWorth best, List<WashWorth> all, DecisionCommandRun out) {
     Outcome o = best.outcome();
     out.say(
         "If you decide today: "

@@ -8,9 +8,10 @@
  * <p>A command is one class, named after its word and listed in {@code Broodtide}. It takes its
  * options from mixins, {@code ColonyOptions} for the colony and {@code RunOptions} for how to run,
  * so that the same option has the same name and meaning everywhere. {@code CaseReader} turns
- * options and files into cases, one per colony. {@code Playing} and {@code Deciding} then work
- * through the colonies one after the other, print the answers and hand what is to be written to
- * {@code broodtide.files}. {@code Manual} sets the help of every command, with an example in each.
+ * options and files into cases, one per colony. {@code PlanCommandRun} and {@code
+ * DecisionCommandRun} then work through the colonies one after the other, print the answers and
+ * hand what is to be written to {@code broodtide.files}. {@code Manual} sets the help of every
+ * command, with an example in each.
  *
  * <p>What holds for every command:
  *

@@ -1,6 +1,6 @@
 package broodtide.report;
 
-import broodtide.fit.Learned;
+import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.UnknownSummary;
@@ -18,7 +18,7 @@ record LearnedTable(ColonyResult result) {
     Priors priors = result.comparison().posterior().priors();
     List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
-    h.element("p", String.join(" ", Learned.sentences(result.comparison().posterior())));
+    h.element("p", String.join(" ", PosteriorNarrative.sentences(result.comparison().posterior())));
     h.open("table", "class", "cards", "role", "table");
     h.element("caption", "Middle and range of nine in ten, before and after the washes.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");

@@ -35,7 +35,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     h.open("main");
     parts.forEach(part -> h.append(part.section()));
     new AssumedSection(parts, notes).write(h);
-    Turns.write(h, parts);
+    AnswerDrivers.write(h, parts);
     Cautions.write(h, parts);
     h.close();
     closing(h);

@@ -58,7 +58,7 @@ public record PagePart(
         answer.further(),
         Answer.contradiction(result.agreement()),
         new ColonySection(result, chart, several).write(id),
-        Turns.of(result),
+        AnswerDrivers.of(result),
         cautions(result),
         result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0),
         answer.first().springLow().isPresent());

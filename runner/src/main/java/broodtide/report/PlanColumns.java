@@ -4,7 +4,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
 import broodtide.files.Csv;
@@ -54,7 +54,7 @@ final class PlanColumns {
         "Mites per 100 adult bees on " + Plain.day(day) + ", " + occasion(day) + ".",
         true,
         run -> {
-          Spread s = answer.on(run);
+          QuantileSummary s = answer.on(run);
           return new PlanColumn.Cell(Plain.level(s.median()), Plain.levels(s.q05(), s.q95()));
         },
         Stream.of(
@@ -133,12 +133,12 @@ final class PlanColumns {
           if (noWinterBrood(run)) {
             return PlanColumn.Cell.NONE;
           }
-          Spread s = Spread.of(run.winterBroodInfested());
+          QuantileSummary s = QuantileSummary.of(run.winterBroodInfested());
           String low = Digits.percent(s.q05()).replace(" %", "");
           return new PlanColumn.Cell(
               Digits.percent(s.median()), low + " to " + Digits.percent(s.q95()));
         },
-        band("winter_brood_infested", run -> Spread.of(run.winterBroodInfested())));
+        band("winter_brood_infested", run -> QuantileSummary.of(run.winterBroodInfested())));
   }
 
   private PlanColumn better() {
@@ -230,13 +230,13 @@ final class PlanColumns {
                 "days_treated_with_supers", run -> Integer.toString(run.daysTreatedWithSupers()))));
   }
 
-  private Spread lessThanFirst(PlanRun run) {
-    return Spread.of(
+  private QuantileSummary lessThanFirst(PlanRun run) {
+    return QuantileSummary.of(
         Comparison.differences(run.winterBroodInfested(), answer.first().winterBroodInfested()));
   }
 
   private String fewer(PlanRun run) {
-    Spread less = lessThanFirst(run);
+    QuantileSummary less = lessThanFirst(run);
     return Digits.range(-100 * less.q95(), -100 * less.q05());
   }
 
@@ -255,7 +255,7 @@ final class PlanColumns {
   }
 
   private static List<PlanColumn.Figure> band(
-      String name, Function<PlanRun, Spread> spread, PlanColumn.Figure... further) {
+      String name, Function<PlanRun, QuantileSummary> spread, PlanColumn.Figure... further) {
     List<PlanColumn.Figure> figures =
         new ArrayList<>(
             List.of(

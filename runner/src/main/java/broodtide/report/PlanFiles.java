@@ -2,7 +2,7 @@ package broodtide.report;
 
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.files.Csv;
 import broodtide.results.ColonyResult;
 import java.util.ArrayList;
@@ -53,7 +53,7 @@ public final class PlanFiles {
   }
 
   private static List<String> row(PlanDay day, String colony, String plan) {
-    Spread s = day.infestation();
+    QuantileSummary s = day.infestation();
     Stream<String> figures =
         Stream.of(s.q05(), s.q25(), s.median(), s.q75(), s.q95(), day.adults()).map(Csv::number);
     return Stream.concat(Stream.of(day.date().toString(), colony, plan), figures).toList();

@@ -4,7 +4,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.chart.Almanac;
 import broodtide.chart.Estimate;
 import broodtide.chart.Heading;
@@ -90,7 +90,7 @@ public final class PlanPictures {
       PlanRun run, List<PlanDay> days, boolean bands, LocalDate from, LocalDate end) {
     List<Estimate> estimates = new ArrayList<>();
     for (PlanDay day : days) {
-      Spread s = day.infestation();
+      QuantileSummary s = day.infestation();
       if (!day.date().isBefore(from) && !day.date().isAfter(end)) {
         estimates.add(
             bands

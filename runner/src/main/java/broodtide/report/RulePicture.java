@@ -1,6 +1,6 @@
 package broodtide.report;
 
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.chart.Figure;
 import broodtide.chart.Heading;
 import broodtide.chart.Range;
@@ -46,7 +46,7 @@ public final class RulePicture {
   }
 
   private static Range range(double[] byMember) {
-    Spread s = Spread.of(byMember);
+    QuantileSummary s = QuantileSummary.of(byMember);
     return new Range(s.q05(), s.q95());
   }
 }

@@ -42,7 +42,7 @@ public final class ClassServer implements AutoCloseable {
 
   private final HttpServer server;
   private final ExecutorService threads;
-  private final Doorkeeper door;
+  private final RequestGuard door;
   private final Site site;
   private final Semaphore work = new Semaphore(AT_WORK);
   private final Consumer<Throwable> trouble;
@@ -51,7 +51,7 @@ public final class ClassServer implements AutoCloseable {
       HttpServer server, ExecutorService threads, Site site, Consumer<Throwable> trouble) {
     this.server = server;
     this.threads = threads;
-    this.door = new Doorkeeper(server.getAddress().getPort());
+    this.door = new RequestGuard(server.getAddress().getPort());
     this.site = site;
     this.trouble = trouble;
   }

@@ -16,7 +16,7 @@
  *   <li>{@link broodtide.web.Assets#find} gives the few files that are ever sent.
  * </ul>
  *
- * <p>Every request passes the {@link broodtide.web.Doorkeeper} before anything is done for it: it
+ * <p>Every request passes the {@link broodtide.web.RequestGuard} before anything is done for it: it
  * must be meant for this machine by name, so that a hostile page in the same browser reaches
  * nothing. Text becomes {@link broodtide.web.Html} only through {@link broodtide.web.Html#text},
  * which escapes it. A request that is turned away is a {@link broodtide.web.Refused} with one

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
 import broodtide.web.Answer;
-import broodtide.web.Doorkeeper;
 import broodtide.web.Refused;
+import broodtide.web.RequestGuard;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpContext;
 import com.sun.net.httpserver.HttpExchange;
@@ -22,8 +22,8 @@ import java.util.List;
 final class AnyRequest {
   private static final int PORT = 8080;
 
-  private final Doorkeeper door = new Doorkeeper(PORT);
-  private final Room room = new Room(Catalog.climate("temperate"));
+  private final RequestGuard door = new RequestGuard(PORT);
+  private final ClassSite room = new ClassSite(Catalog.climate("temperate"));
 
   /** Requests that are answered, as first lines and further headers. */
   static List<String> samples() {

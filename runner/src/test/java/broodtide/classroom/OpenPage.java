@@ -25,7 +25,7 @@ public final class OpenPage implements AutoCloseable {
   private final ClassServer server;
 
   public OpenPage() throws IOException {
-    server = ClassServer.open(0, new Room(Catalog.climate("temperate")), troubles::add);
+    server = ClassServer.open(0, new ClassSite(Catalog.climate("temperate")), troubles::add);
   }
 
   public URI address() {

@@ -90,7 +90,8 @@ class AnyStudyTest {
             Wash.of(last, "A", random.nextInt(25), 300));
     Scenario past = Scenario.until(place, Plan.waiting("wait"), first, last);
     try (Workers workers = new Workers(1)) {
-      SeasonPosterior.Effort effort = new SeasonPosterior.Effort(256, 1, random.nextInt(1000));
+      SeasonPosterior.SamplerSettings effort =
+          new SeasonPosterior.SamplerSettings(256, 1, random.nextInt(1000));
       SeasonPosterior colonies =
           SeasonPosterior.of(past, washes, Priors.defaults(), effort, workers, Progress.NONE);
       LocalDate start = last.plusDays(random.nextInt(1, 120));

@@ -32,8 +32,8 @@ final class Bench {
   static Outcome fed(String input, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
             new PrintWriter(out),
             new PrintWriter(err),

@@ -30,8 +30,8 @@ class ClassCommandTest {
   void saysWhereThePageIsAndServesItUntilStopped() throws Exception {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             InputStream.nullInputStream(),
             new PrintWriter(out),
             new PrintWriter(err),

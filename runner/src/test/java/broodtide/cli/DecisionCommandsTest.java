@@ -57,8 +57,8 @@ class DecisionCommandsTest {
     args.addAll(List.of("--climate", "temperate", "--colonies", "64", "--quiet"));
     args.addAll(List.of("--out", folder.resolve("out").toString()));
     args.addAll(List.of(more));
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             new ByteArrayInputStream(new byte[0]),
             new PrintWriter(out),
             new PrintWriter(err),

@@ -24,8 +24,8 @@ class GivenTreatmentsTest {
   private int run(String command, String given) throws IOException {
     Path washes = Files.writeString(folder.resolve("washes.csv"), WASHES);
     Path treatments = Files.writeString(folder.resolve("given.csv"), given);
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             InputStream.nullInputStream(),
             new PrintWriter(out),
             new PrintWriter(err),

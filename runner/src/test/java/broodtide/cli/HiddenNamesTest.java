@@ -52,8 +52,8 @@ class HiddenNamesTest {
   @Test
   void theLineOfProgressShowsBlanks() throws InterruptedException {
     StringWriter err = new StringWriter();
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             InputStream.nullInputStream(),
             new PrintWriter(new StringWriter()),
             new PrintWriter(err),

@@ -37,7 +37,10 @@ class ManualTest {
 
   private static Map<String, CommandSpec> specs() {
     Map<String, CommandSpec> out = new LinkedHashMap<>();
-    gather(new CommandLine(new Broodtide(), new DeskFactory(Desk.here(NOWHERE, NOWHERE))), "", out);
+    gather(
+        new CommandLine(new Broodtide(), new CommandFactory(CommandContext.here(NOWHERE, NOWHERE))),
+        "",
+        out);
     return out;
   }
 

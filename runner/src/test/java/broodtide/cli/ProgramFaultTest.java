@@ -43,8 +43,8 @@ class ProgramFaultTest {
   private static Bench.Outcome run(Supplier<Instant> fault, String... args) {
     StringWriter err = new StringWriter();
     StringWriter out = new StringWriter();
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             InputStream.nullInputStream(),
             new PrintWriter(out),
             new PrintWriter(err),
@@ -98,8 +98,8 @@ class ProgramFaultTest {
   @Test
   void aFaultIsNoReasonToLeaveAColonyOut() {
     StringWriter err = new StringWriter();
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             InputStream.nullInputStream(),
             new PrintWriter(Writer.nullWriter()),
             new PrintWriter(err),

@@ -157,8 +157,8 @@ class SafeFilesTest {
             throw new IOException(why);
           }
         };
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             InputStream.nullInputStream(),
             new AnswerWriter(full),
             new PrintWriter(err),

@@ -8,7 +8,7 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.Place;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
@@ -60,11 +60,11 @@ class SameCaseTest {
     assertThat(c.thresholds().name()).isEqualTo(printed.get("thresholdSet").asText());
     Plan wait = Plan.waiting(UsualPlans.WAIT);
     try (Workers workers = new Workers(2)) {
-      SeasonPosterior.Effort effort = new SeasonPosterior.Effort(COLONIES, 3, 1);
+      SeasonPosterior.SamplerSettings effort = new SeasonPosterior.SamplerSettings(COLONIES, 3, 1);
       SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
       PlanRun run =
           Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE).runs().get(0);
-      assertThat(sixDigits(Spread.of(run.infestation(c.raised())).median()))
+      assertThat(sixDigits(QuantileSummary.of(run.infestation(c.raised())).median()))
           .isEqualByComparingTo(
               printed.at("/plans/0/whenRaised/infestation/median").decimalValue());
     }

@@ -21,8 +21,8 @@ record Trial(int code, String out, String err) {
   static Trial run(String input, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Desk desk =
-        new Desk(
+    CommandContext desk =
+        new CommandContext(
             new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
             new PrintWriter(out),
             new PrintWriter(err),

@@ -9,9 +9,9 @@ import broodtide.classroom.OpenPage;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.lesson.Lessons;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -128,7 +128,7 @@ class ClassServerTest {
                 Plan.waiting("w"),
                 Explorer.FIRST_DAY,
                 395),
-            new Member(1.2, 1, 2, 1, 1, List.of()));
+            new SimulatedColony(1.2, 1, 2, 1, 1, List.of()));
     double[] bees = engine.of(Quantity.ADULTS);
     double[] onBees = engine.of(Quantity.MITES_ON_BEES);
     for (int day = 0; day < 200; day += 20) {

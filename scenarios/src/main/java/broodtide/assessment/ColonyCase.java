@@ -168,7 +168,7 @@ public record ColonyCase(
    * @param progress is told of work done
    */
   public SeasonPosterior posterior(
-      SeasonPosterior.Effort effort, Workers workers, Progress progress) {
+      SeasonPosterior.SamplerSettings effort, Workers workers, Progress progress) {
     Scenario past = season(new Plan(DONE, List.of()));
     return SeasonPosterior.of(past, washes, priors, effort, workers, progress);
   }

@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param day the day
  * @param infestation mites per 100 adult bees on it
  */
-public record CountOutlook(LocalDate day, Spread infestation) {
+public record CountOutlook(LocalDate day, QuantileSummary infestation) {
   /** Enough for a middle and a range of one figure. */
   private static final int COLONIES = 1024;
 
@@ -57,8 +57,9 @@ public record CountOutlook(LocalDate day, Spread infestation) {
             List.of(),
             thresholds,
             Priors.defaults());
-    SeasonPosterior.Effort effort =
-        new SeasonPosterior.Effort(COLONIES, SeasonPosterior.Effort.usual(SEED).moves(), SEED);
+    SeasonPosterior.SamplerSettings effort =
+        new SeasonPosterior.SamplerSettings(
+            COLONIES, SeasonPosterior.SamplerSettings.usual(SEED).moves(), SEED);
     SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
     Plan wait = Plan.waiting(UsualPlans.WAIT);
     PlanRun run =

@@ -1,7 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.engine.ColonyModel;
-import broodtide.engine.StartState;
+import broodtide.engine.StandardColony;
 import broodtide.season.Climate;
 import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
@@ -42,7 +42,7 @@ public record CountReading(
    */
   public static CountReading of(Wash wash, Climate climate, ThresholdSet thresholds) {
     YearStages stages = new YearStages(climate);
-    StartState usual = StartState.on(ColonyModel.in(climate), wash.date());
+    StandardColony usual = StandardColony.on(ColonyModel.in(climate), wash.date());
     Optional<Double> threshold = stages.thresholdOn(thresholds, wash.date());
     return new CountReading(
         wash,

@@ -9,7 +9,7 @@ import java.util.Arrays;
  * @param band the middle and the bands of the differences
  * @param chanceSmaller share of colonies in which the first is smaller, ties counting half
  */
-public record Difference(double mean, Spread band, double chanceSmaller) {
+public record Difference(double mean, QuantileSummary band, double chanceSmaller) {
   /**
    * {@return the first less the second; both by member}
    *
@@ -20,7 +20,7 @@ public record Difference(double mean, Spread band, double chanceSmaller) {
     double[] d = Comparison.differences(first, second);
     return new Difference(
         Arrays.stream(d).average().orElse(Double.NaN),
-        Spread.of(d),
+        QuantileSummary.of(d),
         Comparison.chanceSmaller(first, second));
   }
 }

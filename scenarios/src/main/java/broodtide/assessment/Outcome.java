@@ -120,7 +120,7 @@ public enum Outcome {
    * @param byMember what {@link #of} gave
    */
   public double middle(double[] byMember) {
-    return Spread.of(byMember).median();
+    return QuantileSummary.of(byMember).median();
   }
 
   /**

@@ -12,7 +12,7 @@ import java.util.List;
  * @param infestation mites per 100 adult bees of living colonies
  * @param adults adult bees of the middle colony
  */
-public record PlanDay(LocalDate date, Spread infestation, double adults) {
+public record PlanDay(LocalDate date, QuantileSummary infestation, double adults) {
   /**
    * {@return every day of a run, from its start on}
    *

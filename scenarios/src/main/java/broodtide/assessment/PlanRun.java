@@ -40,12 +40,12 @@ public final class PlanRun {
   private final Plan plan;
   private final EnsembleRun run;
   private final List<String> objections;
-  private final Once<float[][]> alive = new Once<>(this::findAlive);
-  private final Once<Optional<SpringLow>> springLow;
-  private final Once<Spread> peaks = new Once<>(this::findPeaks);
-  private final Once<LocalDate> peakDay = new Once<>(this::findPeakDay);
-  private final Once<int[]> daysToThreshold = new Once<>(this::findDaysToThreshold);
-  private final Once<double[]> winterBrood = new Once<>(this::findWinterBrood);
+  private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
+  private final Lazy<Optional<SpringLow>> springLow;
+  private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
+  private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
+  private final Lazy<int[]> daysToThreshold = new Lazy<>(this::findDaysToThreshold);
+  private final Lazy<double[]> winterBrood = new Lazy<>(this::findWinterBrood);
 
   /**
    * A finished run.
@@ -57,7 +57,7 @@ public final class PlanRun {
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
     this.colony = colony;
-    springLow = new Once<>(colony::springLow);
+    springLow = new Lazy<>(colony::springLow);
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
@@ -89,8 +89,8 @@ public final class PlanRun {
    * @param quantity one of those that were kept
    * @param day a day of the run
    */
-  public Spread on(Quantity quantity, LocalDate day) {
-    return Spread.of(run.values(quantity, day), living(day));
+  public QuantileSummary on(Quantity quantity, LocalDate day) {
+    return QuantileSummary.of(run.values(quantity, day), living(day));
   }
 
   /**
@@ -244,7 +244,7 @@ public final class PlanRun {
   }
 
   /** {@return all mites, in mites, left when the winter bees have been raised} */
-  public Spread mitesWhenRaised() {
+  public QuantileSummary mitesWhenRaised() {
     return on(Quantity.MITES, colony.raised());
   }
 
@@ -253,12 +253,12 @@ public final class PlanRun {
   }
 
   /** {@return highest infestation from now on while the colony lives} */
-  public Spread peaks() {
+  public QuantileSummary peaks() {
     return peaks.get();
   }
 
   /** Members weigh in with their highest so far whenever a part of them dies, and at the end. */
-  private Spread findPeaks() {
+  private QuantileSummary findPeaks() {
     List<double[]> parts = new ArrayList<>();
     for (int m = 0; m < run.members(); m++) {
       double top = 0;
@@ -278,7 +278,7 @@ public final class PlanRun {
       }
       parts.add(new double[] {top, ended});
     }
-    return Spread.of(
+    return QuantileSummary.of(
         parts.stream().mapToDouble(p -> p[0]).toArray(),
         parts.stream().mapToDouble(p -> p[1]).toArray());
   }

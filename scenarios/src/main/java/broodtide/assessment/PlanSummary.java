@@ -45,7 +45,7 @@ public record PlanSummary(
   public static PlanSummary of(PlanRun run) {
     List<Control> controls =
         run.plan().controls().stream().sorted(Comparator.comparing(Control::from)).toList();
-    double brood = Spread.of(run.winterBroodInfested()).median();
+    double brood = QuantileSummary.of(run.winterBroodInfested()).median();
     return new PlanSummary(
         run.plan(),
         controls.stream().map(Control::from).findFirst(),

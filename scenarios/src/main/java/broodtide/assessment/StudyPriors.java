@@ -1,7 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.catalog.Assumptions;
-import broodtide.engine.StartState;
+import broodtide.engine.StandardColony;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.study.Study;
@@ -30,7 +30,7 @@ public final class StudyPriors {
     Prior size = usual.startSize();
     OptionalDouble bees = study.colony().bees(Assumptions.usual());
     if (bees.isPresent()) {
-      double standard = StartState.on(study.model(), study.start()).adults();
+      double standard = StandardColony.on(study.model(), study.start()).adults();
       double factor = bees.getAsDouble() / standard / study.colony().strength();
       size = size.with(Math.min(size.most(), factor), STATED);
     }

@@ -38,7 +38,7 @@ final class RulePlay {
   private final SeasonPosterior posterior;
   private final WashRound round;
   private final List<LocalDate> dates;
-  private final WashLuck luck;
+  private final WashDraws luck;
   private final Rule rule;
   private final Workers workers;
   private final int members;
@@ -65,7 +65,7 @@ final class RulePlay {
       SeasonPosterior posterior,
       WashRound round,
       List<LocalDate> dates,
-      WashLuck luck,
+      WashDraws luck,
       Rule rule,
       Workers workers) {
     this.colony = colony;

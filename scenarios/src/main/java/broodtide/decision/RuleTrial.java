@@ -68,7 +68,7 @@ public record RuleTrial(
               + " and before "
               + colony.until());
     }
-    WashLuck luck = WashLuck.of(round, posterior.dispersions(), days.size(), seed);
+    WashDraws luck = WashDraws.of(round, posterior.dispersions(), days.size(), seed);
     List<RuleResult> results = new ArrayList<>();
     List<Comparison.Refused> refused = new ArrayList<>();
     int done = 0;

@@ -4,9 +4,9 @@ import broodtide.assessment.ColonyCase;
 import broodtide.control.Plan;
 import broodtide.decision.TreatmentCheck.Verdict;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Workers;
 import broodtide.fit.CountDistribution;
 import broodtide.fit.SeasonPosterior;
@@ -135,7 +135,7 @@ public record TellingWash(
     return more / Math.max(Double.MIN_NORMAL, less);
   }
 
-  private static boolean[] side(List<Member> members, DoublePredicate worked) {
+  private static boolean[] side(List<SimulatedColony> members, DoublePredicate worked) {
     boolean[] out = new boolean[members.size()];
     for (int m = 0; m < out.length; m++) {
       List<Double> success = members.get(m).success();

@@ -5,10 +5,10 @@ import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
@@ -111,7 +111,7 @@ public record TreatmentCheck(
   public static TreatmentCheck of(
       ColonyCase c,
       MiticideCourse treatment,
-      SeasonPosterior.Effort effort,
+      SeasonPosterior.SamplerSettings effort,
       Workers workers,
       Progress progress) {
     Wash before = before(c, treatment);
@@ -127,7 +127,7 @@ public record TreatmentCheck(
     EnsembleRun usual =
         EnsembleRun.of(
             treated.season(nothing),
-            StartState.on(treated.model(), treated.start()),
+            StandardColony.on(treated.model(), treated.start()),
             asUsual(posterior.members()),
             kept,
             workers,
@@ -255,9 +255,9 @@ public record TreatmentCheck(
         open);
   }
 
-  private static List<Member> asUsual(List<Member> members) {
-    List<Member> out = new ArrayList<>();
-    for (Member m : members) {
+  private static List<SimulatedColony> asUsual(List<SimulatedColony> members) {
+    List<SimulatedColony> out = new ArrayList<>();
+    for (SimulatedColony m : members) {
       List<Double> success = new ArrayList<>(m.success());
       success.set(success.size() - 1, 1.0);
       out.add(m.with(success));
@@ -275,7 +275,7 @@ public record TreatmentCheck(
    * The chance that the washes alone give, as if half of the usual strength or more had been as
    * likely as not before them: otherwise washes that show nothing would lean to what was believed.
    */
-  private static double chanceWorked(List<Member> members, double median) {
+  private static double chanceWorked(List<SimulatedColony> members, double median) {
     double after =
         members.stream().filter(m -> m.success().get(m.success().size() - 1) >= HALF).count()
             / (double) members.size();

@@ -6,7 +6,7 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
@@ -145,9 +145,9 @@ public final class DecisionFile {
     node.put("seasonsWithANeedlessTreatment", known(RuleResult.shareWithAny(r.needless())));
     node.put("hinderedPerSeason", six(RuleResult.mean(r.hindered())));
     node.put("chanceLost", six(RuleResult.mean(r.lost())));
-    band(node.putObject("infestation"), Spread.of(r.infestation()));
+    band(node.putObject("infestation"), QuantileSummary.of(r.infestation()));
     if (!Double.isNaN(r.winterBrood()[0])) {
-      band(node.putObject("winterBroodInfested"), Spread.of(r.winterBrood()));
+      band(node.putObject("winterBroodInfested"), QuantileSummary.of(r.winterBrood()));
     }
     ArrayNode days = node.putArray("washDays");
     for (RuleResult.WashDay d : r.days()) {
@@ -214,9 +214,9 @@ public final class DecisionFile {
     node.put("washAfter", check.after().date().toString());
     counted.ifPresent(e -> efficacy(node.putObject("countsAlone"), e));
     neighbour.ifPresent(e -> efficacy(node.putObject("againstNeighbour"), e));
-    band(node.putObject("reduction"), Spread.of(check.reduction()));
-    band(node.putObject("usualReduction"), Spread.of(check.usual()));
-    band(node.putObject("infestationUntreated"), Spread.of(check.untreated()));
+    band(node.putObject("reduction"), QuantileSummary.of(check.reduction()));
+    band(node.putObject("usualReduction"), QuantileSummary.of(check.usual()));
+    band(node.putObject("infestationUntreated"), QuantileSummary.of(check.untreated()));
     node.put("chanceOfHalfItsStrength", six(check.chanceWorked()));
     node.put("verdict", check.verdict().name());
     check.telling().ifPresent(t -> telling(node.putObject("washThatWouldTell"), t));

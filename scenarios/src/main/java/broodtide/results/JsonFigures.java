@@ -2,7 +2,7 @@ package broodtide.results;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.Difference;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -81,7 +81,7 @@ final class JsonFigures {
   }
 
   /** Fills {@code {q05,q25,median,q75,q95}}. */
-  static void band(ObjectNode node, Spread s) {
+  static void band(ObjectNode node, QuantileSummary s) {
     node.put("q05", six(s.q05()));
     node.put("q25", six(s.q25()));
     node.put("median", six(s.median()));

@@ -11,8 +11,8 @@ import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.QuantileSummary;
 import broodtide.assessment.Sensitivity;
-import broodtide.assessment.Spread;
 import broodtide.control.Control;
 import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
@@ -166,7 +166,7 @@ public final class ResultsFile {
             low -> {
               ObjectNode winter = node.putObject("winter");
               winter.put("springLow", low.day().toString());
-              band(winter.putObject("chanceLost"), Spread.of(run.winterLosses(low)));
+              band(winter.putObject("chanceLost"), QuantileSummary.of(run.winterLosses(low)));
               winter.put("meanChanceLost", six(run.shareLost(low.day())));
               band(winter.putObject("soundWinterBees"), run.on(Quantity.WINTER_BEES, low.day()));
             });
@@ -176,11 +176,11 @@ public final class ResultsFile {
         "chanceBetter");
     double[] infested = run.winterBroodInfested();
     if (!Double.isNaN(infested[0])) {
-      band(node.putObject("winterBroodInfested"), Spread.of(infested));
+      band(node.putObject("winterBroodInfested"), QuantileSummary.of(infested));
       double[] reference = comparison.runs().get(0).winterBroodInfested();
       band(
           node.putObject("winterBroodInfestedAgainstFirst"),
-          Spread.of(Comparison.differences(infested, reference)));
+          QuantileSummary.of(Comparison.differences(infested, reference)));
       node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
       difference(
           node.putObject("winterBroodAgainstWait"),

@@ -4,7 +4,7 @@ import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.difference;
 import static broodtide.results.JsonFigures.six;
 
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.decision.Windows;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -48,7 +48,7 @@ final class WindowsJson {
       ObjectNode cell = cells.addObject().put("start", w.starts().get(i).toString());
       if (row.cells().get(i) instanceof Windows.Played p) {
         cell.put("value", six(p.middle()));
-        band(cell.putObject("band"), Spread.of(p.byMember()));
+        band(cell.putObject("band"), QuantileSummary.of(p.byMember()));
         cell.put("labelDecides", w.labelDecides(row, i));
       } else if (row.cells().get(i) instanceof Windows.Blocked b) {
         cell.put("blocked", String.valueOf(b.obstacle().kind().code()));

@@ -7,9 +7,9 @@ import broodtide.colony.BeeRates;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import broodtide.forms.Source;
 import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
@@ -88,7 +88,7 @@ public record Study(
    *
    * @throws IllegalStateException when the study leaves the infestation to the washes
    */
-  public Member member() {
+  public SimulatedColony member() {
     return member(
         colony
             .infestation()
@@ -103,13 +103,14 @@ public record Study(
    *
    * @param infestation mites per 100 adult bees on the first day
    */
-  public Member member(double infestation) {
-    Member usual =
-        new Member(colony.strength(), 1, infestation, colony.stock().vigour(), 1, List.of());
+  public SimulatedColony member(double infestation) {
+    SimulatedColony usual =
+        new SimulatedColony(
+            colony.strength(), 1, infestation, colony.stock().vigour(), 1, List.of());
     OptionalDouble wanted = colony.bees(Assumptions.usual());
     return wanted.isEmpty()
         ? usual
-        : usual.sized(StartState.on(model(), start).sizeFor(wanted.getAsDouble(), usual));
+        : usual.sized(StandardColony.on(model(), start).sizeFor(wanted.getAsDouble(), usual));
   }
 
   /**

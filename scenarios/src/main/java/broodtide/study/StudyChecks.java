@@ -6,7 +6,7 @@ import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.StandardColony;
 import broodtide.forms.Fields;
 import broodtide.forms.Node;
 import broodtide.forms.Placed;
@@ -172,7 +172,7 @@ final class StudyChecks {
   static void colonyLives(Fields in, Study study) {
     double standard;
     try {
-      standard = StartState.on(study.model(), study.start()).adults();
+      standard = StandardColony.on(study.model(), study.start()).adults();
     } catch (RefusedException e) {
       in.in().fault(in.node().spot(), null, e.reason());
       return;

@@ -6,7 +6,7 @@ import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.PlanSummary;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
@@ -59,7 +59,7 @@ public record Answer(Comparison comparison) {
    *
    * @param run a plan that was played
    */
-  public Spread on(PlanRun run) {
+  public QuantileSummary on(PlanRun run) {
     return run.on(Quantity.INFESTATION, day());
   }
 
@@ -135,7 +135,7 @@ public record Answer(Comparison comparison) {
     if (lost > 0.5) {
       s.append("lost ").append(Odds.seasons(lost));
     } else {
-      Spread on = on(run);
+      QuantileSummary on = on(run);
       s.append(about(on.median())).append(" (").append(Plain.levels(on.q05(), on.q95()));
       s.append(')');
       threshold()
@@ -208,7 +208,7 @@ public record Answer(Comparison comparison) {
   }
 
   private String range(PlanRun run) {
-    Spread s = on(run);
+    QuantileSummary s = on(run);
     return " (nine seasons in ten: " + Plain.levels(s.q05(), s.q95()) + ")";
   }
 

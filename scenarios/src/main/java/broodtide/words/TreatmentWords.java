@@ -1,6 +1,6 @@
 package broodtide.words;
 
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.TellingWash;
 import broodtide.decision.TreatmentCheck;
@@ -63,9 +63,9 @@ public final class TreatmentWords {
   }
 
   private static String taken(TreatmentCheck check) {
-    Spread taken = Spread.of(check.reduction());
+    QuantileSummary taken = QuantileSummary.of(check.reduction());
     return "Untreated, the colony would have stood at about "
-        + Plain.level(Spread.of(check.untreated()).median())
+        + Plain.level(QuantileSummary.of(check.untreated()).median())
         + " mites per 100 bees on "
         + Plain.day(check.after().date())
         + "; against that the treatment took about "
@@ -75,7 +75,7 @@ public final class TreatmentWords {
         + " to "
         + Digits.percent(taken.q95())
         + "). At its usual strength it takes about "
-        + Digits.percent(Spread.of(check.usual()).median())
+        + Digits.percent(QuantileSummary.of(check.usual()).median())
         + " here.";
   }
 

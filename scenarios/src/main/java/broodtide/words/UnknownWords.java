@@ -39,7 +39,10 @@ public record UnknownWords(String name, String unit) {
     return new UnknownWords(p.is(), "");
   }
 
-  /** How much the washes said of it; the steps are those of {@link broodtide.fit.Learned}. */
+  /**
+   * How much the washes said of it; the steps are those of {@link
+   * broodtide.fit.PosteriorNarrative}.
+   */
   public static String said(double shrinkage) {
     if (shrinkage < -0.15) {
       return "less sure than before";

@@ -7,9 +7,9 @@ import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
 import broodtide.pages.Check;
@@ -115,6 +115,6 @@ class CagingWithOxalicTest {
     ColonyModel model = Shipped.model(climate).with(robbed);
     return DailyEngine.run(
         Scenario.until(model, new Plan("caged", List.of(controls)), BEGIN, end.minusDays(1)),
-        Member.average(1));
+        SimulatedColony.average(1));
   }
 }

@@ -95,9 +95,9 @@ class ColonyCasesTest {
   private static double medianWhenRaised(ColonyCase c) {
     try (Workers workers = new Workers(2)) {
       SeasonPosterior posterior =
-          c.posterior(new SeasonPosterior.Effort(512, 2, 1), workers, Progress.NONE);
+          c.posterior(new SeasonPosterior.SamplerSettings(512, 2, 1), workers, Progress.NONE);
       Plan wait = Plan.waiting(UsualPlans.WAIT);
-      return Spread.of(
+      return QuantileSummary.of(
               Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE)
                   .runs()
                   .get(0)

@@ -7,9 +7,9 @@ import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
 import broodtide.pages.Check;
@@ -168,6 +168,6 @@ class DroneCombTrialsTest {
   }
 
   private static Trajectory run(ColonyModel model, Plan plan) {
-    return DailyEngine.run(new Scenario(model, plan, BEGIN, 150), Member.average(0.5));
+    return DailyEngine.run(new Scenario(model, plan, BEGIN, 150), SimulatedColony.average(0.5));
   }
 }

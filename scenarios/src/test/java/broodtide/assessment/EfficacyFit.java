@@ -10,9 +10,9 @@ import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
@@ -177,7 +177,7 @@ public final class EfficacyFit {
     LocalDate from = s.start().minusDays(LEAD);
     return DailyEngine.run(
         new Scenario(s.model(), plan, from, LEAD + s.measuredAfter()),
-        Member.average(s.infestation()));
+        SimulatedColony.average(s.infestation()));
   }
 
   private static double share(Trajectory untreated, Trajectory treated, Setting s) {

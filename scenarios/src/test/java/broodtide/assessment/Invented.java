@@ -62,6 +62,6 @@ public final class Invented {
   }
 
   public static SeasonPosterior posterior(ColonyCase c, int members, Workers workers) {
-    return c.posterior(new SeasonPosterior.Effort(members, 2, 1), workers, Progress.NONE);
+    return c.posterior(new SeasonPosterior.SamplerSettings(members, 2, 1), workers, Progress.NONE);
   }
 }

@@ -7,9 +7,9 @@ import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
 import broodtide.season.YearSpan;
@@ -77,7 +77,7 @@ class LateSeasonTest {
     Trajectory t =
         DailyEngine.run(
             new Scenario(model, Plan.waiting("left alone"), START, DAYS),
-            Member.average(line.start()));
+            SimulatedColony.average(line.start()));
     double[] got = new double[10];
     LocalDate first = LocalDate.of(2001, 9, 1);
     for (int m = 0; m < 7; m++) {

@@ -4,9 +4,9 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
 import broodtide.engine.Trajectory;
@@ -83,7 +83,7 @@ class LowGrowthStockTest {
     Trajectory t =
         DailyEngine.run(
             Scenario.until(model, new Plan("winter", List.of(oxalic)), start, spring.day()),
-            Member.average(1));
+            SimulatedColony.average(1));
     double adults = t.at(Quantity.ADULTS, spring.day());
     return 1 - Survival.in(model).alive(t.at(Quantity.ADULTS, END), adults, END, spring.day());
   }

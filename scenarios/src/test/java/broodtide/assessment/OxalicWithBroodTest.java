@@ -8,10 +8,10 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.MiteLedger;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
 import broodtide.pages.Check;
@@ -158,7 +158,8 @@ class OxalicWithBroodTest {
     ColonyModel slovenia = Shipped.model("temperate").with(apiary);
     Plan plan = new Plan("three dribbles", List.of(weekly(FIRST)));
     return DailyEngine.run(
-        Scenario.until(slovenia, plan, BEGIN, FOLLOW_UP.minusDays(1)), Member.average(infestation));
+        Scenario.until(slovenia, plan, BEGIN, FOLLOW_UP.minusDays(1)),
+        SimulatedColony.average(infestation));
   }
 
   /** The infestation at the start with which 18.33 mites a day fall over three weeks. */

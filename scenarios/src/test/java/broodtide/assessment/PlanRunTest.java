@@ -7,12 +7,12 @@ import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
 import broodtide.control.Split;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.SpringLow;
-import broodtide.engine.StartState;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
@@ -78,7 +78,7 @@ class PlanRunTest {
     PlanRun run = run(Plan.waiting("wait"), LocalDate.of(2001, 8, 1));
     double[] last = run.infestation(LocalDate.of(2001, 8, 1));
     assertThat(run.peakDay()).isEqualTo(LocalDate.of(2001, 8, 1));
-    assertThat(run.peaks().median()).isCloseTo(Spread.of(last).median(), within(1e-3));
+    assertThat(run.peaks().median()).isCloseTo(QuantileSummary.of(last).median(), within(1e-3));
     assertThat(PlanDay.all(run)).last().extracting(PlanDay::date).isEqualTo(run.colony().until());
     assertThat(IntStream.of(run.daysToThreshold())).allMatch(day -> day <= 92);
   }
@@ -102,8 +102,11 @@ class PlanRunTest {
           plan,
           EnsembleRun.of(
               season,
-              StartState.on(c.model(), MAY),
-              List.of(Member.average(0.3), Member.average(0.5), Member.average(0.7)),
+              StandardColony.on(c.model(), MAY),
+              List.of(
+                  SimulatedColony.average(0.3),
+                  SimulatedColony.average(0.5),
+                  SimulatedColony.average(0.7)),
               PlanRun.KEPT,
               workers,
               Progress.NONE),

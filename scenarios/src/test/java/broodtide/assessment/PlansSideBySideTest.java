@@ -44,7 +44,8 @@ class PlansSideBySideTest {
             List.of(),
             ThresholdLibrary.shipped("kulhanek-2021"),
             Priors.defaults());
-    posterior = colony.posterior(new SeasonPosterior.Effort(512, 2, 11), WORKERS, Progress.NONE);
+    posterior =
+        colony.posterior(new SeasonPosterior.SamplerSettings(512, 2, 11), WORKERS, Progress.NONE);
   }
 
   @AfterAll
@@ -140,7 +141,7 @@ class PlansSideBySideTest {
     assertThat(PlanFigures.medianDay(new int[] {3, -1, -1}, NOW)).isEmpty();
     assertThat(Comparison.chanceSmaller(new double[] {1, 2, 3, 4}, new double[] {2, 2, 2, 2}))
         .isCloseTo(0.375, within(1e-12));
-    Spread s = Spread.of(new double[] {4, 1, 3, 2, 5});
+    QuantileSummary s = QuantileSummary.of(new double[] {4, 1, 3, 2, 5});
     assertThat(s.median()).isEqualTo(3);
     assertThat(s.q25()).isEqualTo(2);
     assertThat(s.q05()).isCloseTo(1.2, within(1e-12));

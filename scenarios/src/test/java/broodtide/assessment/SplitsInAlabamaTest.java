@@ -3,8 +3,8 @@ package broodtide.assessment;
 import broodtide.control.Plan;
 import broodtide.control.Split;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.pages.Check;
 import java.time.LocalDate;
@@ -106,6 +106,6 @@ class SplitsInAlabamaTest {
     return DailyEngine.run(
         Scenario.until(
             Shipped.model("warm-temperate"), new Plan("split", List.of(split)), SPLIT, THIRD),
-        Member.average(1.32));
+        SimulatedColony.average(1.32));
   }
 }

@@ -6,9 +6,9 @@ import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
 import broodtide.engine.Trajectory;
@@ -151,6 +151,6 @@ class TimeOfTreatmentTest {
   private static Trajectory run(ColonyModel model, double infestation, Control... controls) {
     return DailyEngine.run(
         Scenario.until(model, new Plan("time", List.of(controls)), MAY, LocalDate.of(2002, 5, 31)),
-        Member.average(infestation));
+        SimulatedColony.average(infestation));
   }
 }

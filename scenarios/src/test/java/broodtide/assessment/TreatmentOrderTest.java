@@ -7,9 +7,9 @@ import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -72,7 +72,7 @@ class TreatmentOrderTest {
     return DailyEngine.run(
             Scenario.until(
                 Shipped.model(climate), new Plan("order", List.of(controls)), BEGIN, end),
-            Member.average(0.05))
+            SimulatedColony.average(0.05))
         .at(Quantity.MITES, end);
   }
 }

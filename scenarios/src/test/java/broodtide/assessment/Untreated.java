@@ -3,9 +3,9 @@ package broodtide.assessment;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import java.time.LocalDate;
 
@@ -22,7 +22,8 @@ public final class Untreated {
 
   public static Trajectory from(ColonyModel model, LocalDate start, int days, double infestation) {
     return DailyEngine.run(
-        new Scenario(model, Plan.waiting("left alone"), start, days), Member.average(infestation));
+        new Scenario(model, Plan.waiting("left alone"), start, days),
+        SimulatedColony.average(infestation));
   }
 
   /** A calendar year with few mites. */

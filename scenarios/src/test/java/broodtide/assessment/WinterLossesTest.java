@@ -8,12 +8,12 @@ import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.SpringLow;
-import broodtide.engine.StartState;
+import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
@@ -107,7 +107,7 @@ class WinterLossesTest {
     ColonyModel vermont = Shipped.model("cold-continental");
     SpringLow low = SpringLow.after(vermont, WASH);
     RandomGenerator chance = new Well19937c(20210925);
-    List<Member> members = members(chance, 0.2, 1.1);
+    List<SimulatedColony> members = members(chance, 0.2, 1.1);
     Plan none = Plan.waiting("untreated");
     Plan oxalic = new Plan("treated", List.of(Shipped.course("oxalic-dribble", TREATED)));
     EnsembleRun untreated = run(vermont, none, low.day(), MAY, members);
@@ -151,9 +151,10 @@ class WinterLossesTest {
     }
   }
 
-  private static List<Member> members(RandomGenerator chance, double median, double logSd) {
+  private static List<SimulatedColony> members(
+      RandomGenerator chance, double median, double logSd) {
     Priors priors = Priors.defaults();
-    List<Member> members = new ArrayList<>();
+    List<SimulatedColony> members = new ArrayList<>();
     for (int i = 0; i < MEMBERS; i++) {
       double strength = priors.strength().at(chance.nextGaussian());
       double size = strength * priors.startSize().at(chance.nextGaussian());
@@ -161,17 +162,22 @@ class WinterLossesTest {
       double infectivity = priors.infectivity().at(chance.nextGaussian());
       double infestation = median * Math.exp(logSd * chance.nextGaussian());
       members.add(
-          new Member(strength, Math.min(5, size), infestation, vigour, 1, infectivity, List.of()));
+          new SimulatedColony(
+              strength, Math.min(5, size), infestation, vigour, 1, infectivity, List.of()));
     }
     return members;
   }
 
   private static EnsembleRun run(
-      ColonyModel model, Plan plan, LocalDate until, LocalDate start, List<Member> members) {
+      ColonyModel model,
+      Plan plan,
+      LocalDate until,
+      LocalDate start,
+      List<SimulatedColony> members) {
     try (Workers workers = new Workers(2)) {
       return EnsembleRun.of(
           Scenario.until(model, plan, start, until),
-          StartState.on(model, start),
+          StandardColony.on(model, start),
           members,
           EnumSet.of(Quantity.ADULTS, Quantity.INFESTATION),
           workers,
@@ -212,7 +218,7 @@ class WinterLossesTest {
       LocalDate wash = LocalDate.of(2021, 10, 15);
       LocalDate spring = wash.plusMonths(5);
       RandomGenerator chance = new Well19937c(20211015);
-      List<Member> members = members(chance, MEDIAN, LOG_SD);
+      List<SimulatedColony> members = members(chance, MEDIAN, LOG_SD);
       EnsembleRun run = run(place, Plan.waiting("untreated"), spring, wash, members);
       double[] infestation = run.values(Quantity.INFESTATION, wash);
       double[] then = alive(Survival.in(place), run, wash, wash);
@@ -316,7 +322,7 @@ class WinterLossesTest {
     Plan wait = Plan.waiting("wait");
     try (Workers workers = new Workers(2)) {
       EnsembleRun run =
-          c.posterior(new SeasonPosterior.Effort(1024, 3, 1), workers, Progress.NONE)
+          c.posterior(new SeasonPosterior.SamplerSettings(1024, 3, 1), workers, Progress.NONE)
               .run(c.season(wait), PlanRun.KEPT, workers, Progress.NONE);
       PlanRun played = new PlanRun(c, wait, run, List.of());
       return played.shareLost(played.springLow().orElseThrow().day());

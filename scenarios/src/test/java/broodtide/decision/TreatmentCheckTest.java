@@ -5,15 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Invented;
-import broodtide.assessment.Spread;
+import broodtide.assessment.QuantileSummary;
 import broodtide.catalog.Catalog;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.DailyEngine;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
@@ -34,7 +34,7 @@ class TreatmentCheckTest {
     Scenario season =
         new Scenario(c.model(), new Plan("treated", List.of(STRIPS)), Invented.START, 200);
     Trajectory truth =
-        DailyEngine.run(season, new Member(1, 1, infestation, 1, 1, List.of(success)));
+        DailyEngine.run(season, new SimulatedColony(1, 1, infestation, 1, 1, List.of(success)));
     List<Wash> washes = new ArrayList<>();
     for (LocalDate day : days) {
       double mites = 300 * 0.9 * truth.at(Quantity.INFESTATION, day) / 100;
@@ -56,7 +56,7 @@ class TreatmentCheckTest {
   private static TreatmentCheck judge(ColonyCase c) {
     try (Workers workers = new Workers(2)) {
       return TreatmentCheck.of(
-          c, STRIPS, new SeasonPosterior.Effort(512, 3, 1), workers, Progress.NONE);
+          c, STRIPS, new SeasonPosterior.SamplerSettings(512, 3, 1), workers, Progress.NONE);
     }
   }
 
@@ -73,7 +73,7 @@ class TreatmentCheckTest {
   void aTreatmentThatActedAsUsualIsSeenToHaveWorked() {
     TreatmentCheck check = judge(washed(1, 1.5, OFTEN));
     assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.WORKED);
-    assertThat(Spread.of(check.reduction()).q05()).isGreaterThan(0.5);
+    assertThat(QuantileSummary.of(check.reduction()).q05()).isGreaterThan(0.5);
     assertThat(check.before().date()).isEqualTo("2026-08-01");
     assertThat(check.after().date()).isEqualTo("2026-10-05");
   }

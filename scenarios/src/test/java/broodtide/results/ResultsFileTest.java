@@ -56,7 +56,7 @@ class ResultsFileTest {
     List<Plan> plans = study.plans();
     ResultsFile file = new ResultsFile("compare", "1.2.3", 7, 64, List.of("A note."));
     try (Workers workers = new Workers(1)) {
-      SeasonPosterior.Effort effort = new SeasonPosterior.Effort(64, 1, 7);
+      SeasonPosterior.SamplerSettings effort = new SeasonPosterior.SamplerSettings(64, 1, 7);
       SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
       Comparison comparison = Comparison.of(c, posterior, plans, workers, Progress.NONE);
       Windows windows =

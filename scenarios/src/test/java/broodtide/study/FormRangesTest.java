@@ -11,7 +11,7 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
-import broodtide.engine.Member;
+import broodtide.engine.SimulatedColony;
 import broodtide.forms.CurveForm;
 import broodtide.forms.Field;
 import broodtide.forms.NumberForm;
@@ -73,10 +73,10 @@ class FormRangesTest {
         of(ColonyForm.ADULTS, v -> colony(OptionalDouble.of(v), empty(), empty(), 1)),
         of(ColonyForm.FRAMES, v -> colony(empty(), OptionalDouble.of(v), empty(), 1)),
         of(ColonyForm.INFESTATION, v -> colony(empty(), empty(), OptionalDouble.of(v), 1)),
-        of(ColonyForm.INFESTATION, Member::average),
+        of(ColonyForm.INFESTATION, SimulatedColony::average),
         of(ColonyForm.STRENGTH, v -> colony(empty(), empty(), empty(), v)),
-        of(ColonyForm.STRENGTH, v -> new Member(v, 1, 0, 1, 1, List.of())),
-        of(ControlFields.VIGOUR, v -> new Member(1, 1, 0, v, 1, List.of())),
+        of(ColonyForm.STRENGTH, v -> new SimulatedColony(v, 1, 0, 1, 1, List.of())),
+        of(ControlFields.VIGOUR, v -> new SimulatedColony(1, 1, 0, v, 1, List.of())),
         of(ControlFields.HYGIENE, v -> new StockTraits(v, 1)),
         of(
             StudyForm.WINDOW_RATE,

@@ -7,15 +7,15 @@ import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Member;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import broodtide.engine.Trajectory;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.fit.SeasonPosterior.Effort;
+import broodtide.fit.SeasonPosterior.SamplerSettings;
 import broodtide.pages.WrittenPart;
 import broodtide.wash.Wash;
 import java.io.IOException;
@@ -42,7 +42,7 @@ class ReadmeExampleTest {
     ColonyModel model = ColonyModel.in(Catalog.climate("temperate"));
     Scenario season = Scenario.until(model, Plan.waiting("wait"), start, end);
 
-    Trajectory colony = DailyEngine.run(season, Member.average(0.4)); // mites per 100 bees
+    Trajectory colony = DailyEngine.run(season, SimulatedColony.average(0.4)); // mites per 100 bees
     double perHundred = colony.at(Quantity.INFESTATION, LocalDate.of(2026, 9, 1));
     // end of example
 
@@ -68,7 +68,7 @@ class ReadmeExampleTest {
     try (Workers workers = new Workers(2)) {
       SeasonPosterior colonies =
           SeasonPosterior.of(
-              past, washes, Priors.defaults(), Effort.usual(1), workers, Progress.NONE);
+              past, washes, Priors.defaults(), SamplerSettings.usual(1), workers, Progress.NONE);
       EnsembleRun run = colonies.run(ahead, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
       band = run.quantiles(Quantity.INFESTATION, run.index(october), 0.05, 0.5, 0.95);
     }

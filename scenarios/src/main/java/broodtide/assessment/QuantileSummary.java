@@ -13,16 +13,16 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
  * @param q75 75 % lie below
  * @param q95 95 % lie below
  */
-public record Spread(double q05, double q25, double median, double q75, double q95) {
+public record QuantileSummary(double q05, double q25, double median, double q75, double q95) {
   /**
    * {@return of equally likely values, at least one}
    *
    * @param values at least one, in any order
    */
-  public static Spread of(double[] values) {
+  public static QuantileSummary of(double[] values) {
     Percentile p = new Percentile().withEstimationType(EstimationType.R_7);
     p.setData(values);
-    return new Spread(
+    return new QuantileSummary(
         p.evaluate(5), p.evaluate(25), p.evaluate(50), p.evaluate(75), p.evaluate(95));
   }
 
@@ -32,9 +32,9 @@ public record Spread(double q05, double q25, double median, double q75, double q
    * @param values at least one, in any order
    * @param weights one each, 0 or more; when all are 0 they count as equal
    */
-  public static Spread of(double[] values, double[] weights) {
+  public static QuantileSummary of(double[] values, double[] weights) {
     WeightedValues v = WeightedValues.of(values, weights);
-    return new Spread(
+    return new QuantileSummary(
         v.quantile(0.05), v.quantile(0.25), v.quantile(0.5), v.quantile(0.75), v.quantile(0.95));
   }
 }

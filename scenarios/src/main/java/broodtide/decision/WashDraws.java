@@ -10,7 +10,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * by a gamma factor of mean 1, which together is near to the negative binomial by which washes are
  * read.
  */
-final class WashLuck {
+final class WashDraws {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
   private static final double NO_SPREAD = 1e5;
 
@@ -18,7 +18,7 @@ final class WashLuck {
   private final double[][] factor;
   private final double[][] rank;
 
-  private WashLuck(WashRound round, double[][] factor, double[][] rank) {
+  private WashDraws(WashRound round, double[][] factor, double[][] rank) {
     this.round = round;
     this.factor = factor;
     this.rank = rank;
@@ -32,7 +32,7 @@ final class WashLuck {
    * @param washes number of wash days
    * @param seed seed; every member has a stream of its own, split again for every wash
    */
-  static WashLuck of(WashRound round, double[] dispersions, int washes, long seed) {
+  static WashDraws of(WashRound round, double[] dispersions, int washes, long seed) {
     SplittableRandom[] own = Streams.of(seed, Streams.Purpose.RULE_WASHES, dispersions.length);
     double[][] factor = new double[washes][dispersions.length];
     double[][] rank = new double[washes][dispersions.length];
@@ -44,7 +44,7 @@ final class WashLuck {
         rank[k][m] = stream.nextDouble();
       }
     }
-    return new WashLuck(round, factor, rank);
+    return new WashDraws(round, factor, rank);
   }
 
   /**

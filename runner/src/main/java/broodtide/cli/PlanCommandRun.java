@@ -11,7 +11,7 @@ import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
-import broodtide.fit.Learned;
+import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PlanTerminalTable;
 import broodtide.results.ColonyResult;
@@ -27,27 +27,27 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
-final class Playing {
-  private final Desk desk;
+final class PlanCommandRun {
+  private final CommandContext desk;
   private final RunOptions run;
   private final String what;
   private final List<String> text = new ArrayList<>();
 
-  Playing(Desk desk, RunOptions run, String what) {
+  PlanCommandRun(CommandContext desk, RunOptions run, String what) {
     this.desk = desk;
     this.run = run;
     this.what = what;
   }
 
   /** Says something before the answer. */
-  Playing opening(String sentences) {
+  PlanCommandRun opening(String sentences) {
     text.add(desk.terminal().wrap(sentences));
     text.add("");
     return this;
   }
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
-    SeasonPosterior.Effort effort = run.effort();
+    SeasonPosterior.SamplerSettings effort = run.effort();
     MemoryCheck.check(
         cases.cases(),
         effort.particles(),
@@ -56,7 +56,7 @@ final class Playing {
             + "look less far ahead with --until");
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
-    Findings findings = new Findings(what, run, effort, cases);
+    PlanRunFiles findings = new PlanRunFiles(what, run, effort, cases);
     Outputs outputs = run.outputs(cases, findings.names(cases.colonies()));
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
@@ -78,7 +78,7 @@ final class Playing {
       Path folder = run.folder();
       String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
       desk.add(desk.terminal().wrap(written));
-      desk.add("Open " + folder.resolve(Findings.REPORT) + " in a browser.");
+      desk.add("Open " + folder.resolve(PlanRunFiles.REPORT) + " in a browser.");
     }
     return Main.OK;
   }
@@ -87,9 +87,9 @@ final class Playing {
   private void one(
       ColonyCase c,
       List<Plan> plans,
-      SeasonPosterior.Effort effort,
+      SeasonPosterior.SamplerSettings effort,
       Workers workers,
-      Findings findings) {
+      PlanRunFiles findings) {
     Comparison comparison = compare(c, plans, effort, workers);
     if (comparison.runs().isEmpty()) {
       throw new Refusal(
@@ -109,7 +109,7 @@ final class Playing {
   }
 
   private Comparison compare(
-      ColonyCase c, List<Plan> plans, SeasonPosterior.Effort effort, Workers workers) {
+      ColonyCase c, List<Plan> plans, SeasonPosterior.SamplerSettings effort, Workers workers) {
     SeasonPosterior posterior;
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
       posterior = c.posterior(effort, workers, line);
@@ -147,7 +147,7 @@ final class Playing {
       out.add(terminal.wrap("Left out: " + r.plan() + ": " + r.reason() + "."));
     }
     Answer.contradiction(result.agreement()).map(terminal::wrap).ifPresent(out::add);
-    List<String> learned = Learned.sentences(comparison.posterior());
+    List<String> learned = PosteriorNarrative.sentences(comparison.posterior());
     if (!learned.isEmpty()) {
       out.add("");
       out.add(terminal.wrap(String.join(" ", learned)));

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param live whether standard error is a terminal, where progress may be drawn
  * @param clock says what day it is; only future dates are judged by it
  */
-public record Desk(
+public record CommandContext(
     InputStream in,
     PrintWriter out,
     PrintWriter err,
@@ -24,9 +24,9 @@ public record Desk(
     boolean live,
     Clock clock) {
   /** The desk of a program run from a shell. */
-  static Desk here(PrintWriter out, PrintWriter err) {
+  static CommandContext here(PrintWriter out, PrintWriter err) {
     boolean live = Boolean.parseBoolean(System.getProperty("broodtide.live", "false"));
-    return new Desk(
+    return new CommandContext(
         StandardInput.here(), out, err, Terminal.here(), live, Clock.systemDefaultZone());
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** What the washes taught about each unknown, in sentences for the beekeeper. */
-public final class Learned {
+public final class PosteriorNarrative {
   /** Shrinkage below which the washes said little, and from which they said much; choice. */
   private static final double LITTLE = 0.15;
 
@@ -21,7 +21,7 @@ public final class Learned {
           "mites from outside",
           "how far washes scatter");
 
-  private Learned() {}
+  private PosteriorNarrative() {}
 
   /** One unknown by its name. */
   private record Named(String name, Unit unit, UnknownSummary summary) {

@@ -12,7 +12,7 @@ import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.junit.jupiter.api.Test;
 
-class FutureLuckTest {
+class FutureDrawsTest {
   private static final int MANY = 4096;
   private static final LocalDate AUGUST = LocalDate.of(2026, 8, 21);
   private static final Control FORMIC = course("formic", AUGUST);
@@ -20,18 +20,18 @@ class FutureLuckTest {
 
   @Test
   void theSameTreatmentHasTheSameLuckInEveryPlan() {
-    double[] alone = FutureLuck.of(List.of(DRIBBLE), MANY).get(0);
-    assertThat(FutureLuck.of(List.of(FORMIC, DRIBBLE), MANY).get(1)).containsExactly(alone);
-    assertThat(FutureLuck.of(List.of(DRIBBLE, FORMIC), MANY).get(0)).containsExactly(alone);
+    double[] alone = FutureDraws.of(List.of(DRIBBLE), MANY).get(0);
+    assertThat(FutureDraws.of(List.of(FORMIC, DRIBBLE), MANY).get(1)).containsExactly(alone);
+    assertThat(FutureDraws.of(List.of(DRIBBLE, FORMIC), MANY).get(0)).containsExactly(alone);
     Control aWeekLater = course("dribble", AUGUST.plusDays(127));
-    assertThat(FutureLuck.of(List.of(aWeekLater), MANY).get(0)).containsExactly(alone);
+    assertThat(FutureDraws.of(List.of(aWeekLater), MANY).get(0)).containsExactly(alone);
   }
 
   @Test
   void aSecondCourseOfTheSameKindHasLuckOfItsOwnWhateverTheOrder() {
     Control again = course("dribble", AUGUST.plusDays(150));
-    List<double[]> rising = FutureLuck.of(List.of(DRIBBLE, again), MANY);
-    List<double[]> falling = FutureLuck.of(List.of(again, DRIBBLE), MANY);
+    List<double[]> rising = FutureDraws.of(List.of(DRIBBLE, again), MANY);
+    List<double[]> falling = FutureDraws.of(List.of(again, DRIBBLE), MANY);
     assertThat(rising.get(0)).containsExactly(falling.get(1));
     assertThat(rising.get(1)).containsExactly(falling.get(0));
     assertThat(correlation(rising.get(0), rising.get(1))).isCloseTo(0, within(0.06));
@@ -40,7 +40,7 @@ class FutureLuckTest {
   /** Evenly spread: mean 0 and variance 1 far closer than by chance, and unrelated to another. */
   @Test
   void luckIsStandardNormal() {
-    List<double[]> luck = FutureLuck.of(List.of(FORMIC, DRIBBLE), MANY);
+    List<double[]> luck = FutureDraws.of(List.of(FORMIC, DRIBBLE), MANY);
     for (double[] z : luck) {
       assertThat(StatUtils.mean(z)).isCloseTo(0, within(1e-9));
       assertThat(StatUtils.variance(z)).isCloseTo(1, within(2e-3));

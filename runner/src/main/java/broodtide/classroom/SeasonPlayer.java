@@ -1,9 +1,9 @@
 package broodtide.classroom;
 
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
-import broodtide.engine.StartState;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -12,30 +12,30 @@ import java.util.Map;
  * Plays seasons. Where a colony starts takes three simulated years to find and is the same for all
  * who start there, so the last few places are remembered.
  */
-final class Player {
+final class SeasonPlayer {
   private static final int REMEMBERED = 24;
 
   private record Place(ColonyModel model, LocalDate day) {}
 
-  private final Map<Place, StartState> starts =
+  private final Map<Place, StandardColony> starts =
       new LinkedHashMap<>(32, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Place, StartState> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Place, StandardColony> eldest) {
           return size() > REMEMBERED;
         }
       };
 
   /** Plays one colony through a scenario. */
-  Season play(Scenario scenario, Member member) {
+  Season play(Scenario scenario, SimulatedColony member) {
     return Season.play(scenario, start(scenario), member);
   }
 
-  private StartState start(Scenario scenario) {
+  private StandardColony start(Scenario scenario) {
     Place place = new Place(scenario.model(), scenario.start());
     synchronized (starts) {
-      return starts.computeIfAbsent(place, p -> StartState.on(p.model(), p.day()));
+      return starts.computeIfAbsent(place, p -> StandardColony.on(p.model(), p.day()));
     }
   }
 

@@ -16,7 +16,7 @@ import java.util.List;
  * @param success factor on the hazards of each miticide course, in the order of the plan, 0 to 5;
  *     courses beyond the list act at their full hazard
  */
-public record Member(
+public record SimulatedColony(
     double strength,
     double startSize,
     double infestation,
@@ -28,7 +28,7 @@ public record Member(
   public static final double USUAL_INFECTIVITY = 0.8;
 
   /** Checks every range. */
-  public Member {
+  public SimulatedColony {
     OutOfRange.check("strength", strength, 0.05, 3, "1");
     OutOfRange.check("startSize", startSize, 0.01, 5, "1");
     OutOfRange.check("infestation", infestation, 0, 300, "mites per 100 adult bees");
@@ -51,7 +51,7 @@ public record Member(
    * @param immigration factor on the mites that come from outside, 0 to 100
    * @param success factor on the hazards of each miticide course, each 0 to 5
    */
-  public Member(
+  public SimulatedColony(
       double strength,
       double startSize,
       double infestation,
@@ -66,8 +66,9 @@ public record Member(
    *
    * @param other factor on the hazards of each miticide course, each 0 to 5
    */
-  public Member with(List<Double> other) {
-    return new Member(strength, startSize, infestation, vigour, immigration, infectivity, other);
+  public SimulatedColony with(List<Double> other) {
+    return new SimulatedColony(
+        strength, startSize, infestation, vigour, immigration, infectivity, other);
   }
 
   /**
@@ -75,8 +76,9 @@ public record Member(
    *
    * @param other factor on the bees and brood of the standard year, 0.01 to 5
    */
-  public Member sized(double other) {
-    return new Member(strength, other, infestation, vigour, immigration, infectivity, success);
+  public SimulatedColony sized(double other) {
+    return new SimulatedColony(
+        strength, other, infestation, vigour, immigration, infectivity, success);
   }
 
   /**
@@ -84,7 +86,7 @@ public record Member(
    *
    * @param infestation mites per 100 adult bees on the start day, 0 to 300
    */
-  public static Member average(double infestation) {
-    return new Member(1, 1, infestation, 1, 1, List.of());
+  public static SimulatedColony average(double infestation) {
+    return new SimulatedColony(1, 1, infestation, 1, 1, List.of());
   }
 }

@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What a run writes: report, pictures, tables and results, gathered colony by colony. */
-final class Findings {
+final class PlanRunFiles {
   /** The page to open first. */
   static final String REPORT = "report.html";
 
@@ -39,7 +39,8 @@ final class Findings {
   private final List<PagePart> parts = new ArrayList<>();
   private final PlanFiles tables = new PlanFiles();
 
-  Findings(String what, RunOptions run, SeasonPosterior.Effort effort, CaseReader.Cases cases) {
+  PlanRunFiles(
+      String what, RunOptions run, SeasonPosterior.SamplerSettings effort, CaseReader.Cases cases) {
     String version = Version.number();
     facts =
         new RunFacts(what, version, run.seed, effort.particles(), CommandWords.of(run.command()));

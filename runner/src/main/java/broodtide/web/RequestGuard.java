@@ -11,7 +11,7 @@ import java.util.Locale;
  * request that reached it under another name, as a hostile page in the same browser could arrange,
  * is turned away.
  */
-public final class Doorkeeper {
+public final class RequestGuard {
   private static final int LONGEST_ADDRESS = 2048;
 
   private final List<String> hosts;
@@ -19,7 +19,7 @@ public final class Doorkeeper {
   /**
    * @param port the port that the page answers on
    */
-  public Doorkeeper(int port) {
+  public RequestGuard(int port) {
     hosts = List.of("127.0.0.1:" + port, "localhost:" + port);
   }
 

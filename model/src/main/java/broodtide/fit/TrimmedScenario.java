@@ -3,8 +3,8 @@ package broodtide.fit;
 import broodtide.control.Control;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
-import broodtide.engine.Member;
 import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,10 +14,10 @@ import java.util.List;
  * @param scenario what is left
  * @param courses the miticide courses that are left, by their place among those of the whole plan
  */
-record Shortened(Scenario scenario, List<Integer> courses) {
+record TrimmedScenario(Scenario scenario, List<Integer> courses) {
 
   /** The same up to a day. */
-  static Shortened to(Scenario scenario, int days) {
+  static TrimmedScenario to(Scenario scenario, int days) {
     List<Control> begun = new ArrayList<>();
     List<Integer> courses = new ArrayList<>();
     int course = 0;
@@ -33,14 +33,14 @@ record Shortened(Scenario scenario, List<Integer> courses) {
         course++;
       }
     }
-    return new Shortened(
+    return new TrimmedScenario(
         new Scenario(
             scenario.model(), new Plan(scenario.plan().name(), begun), scenario.start(), days),
         List.copyOf(courses));
   }
 
   /** A colony of the whole scenario, with the success of the courses that are left. */
-  Member fitted(Member m) {
+  SimulatedColony fitted(SimulatedColony m) {
     List<Double> success = new ArrayList<>(courses.size());
     for (int c : courses) {
       success.add(m.success().get(c));

@@ -4,11 +4,11 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A figure that is worked out when it is first asked for, and kept; for one thread. */
-final class Once<T> {
+final class Lazy<T> {
   private final Supplier<T> work;
   private @Nullable T done;
 
-  Once(Supplier<T> work) {
+  Lazy(Supplier<T> work) {
     this.work = work;
   }
 

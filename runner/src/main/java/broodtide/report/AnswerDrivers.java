@@ -21,14 +21,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What would change the answer: figures of the run itself, and what holds by construction. */
-final class Turns {
+final class AnswerDrivers {
   /** An unknown that accounts for less of the spread of the forecast is not spoken of; choice. */
   private static final double MATTERS = 0.05;
 
   private static final int MOST_UNKNOWNS = 3;
   private static final int SCOOP = 300;
 
-  private Turns() {}
+  private AnswerDrivers() {}
 
   static void write(Html h, List<PagePart> parts) {
     h.open("section").element("h2", "What would change this answer");

@@ -27,8 +27,8 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** Runs one decision tool for every colony, prints what it says, and writes its files. */
-final class Deciding {
-  private final Desk desk;
+final class DecisionCommandRun {
+  private final CommandContext desk;
   private final RunOptions run;
   private final String tool;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
@@ -36,7 +36,7 @@ final class Deciding {
   private PictureFiles pictures;
   private Function<ColonyCase, List<Plan>> plans = c -> UsualPlans.of(c, Optional.empty());
 
-  Deciding(Desk desk, RunOptions run, String tool) {
+  DecisionCommandRun(CommandContext desk, RunOptions run, String tool) {
     this.desk = desk;
     this.run = run;
     this.tool = tool;
@@ -54,7 +54,7 @@ final class Deciding {
      * @param file takes the results
      * @param out takes words, tables and pictures
      */
-    void decide(ColonyCase c, Workers workers, DecisionFile file, Deciding out);
+    void decide(ColonyCase c, Workers workers, DecisionFile file, DecisionCommandRun out);
   }
 
   /**

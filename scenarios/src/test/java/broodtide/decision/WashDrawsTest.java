@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class WashLuckTest {
+class WashDrawsTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
 
   /** Against the quantiles of Commons Math. */
@@ -22,14 +22,15 @@ class WashLuckTest {
   void countsAreQuantilesOfTheBinomial(int bees, double p) {
     BinomialDistribution binomial = new BinomialDistribution(null, bees, p);
     for (double u = 0.0005; u < 1; u += 0.0137) {
-      assertThat(WashLuck.binomial(bees, p, u)).isEqualTo(binomial.inverseCumulativeProbability(u));
+      assertThat(WashDraws.binomial(bees, p, u))
+          .isEqualTo(binomial.inverseCumulativeProbability(u));
     }
   }
 
   @Test
   void noMitesNoCountAndFullIsFull() {
-    assertThat(WashLuck.binomial(300, 0, 0.999)).isZero();
-    assertThat(WashLuck.binomial(300, 1, 0.001)).isEqualTo(300);
+    assertThat(WashDraws.binomial(300, 0, 0.999)).isZero();
+    assertThat(WashDraws.binomial(300, 1, 0.001)).isEqualTo(300);
   }
 
   /**
@@ -42,7 +43,7 @@ class WashLuckTest {
     double[] sizes = new double[members];
     Arrays.fill(sizes, 5);
     WashRound round = new WashRound(DAY, DAY, 30, 300, 0.9, 0.2);
-    WashLuck luck = WashLuck.of(round, sizes, 1, 7);
+    WashDraws luck = WashDraws.of(round, sizes, 1, 7);
     double[] counts = new double[members];
     for (int m = 0; m < members; m++) {
       counts[m] = luck.count(0, m, 3);
@@ -58,8 +59,8 @@ class WashLuckTest {
   @Test
   void aMembersLuckDoesNotHangOnHowManyThereAre() {
     WashRound round = WashRound.usual(DAY, DAY.plusDays(60), 30, 300);
-    WashLuck few = WashLuck.of(round, new double[] {5, 5}, 3, 7);
-    WashLuck many = WashLuck.of(round, new double[] {5, 5, 5, 5}, 3, 7);
+    WashDraws few = WashDraws.of(round, new double[] {5, 5}, 3, 7);
+    WashDraws many = WashDraws.of(round, new double[] {5, 5, 5, 5}, 3, 7);
     for (int k = 0; k < 3; k++) {
       assertThat(few.count(k, 1, 4)).isEqualTo(many.count(k, 1, 4));
     }

@@ -14,7 +14,7 @@ import java.util.List;
  * carry what so many mites did to them, and mites are spread over bees and cells as the season
  * spreads them.
  */
-public final class StartState {
+public final class StandardColony {
   /** Days before the start on which colonies leave the standard year: {@value}. */
   public static final int LEAD = 60;
 
@@ -33,7 +33,7 @@ public final class StartState {
   private final ColonyBlock standard;
   private final Lead lead;
 
-  private StartState(ColonyBlock standard, Lead lead) {
+  private StandardColony(ColonyBlock standard, Lead lead) {
     this.standard = standard;
     this.lead = lead;
   }
@@ -45,7 +45,7 @@ public final class StartState {
    * @param day the day
    * @throws Unworkable when no colony lives in this climate at these rates
    */
-  public static StartState on(ColonyModel model, LocalDate day) {
+  public static StandardColony on(ColonyModel model, LocalDate day) {
     LocalDate leave = day.minusDays(LEAD);
     LocalDate from = day.minusYears(YEARS);
     ColonyModel alone = model.with(Immigration.NONE);
@@ -63,7 +63,7 @@ public final class StartState {
               + model.climate().name()
               + "\" at these rates; raise laying or lower deaths");
     }
-    return new StartState(standard, new Lead(model, leave, before));
+    return new StandardColony(standard, new Lead(model, leave, before));
   }
 
   /** Runs a block and turns its rings, so that a new run finds its first row at index 0. */
@@ -71,7 +71,7 @@ public final class StartState {
       ColonyBlock block, ColonyModel model, LocalDate from, LocalDate to) {
     int days = Math.toIntExact(to.toEpochDay() - from.toEpochDay());
     Scenario untreated = new Scenario(model, Plan.waiting("standard"), from, days);
-    DailyEngine.from(block, untreated, List.of(Member.average(0))).run(DayObserver.NONE);
+    DailyEngine.from(block, untreated, List.of(SimulatedColony.average(0))).run(DayObserver.NONE);
     block.turn(days);
     return block;
   }
@@ -98,7 +98,7 @@ public final class StartState {
    * @param adults adult bees on the day, above 0
    * @param colony the colony; its own size plays no part
    */
-  public double sizeFor(double adults, Member colony) {
+  public double sizeFor(double adults, SimulatedColony colony) {
     double size = adults / adults();
     for (int i = 0; i < TRIES; i++) {
       size *= adults / colonies(List.of(colony.sized(size))).adults(0);
@@ -111,7 +111,7 @@ public final class StartState {
    *
    * @param members what sets each colony apart, its infestation included; at least one
    */
-  public ColonyBlock colonies(List<Member> members) {
+  public ColonyBlock colonies(List<SimulatedColony> members) {
     return lead.colonies(members);
   }
 }

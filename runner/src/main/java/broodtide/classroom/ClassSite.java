@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the class page can be asked for, and the answer to each. */
-public final class Room implements Site {
+public final class ClassSite implements Site {
   private static final Pattern LESSON =
       Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
   private static final String STATIC = "/static/";
@@ -28,13 +28,13 @@ public final class Room implements Site {
   private final Places places;
   private final Explorer explorer;
   private final List<Lesson> lessons = Lessons.all();
-  private final Player player = new Player();
+  private final SeasonPlayer player = new SeasonPlayer();
 
   /**
    * @param first the climate shown at first
    * @throws broodtide.measure.Unworkable when no colony lives in it
    */
-  public Room(Climate first) {
+  public ClassSite(Climate first) {
     places = new Places(first);
     explorer = new Explorer(places);
     Explorer.Colony colony = explorer.read(null);

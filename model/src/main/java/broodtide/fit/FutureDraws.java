@@ -17,11 +17,11 @@ import org.apache.commons.math3.random.Well19937c;
  * every plan, alone or beside others, in whatever order they are written and on whatever day it
  * begins, so that plans differ by what they do.
  */
-final class FutureLuck {
+final class FutureDraws {
   private static final long SEED = 0x5EA50;
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-  private FutureLuck() {}
+  private FutureDraws() {}
 
   /**
    * Standard normal luck of each course among some controls.
