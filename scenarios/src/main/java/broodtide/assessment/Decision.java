@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.engine.Survival;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import java.util.OptionalDouble;
  *     them; empty where the set has none
  * @param overThresholdToday chance that a wash would on average show more than it, 0 to 1; empty
  *     without a threshold
+ * @param winterLossTold whether winter losses can be told in the climate; where not, they are not
+ *     to be shown
  * @param waiting what waiting leads to
  * @param ranking the plans in order; empty where no plans were laid
  */
@@ -25,6 +28,7 @@ public record Decision(
     String thresholdSet,
     OptionalDouble threshold,
     OptionalDouble overThresholdToday,
+    boolean winterLossTold,
     PlanSummary waiting,
     Optional<PlanRanking> ranking) {
   /**
@@ -43,6 +47,7 @@ public record Decision(
         threshold
             .map(t -> OptionalDouble.of(waiting.chanceOver(t, c.now())))
             .orElseGet(OptionalDouble::empty),
+        Survival.hasWinter(c.model().climate()),
         PlanSummary.of(waiting),
         comparison.runs().size() < 2
             ? Optional.empty()

@@ -1,7 +1,9 @@
 package broodtide.assessment;
 
 import broodtide.control.Control;
+import broodtide.engine.Survival;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +17,9 @@ import java.util.function.ToDoubleFunction;
  * plans the first is the one with less infested winter brood where more than {@value #BROOD_APART}
  * apart, then the one with fewer measures, then the one with no supers in the way, then the one
  * that does not use the control used last. The thresholds are choices.
+ *
+ * <p>In climates whose winter losses nothing published tells, plans are ranked by infested winter
+ * brood in the same way.
  *
  * <p>Immutable, and safe to share between threads.
  *
@@ -37,7 +42,12 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
   }
 
   /** A plan with its losses. */
-  private record Candidate(PlanSummary summary, double[] losses) {}
+  @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
+  private record Candidate(PlanSummary summary, double[] losses) {
+    double mean() {
+      return Arrays.stream(losses).average().orElseThrow();
+    }
+  }
 
   /**
    * {@return the ranking of plans that the same simulated colonies played}
@@ -45,7 +55,13 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
    * @param runs at least one plan, all of one colony
    */
   public static PlanRanking of(List<PlanRun> runs) {
-    return of(runs, PlanSummary::of, PlanRun::losses, lastUsed(runs.get(0).colony()));
+    ColonyCase c = runs.get(0).colony();
+    boolean winter = Survival.hasWinter(c.model().climate()) || !c.raisesWinterBees();
+    return of(
+        runs,
+        PlanSummary::of,
+        winter ? PlanRun::losses : PlanRun::winterBroodInfested,
+        lastUsed(c));
   }
 
   /** The control that was used last of those already given. */
@@ -60,8 +76,7 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
       Optional<String> usedLast) {
     List<Candidate> all =
         runs.stream().map(r -> new Candidate(summary.apply(r), losses.apply(r))).toList();
-    Candidate lowest =
-        all.stream().min(Comparator.comparingDouble(c -> c.summary().winterLoss())).orElseThrow();
+    Candidate lowest = all.stream().min(Comparator.comparingDouble(Candidate::mean)).orElseThrow();
     List<PlanSummary> level =
         all.stream().filter(c -> !worse(c, lowest)).map(Candidate::summary).toList();
     PlanSummary first = first(level, usedLast);
@@ -69,7 +84,7 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
   }
 
   private static boolean worse(Candidate c, Candidate lowest) {
-    return c.summary().winterLoss() - lowest.summary().winterLoss() >= APART
+    return c.mean() - lowest.mean() >= APART
         && shareHigher(c.losses(), lowest.losses()) >= CLEARLY / 100.0;
   }
 

@@ -25,20 +25,20 @@ final class DecisionJson {
       node.putNull("threshold");
     }
     put(node, "overThresholdToday", d.overThresholdToday());
-    plan(node.putObject("waiting"), d.waiting());
+    plan(node.putObject("waiting"), d.waiting(), d.winterLossTold());
     d.ranking()
         .ifPresent(
             ranking -> {
-              plan(node.putObject("best"), ranking.best());
+              plan(node.putObject("best"), ranking.best(), d.winterLossTold());
               ArrayNode tied = node.putArray("tied");
               d.tied().forEach(tied::add);
             });
   }
 
-  private static void plan(ObjectNode node, PlanSummary s) {
+  private static void plan(ObjectNode node, PlanSummary s, boolean lossTold) {
     node.put("plan", s.plan().name());
     node.put("from", s.from().map(LocalDate::toString).orElse(null));
-    node.put("winterLoss", six(s.winterLoss()));
+    put(node, "winterLoss", lossTold ? OptionalDouble.of(s.winterLoss()) : OptionalDouble.empty());
     put(node, "infestedWinterBrood", s.infestedWinterBrood());
     node.put("infestation", six(s.infestation()));
   }

@@ -115,6 +115,9 @@ public record Answer(Comparison comparison) {
       String words = Odds.seasons(lost);
       return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
     }
+    if (!Survival.hasWinter(comparison.colony().model().climate())) {
+      return Optional.empty();
+    }
     LocalDate until = comparison.colony().until();
     double lost = run.shareLost(until);
     boolean said = !until.isAfter(day()) && lost > 0.5;

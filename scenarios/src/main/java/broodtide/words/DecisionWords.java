@@ -24,17 +24,23 @@ public final class DecisionWords {
   private static List<String> sentences(Decision d, PlanRanking ranking) {
     PlanSummary best = ranking.best();
     List<String> out = new ArrayList<>();
-    String loss = Digits.chance(best.winterLoss());
-    String waiting = Digits.chance(d.waiting().winterLoss());
+    String judged =
+        d.winterLossTold() ? "the chance of losing the colony" : "worker brood with a mite";
+    String loss = figure(d, best);
+    String waiting = figure(d, d.waiting());
     out.add(
         best.waits()
-            ? "No plan clearly helps more than waiting: the chance of losing the colony is "
+            ? "No plan clearly helps more than waiting: "
+                + judged
+                + " is "
                 + waiting
                 + " if you wait."
             : "Best plan: "
                 + best.plan().name()
                 + best.from().map(day -> ", from " + Plain.day(day)).orElse("")
-                + ". The chance of losing the colony is "
+                + ". With it "
+                + judged
+                + " is "
                 + loss
                 + ", against "
                 + waiting
@@ -46,5 +52,11 @@ public final class DecisionWords {
               + (d.tied().size() == 1 ? "." : "; choose by label, weather and trouble."));
     }
     return out;
+  }
+
+  private static String figure(Decision d, PlanSummary s) {
+    return d.winterLossTold()
+        ? Digits.chance(s.winterLoss())
+        : Digits.percent(s.infestedWinterBrood().orElse(0));
   }
 }
