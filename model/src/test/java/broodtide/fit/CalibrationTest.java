@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** Simulation-based calibration of the season posterior: a look, and the proof. */
 class CalibrationTest {
   private static final String COMMAND =
-      "mvn -pl model test -Dtest=CalibrationTest -Dgroups=slow -DexcludedGroups="
+      "mvn -pl model test -Dtest=CalibrationTest -Dgroups=long -DexcludedGroups="
           + " -Dcalibration.figure=calibration.svg";
 
   /** Few repeats: catches ranks that pile up at an end or in the middle. */
@@ -33,7 +33,7 @@ class CalibrationTest {
    * property {@code calibration.figure} says.
    */
   @Test
-  @Tag("slow")
+  @Tag("long")
   void ranksAreUniform() throws IOException {
     int particles = 1024;
     try (Workers workers = new Workers(2)) {

@@ -5,7 +5,7 @@ package broodtide.chart;
  * way.
  *
  * @param width width, 320 to 2000
- * @param height height, 200 to 4000
+ * @param height height, 200 to 20000
  */
 public record Size(int width, int height) {
   /** For a page or a print. */
@@ -15,13 +15,13 @@ public record Size(int width, int height) {
   public static final Size PHONE = new Size(400, 480);
 
   public Size {
-    if (width < 320 || width > 2000 || height < 200 || height > 4000) {
+    if (width < 320 || width > 2000 || height < 200 || height > 20_000) {
       throw new IllegalArgumentException(
           "picture size is "
               + width
               + " x "
               + height
-              + "; allowed are widths of 320 to 2000 and heights of 200 to 4000");
+              + "; allowed are widths of 320 to 2000 and heights of 200 to 20000");
     }
   }
 

@@ -74,7 +74,8 @@ class DecisionCommandsTest {
         .as("%s", err)
         .isEqualTo(Main.OK);
     assertThat(out.toString())
-        .startsWith("Colony Left\nLowest of these in the model: ")
+        .startsWith("Colony Left\nBest plan: ")
+        .contains("Of single courses, lowest in the model: ")
         .contains("if you wait", "about as good", "Ruled out: thymol: too cold")
         .contains("Estimates, not instructions");
     assertThat(folder.resolve("out/windows.svg")).exists();
