@@ -114,7 +114,7 @@ class ResultsFileTest {
     "/colonies/0/windows, outcome, '\"honey\"'",
     "/colonies/0/windows/controls/0/cells/0, start, 3",
     "/colonies/0/windows/controls/2/cells/0, labelDecides, '\"no\"'",
-    "/colonies/0/plans/0/infestationAtEnd, q95, 101",
+    "/colonies/0/plans/0/infestationAtEnd, q95, -1",
     "/colonies/0/plans/0/winter, meanChanceLost, -0.1",
     "/colonies/0/plans/0/infestationAgainstWait, chanceBetter, 2",
     "/colonies/0/plans/0/dayOverThreshold, median, 5",
