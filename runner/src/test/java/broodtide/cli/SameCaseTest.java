@@ -8,7 +8,7 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.Place;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.QuantileSummary;
+import broodtide.assessment.PlanSummary;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
@@ -64,9 +64,13 @@ class SameCaseTest {
       SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
       PlanRun run =
           Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE).runs().get(0);
-      assertThat(sixDigits(QuantileSummary.of(run.infestation(c.raised())).median()))
-          .isEqualByComparingTo(
-              printed.at("/plans/0/whenRaised/infestation/median").decimalValue());
+      PlanSummary waiting = PlanSummary.of(run);
+      JsonNode decided = printed.at("/decision/waiting");
+      assertThat(sixDigits(waiting.infestation()))
+          .isEqualByComparingTo(printed.at("/plans/0/whenRaised/infestation/median").decimalValue())
+          .isEqualByComparingTo(decided.get("infestation").decimalValue());
+      assertThat(sixDigits(waiting.winterLoss()))
+          .isEqualByComparingTo(decided.get("winterLoss").decimalValue());
     }
   }
 
