@@ -40,6 +40,9 @@ public record MemoryNeed(long fixed, long perColony) {
 
   private static final int WEEK = 7;
 
+  /** Most usual plans, which every decision tool lays side by side first. */
+  private static final int USUAL_PLANS = 7;
+
   /**
    * {@return what a run of one colony needs at least: its posterior}
    *
@@ -49,6 +52,11 @@ public record MemoryNeed(long fixed, long perColony) {
   private static MemoryNeed posterior(ColonyCase c, int hives) {
     long courses = c.given().stream().filter(g -> g instanceof MiticideCourse).count();
     return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1));
+  }
+
+  /** The posterior and the usual plans side by side. */
+  private static MemoryNeed decided(ColonyCase c, int hives) {
+    return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.KEPT.size()));
   }
 
   private MemoryNeed and(long fixedMore, long perColonyMore) {
@@ -83,7 +91,7 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param starts start days
    */
   public static MemoryNeed ofWindows(ColonyCase c, int hives, int controls, int starts) {
-    return posterior(c, hives).and(windowMap(c, controls, starts), 0);
+    return decided(c, hives).and(windowMap(c, controls, starts), 0);
   }
 
   private static long windowMap(ColonyCase c, int controls, long starts) {
@@ -101,7 +109,7 @@ public record MemoryNeed(long fixed, long perColony) {
    */
   public static MemoryNeed ofRules(ColonyCase c, int hives, int rules, int washes) {
     int results = 7;
-    return posterior(c, hives)
+    return decided(c, hives)
         .and(
             0,
             2 * season(c, PlanRun.KEPT.size())
