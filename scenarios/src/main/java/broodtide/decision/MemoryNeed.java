@@ -128,7 +128,7 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param bees bees in the wash
    */
   public static MemoryNeed ofWashWorth(ColonyCase c, int hives, int plans, int bees) {
-    return posterior(c, hives)
+    return decided(c, hives)
         .and(0, 2 * season(c, PlanRun.KEPT.size()) + (long) Double.BYTES * (plans + bees + 1));
   }
 
