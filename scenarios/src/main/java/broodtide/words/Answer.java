@@ -94,14 +94,15 @@ public record Answer(Comparison comparison) {
           "Winter losses are not shown for this climate: nothing published tells them where few"
               + " bees become winter bees.");
     }
-    if (comparison.runs().size() > 1 && best() != first()) {
+    PlanRun best = best();
+    if (comparison.runs().size() > 1 && best != first()) {
       out.add(
           "With "
-              + best().plan().name()
+              + best.plan().name()
               + ", expect on "
               + Plain.day(day())
               + ": "
-              + outlookThen(best())
+              + outlookThen(best)
               + ".");
     }
     return out;
