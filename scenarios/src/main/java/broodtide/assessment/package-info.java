@@ -18,9 +18,9 @@
  *
  * <p>{@link broodtide.assessment.Outcome} is what plans are judged by, {@link
  * broodtide.assessment.Difference} one figure less another colony by colony, {@link
- * broodtide.assessment.Spread} the middle of a figure with its bands. {@link
- * broodtide.assessment.Wintering} turns bees at the {@link broodtide.assessment.SpringLow} into the
- * chance that a colony is lost. {@link broodtide.assessment.PlanCheck} and {@link
+ * broodtide.assessment.QuantileSummary} the middle of a figure with its bands. {@link
+ * broodtide.engine.Wintering} turns bees at the {@link broodtide.engine.SpringLow} into the chance
+ * that a colony is lost. {@link broodtide.assessment.PlanCheck} and {@link
  * broodtide.assessment.Obstacle} say what stands against a control on a day, such as supers, warmth
  * or brood; nothing is changed silently. {@link broodtide.assessment.StudyPriors} moves the priors
  * to what a study states.

@@ -28,10 +28,10 @@ import java.util.List;
  * Results as JSON, format {@value #FORMAT}, described field by field by the JSON Schema that {@link
  * #schema()} returns.
  *
- * <p>Dates are ISO 8601 days; infestations are mites per 100 adult bees of the colony, at most
- * {@value PlanRun#FULL}; shares and chances run from 0 to 1; a band is {@code
- * {q05,q25,median,q75,q95}}. Numbers carry six significant digits. Within a format fields are
- * added, never changed or taken away, so readers should pass over fields that they do not know.
+ * <p>Dates are ISO 8601 days; infestations are mites per 100 adult bees of the colony; shares and
+ * chances run from 0 to 1; a band is {@code {q05,q25,median,q75,q95}}. Numbers carry six
+ * significant digits. Within a format fields are added, never changed or taken away, so readers
+ * should pass over fields that they do not know.
  *
  * <p>The file holds {@code format}, {@code tool}, {@code program}, {@code seed}, {@code
  * simulatedColonies}, {@code notes}, {@code caution} and {@code colonies}. A colony holds its case
