@@ -35,6 +35,9 @@ public final class Schedule {
   /** Least share of eggs in drone cells, where drone comb is in. */
   public final double[] droneFloor;
 
+  /** Daily highs, degrees Celsius. */
+  private final double[] highs;
+
   /** Largest drone share of the year. */
   private final double mostDrones;
 
@@ -70,11 +73,12 @@ public final class Schedule {
   /**
    * One miticide course.
    *
-   * @param acts whether it acts on each day
-   * @param onBees hazard of mites on bees, 1/day
-   * @param inCells hazard of mites in cells, 1/day
+   * @param action share of its full hazards on each day, 0 where it does not act
+   * @param onBees full hazard of mites on bees, 1/day
+   * @param inCells full hazard of mites in cells, 1/day
    */
-  public record Course(boolean[] acts, double onBees, double inCells) {}
+  @SuppressWarnings("ArrayRecordComponent") // one value for each day, read only, never compared
+  public record Course(double[] action, double onBees, double inCells) {}
 
   private Schedule(Scenario s) {
     start = s.start();
@@ -86,6 +90,7 @@ public final class Schedule {
     droneFloor = new double[days];
     laying = model.climate().laying().daily(start, days);
     droneShare = model.climate().droneShare().daily(start, days);
+    highs = model.climate().highs(start, days);
     mostDrones = model.climate().droneShare().peak();
     winterShare = model.climate().winterShare().daily(start, days);
     springRelease = model.climate().springRelease().daily(start, days);
@@ -158,13 +163,15 @@ public final class Schedule {
   }
 
   private void course(MiticideCourse c) {
-    boolean[] acts = new boolean[days];
-    courses.add(new Course(acts, c.substance().onBees(), c.substance().inCells()));
+    double[] action = new double[days];
+    courses.add(new Course(action, c.substance().onBees(), c.substance().inCells()));
     for (int t = index(c.from()); t < Math.min(days, index(c.to()) + 1); t++) {
       if (c.actsOn(start.plusDays(t))) {
-        acts[t] = true;
-        beeCost[t] += c.substance().beeCost();
-        broodCost[t] = either(broodCost[t], c.substance().broodCost());
+        double high = highs[t];
+        double cost = c.substance().warmth().cost(high);
+        action[t] = c.substance().warmth().action(high);
+        beeCost[t] += Math.min(1, cost * c.substance().beeCost());
+        broodCost[t] = either(broodCost[t], Math.min(1, cost * c.substance().broodCost()));
       }
     }
   }
@@ -203,7 +210,7 @@ public final class Schedule {
             && beesLeaving[t] == 0
             && broodLeaving[t] == 0;
     for (Course c : courses) {
-      same &= c.acts()[t] == c.acts()[t - 1];
+      same &= c.action()[t] == c.action()[t - 1];
     }
     return same;
   }

@@ -135,7 +135,7 @@ public record Obstacle(Kind kind, String words) {
     Miticide substance = course.substance();
     for (int i = 0; i < course.applications(); i++) {
       LocalDate day = course.from().plusDays((long) i * course.every());
-      double high = climate.warmth().at(day);
+      double high = climate.high(day);
       if (high < substance.coolest() || high > substance.warmest()) {
         return Optional.of(
             new Obstacle(
