@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.control.Miticide;
 import broodtide.engine.SimulatedColony;
 import broodtide.measure.Tag;
 import java.util.ArrayList;
@@ -15,7 +16,8 @@ import java.util.List;
  *     colony's strength give: the two are multiplied
  * @param immigration factor on the mites that come from outside
  * @param dispersion size of the negative binomial of washes around the colony's mean
- * @param success factor on the hazards of each miticide course
+ * @param success factor on the hazards of each miticide course; its spread counts in that of the
+ *     course's own substance, so that 1 leaves it as its trials show
  * @param infectivity share of the mites that carry virus, which washes cannot teach
  */
 public record Priors(
@@ -85,12 +87,11 @@ public record Priors(
         new Prior(
             "factor on the hazards of a miticide",
             1.0,
-            0.65,
+            1,
             5,
             Tag.DERIVED,
-            "formic trials, 73 +- 12 %, 49 +- 15 % and 81 +- 16 %, Pietropaoli & Formato 2022, as"
-                + " hazards -log(1 - efficacy): their logarithms spread by 0.47 between the three"
-                + " and by 0.46 within each"),
+            "its log sd counts in the spread of the substance, between trials and between colonies"
+                + " of a trial together, as its trials show it"),
         new Prior(
             "share of mites that carry virus",
             SimulatedColony.USUAL_INFECTIVITY,
@@ -108,26 +109,33 @@ public record Priors(
   }
 
   /**
-   * {@return every unknown of a colony with a number of miticide courses, in the order of a
-   * particle}
+   * {@return every unknown of a colony with its miticide courses, in the order of a particle}
    *
-   * @param courses miticide courses, 0 or more
+   * @param courses the substance of each miticide course, in the order of the plan
    */
-  public List<Prior> unknowns(int courses) {
+  public List<Prior> unknowns(List<Miticide> courses) {
     List<Prior> all = new ArrayList<>(common());
-    for (int c = 0; c < courses; c++) {
-      all.add(success);
-    }
+    courses.forEach(substance -> all.add(success(substance)));
     all.add(infectivity);
     return all;
   }
 
-  /** The colony that a particle in standard normal units stands for. */
-  SimulatedColony member(double[] z) {
+  /**
+   * {@return the factor on the hazards of a course with a substance, before any wash}
+   *
+   * @param substance what is given; its trials say how far its hazards differ
+   */
+  public Prior success(Miticide substance) {
+    return success.with(
+        success.median(), Math.min(5, success.logSd() * substance.spread().total()));
+  }
+
+  /** The colony that a particle in standard normal units stands for; its courses by substance. */
+  SimulatedColony member(double[] z, List<Miticide> courses) {
     List<Double> successes = new ArrayList<>();
     int last = z.length - 1;
-    for (int i = COMMON; i < last; i++) {
-      successes.add(success.at(z[i]));
+    for (int c = 0; c < courses.size(); c++) {
+      successes.add(success(courses.get(c)).at(z[COMMON + c]));
     }
     double lays = within(strength.at(z[2]), 0.05);
     return new SimulatedColony(

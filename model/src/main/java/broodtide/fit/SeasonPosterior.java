@@ -1,6 +1,7 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
+import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
@@ -44,7 +45,8 @@ public final class SeasonPosterior {
     this.priors = priors;
     this.washes = washes;
     this.sample = sample;
-    this.members = Arrays.stream(sample.z()).map(priors::member).toList();
+    List<Miticide> courses = courses(past);
+    this.members = Arrays.stream(sample.z()).map(z -> priors.member(z, courses)).toList();
   }
 
   /**
@@ -92,7 +94,7 @@ public final class SeasonPosterior {
       day(past, w.date());
     }
     StandardColony start = StandardColony.on(past.model(), past.start());
-    int courses = courses(past);
+    List<Miticide> courses = courses(past);
     TemperedSampler sampler =
         new TemperedSampler(
             priors.unknowns(courses).size(), effort.particles(), effort.moves(), effort.seed());
@@ -111,9 +113,15 @@ public final class SeasonPosterior {
     return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample);
   }
 
-  private static int courses(Scenario scenario) {
-    return (int)
-        scenario.plan().controls().stream().filter(c -> c instanceof MiticideCourse).count();
+  /** The substance of each miticide course, in the order of the plan. */
+  static List<Miticide> courses(Scenario scenario) {
+    List<Miticide> out = new ArrayList<>();
+    for (Control c : scenario.plan().controls()) {
+      if (c instanceof MiticideCourse course) {
+        out.add(course.substance());
+      }
+    }
+    return out;
   }
 
   static int day(Scenario scenario, LocalDate date) {
@@ -212,7 +220,8 @@ public final class SeasonPosterior {
 
   /**
    * Runs the colonies through a season that begins like the past. Each further miticide's success
-   * comes from the prior; the same treatment has the same luck in every plan.
+   * comes from the prior; the same treatment has the same luck in every plan. What differs between
+   * trials is the same for the colonies of an apiary that are treated together.
    *
    * @param season same start; its plan begins with the past's controls
    * @param quantities what to keep
@@ -254,24 +263,26 @@ public final class SeasonPosterior {
   }
 
   private List<SimulatedColony> membersFor(Scenario season) {
-    int known = courses(past);
-    int wanted = courses(season);
+    List<Miticide> known = courses(past);
+    List<Miticide> wanted = courses(season);
     if (!season.start().equals(past.start())) {
       throw new IllegalArgumentException(
           "the season starts on " + season.start() + ", the record on " + past.start());
     }
-    if (wanted <= known) {
+    if (wanted.size() <= known.size()) {
       return members;
     }
     List<Control> toCome =
         season.plan().controls().subList(given(), season.plan().controls().size());
-    List<double[]> luck = FutureDraws.of(toCome, members.size());
+    String colony = washes.isEmpty() ? "" : washes.get(0).colony();
+    List<double[]> luck = FutureDraws.of(toCome, colony, members.size());
     List<SimulatedColony> out = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
       SimulatedColony m = members.get(i);
       List<Double> success = new ArrayList<>(m.success());
-      for (double[] course : luck) {
-        success.add(priors.success().at(course[i]));
+      for (int c = 0; c < luck.size(); c++) {
+        Miticide substance = wanted.get(known.size() + c);
+        success.add(priors.success(substance).at(luck.get(c)[i]));
       }
       out.add(m.with(success));
     }

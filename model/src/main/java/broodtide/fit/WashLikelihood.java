@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.control.Miticide;
 import broodtide.engine.ColonyView;
 import broodtide.engine.Ensemble;
 import broodtide.engine.Progress;
@@ -16,6 +17,7 @@ import java.util.List;
 final class WashLikelihood implements TemperedSampler.LogLikelihood {
   private final TrimmedScenario toLastWash;
   private final StandardColony start;
+  private final List<Miticide> courses;
   private final Priors priors;
   private final List<Wash> washes;
   private final WashModel[] models;
@@ -31,6 +33,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   WashLikelihood(
       Scenario past, StandardColony start, Priors priors, List<Wash> washes, Workers workers) {
     this.start = start;
+    this.courses = SeasonPosterior.courses(past);
     this.priors = priors;
     this.washes = List.copyOf(washes);
     this.workers = workers;
@@ -49,7 +52,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   private void to(int count, double[][] z, double[] out) {
     SimulatedColony[] members = new SimulatedColony[z.length];
     for (int i = 0; i < z.length; i++) {
-      members[i] = toLastWash.fitted(priors.member(z[i]));
+      members[i] = toLastWash.fitted(priors.member(z[i], courses));
     }
     Arrays.fill(out, 0);
     Ensemble.run(

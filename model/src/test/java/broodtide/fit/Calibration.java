@@ -107,7 +107,7 @@ final class Calibration {
   }
 
   private int[] repeat(RandomGenerator random, long seed) {
-    double[] truth = new double[priors.unknowns(1).size()];
+    double[] truth = new double[priors.unknowns(SeasonPosterior.courses(past)).size()];
     List<Wash> washes = List.of();
     double[] ahead = new double[1];
     while (washes.isEmpty()) {
@@ -140,7 +140,7 @@ final class Calibration {
 
   /** Washes of one colony; none when they could not have been written down. */
   private List<Wash> washes(double[] z, RandomGenerator random, double[] ahead) {
-    SimulatedColony member = priors.member(z);
+    SimulatedColony member = priors.member(z, SeasonPosterior.courses(past));
     double[] infestation = new double[AHEAD + 1];
     double[] adults = new double[AHEAD + 1];
     Ensemble.run(

@@ -2,6 +2,7 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.control.Control;
+import broodtide.control.HazardSpread;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
@@ -10,7 +11,6 @@ import broodtide.engine.Quantity;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
-import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
@@ -117,7 +117,7 @@ public record TreatmentCheck(
     Wash before = before(c, treatment);
     Wash after = after(c, treatment);
     ColonyCase bare = upTo(c, last(c, treatment, after), treatment);
-    ColonyCase treated = bare.withGiven(treatment);
+    ColonyCase treated = bare.withGiven(open(treatment));
     SeasonPosterior posterior = treated.posterior(effort, workers, progress);
     LocalDate day = after.date();
     Plan nothing = Plan.waiting("nothing more");
@@ -223,20 +223,19 @@ public record TreatmentCheck(
         .orElse(later.get(later.size() - 1));
   }
 
-  /** The case up to a wash, with any success thinkable; the treatment itself is added later. */
+  /** The same treatment with any strength thinkable. */
+  private static MiticideCourse open(MiticideCourse treatment) {
+    return new MiticideCourse(
+        treatment.name(),
+        treatment.substance().with(new HazardSpread(0, OPEN)),
+        treatment.start(),
+        treatment.applications(),
+        treatment.every());
+  }
+
+  /** The case up to a wash; the treatment itself is added later. */
   private static ColonyCase upTo(ColonyCase c, Wash last, Control treatment) {
     List<Wash> washes = c.washes().stream().filter(w -> !w.date().isAfter(last.date())).toList();
-    Priors p = c.priors();
-    Priors open =
-        new Priors(
-            p.infestation(),
-            p.vigour(),
-            p.strength(),
-            p.startSize(),
-            p.immigration(),
-            p.dispersion(),
-            p.success().with(p.success().median(), OPEN),
-            p.infectivity());
     List<Control> begun =
         c.given().stream()
             .filter(g -> !g.from().isAfter(last.date()))
@@ -252,7 +251,7 @@ public record TreatmentCheck(
         washes,
         begun,
         c.thresholds(),
-        open);
+        c.priors());
   }
 
   private static List<SimulatedColony> asUsual(List<SimulatedColony> members) {

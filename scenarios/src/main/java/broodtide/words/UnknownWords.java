@@ -33,7 +33,7 @@ public record UnknownWords(String name, String unit) {
       return new UnknownWords(
           "Evenness of scoops", "the higher, the more alike two scoops of one day");
     }
-    if (p.equals(priors.success())) {
+    if (p.is().equals(priors.success().is())) {
       return new UnknownWords("Strength of a treatment already given", "1 is as in trials");
     }
     return new UnknownWords(p.is(), "");
