@@ -115,13 +115,7 @@ public final class SeasonPosterior {
 
   /** The substance of each miticide course, in the order of the plan. */
   static List<Miticide> courses(Scenario scenario) {
-    List<Miticide> out = new ArrayList<>();
-    for (Control c : scenario.plan().controls()) {
-      if (c instanceof MiticideCourse course) {
-        out.add(course.substance());
-      }
-    }
-    return out;
+    return scenario.plan().courses().stream().map(MiticideCourse::substance).toList();
   }
 
   static int day(Scenario scenario, LocalDate date) {

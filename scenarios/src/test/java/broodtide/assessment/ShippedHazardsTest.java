@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import broodtide.catalog.ControlTemplate.Efficacy;
-import broodtide.catalog.ControlTemplate.Treatment;
 import broodtide.catalog.PooledEfficacy;
 import broodtide.control.HazardSpread;
 import broodtide.control.Miticide;
+import broodtide.control.MiticideCourse;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +22,7 @@ class ShippedHazardsTest {
   private static final double HALF_OF_THE_SECOND_DECIMAL = 0.0051;
 
   static List<String> miticides() {
-    return Shipped.controls(Treatment.class);
+    return Shipped.controls(MiticideCourse.class);
   }
 
   @ParameterizedTest
