@@ -1,159 +1,110 @@
 package broodtide.fit;
 
 import broodtide.control.Miticide;
-import broodtide.engine.SimulatedColony;
-import broodtide.measure.Tag;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * What is believed of a colony before any wash.
+ * What is believed of a colony before any wash: one prior for each unknown. Immutable.
  *
- * @param infestation mites per 100 adult bees on the first day
- * @param vigour factor on the mites' daughters
- * @param strength factor on laying
- * @param startSize bees and brood on the first day, relative to what the standard year and the
- *     colony's strength give: the two are multiplied
- * @param immigration factor on the mites that come from outside
- * @param dispersion size of the negative binomial of washes around the colony's mean
- * @param success factor on the hazards of each miticide course; its spread counts in that of the
- *     course's own substance, so that 1 leaves it as its trials show
- * @param infectivity share of the mites that carry virus, which washes cannot teach
+ * @param each the priors, one for every {@link Unknown}; the spread of an efficacy factor counts in
+ *     that of the course's own substance, so that 1 leaves it as its trials show
+ * @param efficacies what is believed instead of the efficacy factor of single miticides, by their
+ *     short name, as where mites are known to resist one
  */
-public record Priors(
-    Prior infestation,
-    Prior vigour,
-    Prior strength,
-    Prior startSize,
-    Prior immigration,
-    Prior dispersion,
-    Prior success,
-    Prior infectivity) {
-
+public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
   /**
-   * Unknowns of every colony that washes can teach. In a particle they come first; then one for the
-   * success of each miticide course; infectivity last.
+   * Copies the maps.
+   *
+   * @throws IllegalArgumentException when an unknown has no prior
    */
-  public static final int COMMON = 6;
+  public Priors {
+    each = Map.copyOf(each);
+    efficacies = Map.copyOf(efficacies);
+    for (Unknown unknown : Unknown.values()) {
+      if (!each.containsKey(unknown)) {
+        throw new IllegalArgumentException("no prior for " + unknown.id());
+      }
+    }
+  }
 
   /** {@return the defaults, each with its source} */
   public static Priors defaults() {
-    return new Priors(
-        new Prior(
-            "mites per 100 adult bees on the first day",
-            1.0,
-            1.3,
-            300,
-            Tag.CHOICE,
-            "wide on purpose: 0.1 to 13 in nineteen colonies of twenty"),
-        new Prior(
-            "factor on the mites' daughters",
-            1.0,
-            0.18,
-            3,
-            Tag.DERIVED,
-            "summer increase of 1.7 in low-growth and 9.6 in high-growth stock (Ontario,"
-                + " PMC7761820), taken as 1.5 standard deviations to either side"),
-        new Prior(
-            "factor on laying",
-            1.0,
-            0.20,
-            3,
-            Tag.CHOICE,
-            "colonies of one apiary differ by about a fifth; year-to-year growth varies by about"
-                + " 30 % (Harris 2003)"),
-        new Prior(
-            "size on the first day, relative to a colony of its strength",
-            1.0,
-            0.30,
-            5,
-            Tag.CHOICE,
-            "choice; notes of frames of bees narrow it"),
-        new Prior(
-            "factor on mites from outside",
-            1.0,
-            0.65,
-            100,
-            Tag.DERIVED,
-            "1.6 to 13.7 mites a day, Greatti et al. 1992, taken as nine colonies in ten; 2.5 to"
-                + " 10.9 and 0.7 to 2.3, Frey & Rosenkranz 2014, are within it"),
-        new Prior(
-            "size of the negative binomial of washes around the colony's mean",
-            10,
-            0.7,
-            1e6,
-            Tag.CHOICE,
-            "one scoop is nearly binomial, but scoops of a colony differ by frame and day; choice"),
-        new Prior(
-            "factor on the hazards of a miticide",
-            1.0,
-            1,
-            5,
-            Tag.DERIVED,
-            "its log sd counts in the spread of the substance, between trials and between colonies"
-                + " of a trial together, as its trials show it"),
-        new Prior(
-            "share of mites that carry virus",
-            SimulatedColony.USUAL_INFECTIVITY,
-            1,
-            1,
-            Prior.Scale.LOGIT,
-            Tag.CHOICE,
-            "choice; yards with the same washes differ through their viruses, and washes cannot"
-                + " tell them apart"));
-  }
-
-  /** {@return the unknowns of every colony that washes can teach, in the order of a particle} */
-  public List<Prior> common() {
-    return List.of(infestation, vigour, strength, startSize, immigration, dispersion);
+    Map<Unknown, Prior> usual = new EnumMap<>(Unknown.class);
+    for (Unknown unknown : Unknown.values()) {
+      usual.put(unknown, unknown.usual());
+    }
+    return new Priors(usual, Map.of());
   }
 
   /**
-   * {@return every unknown of a colony with its miticide courses, in the order of a particle}
+   * {@return what is believed of an unknown}
+   *
+   * @param unknown the unknown
+   */
+  public Prior of(Unknown unknown) {
+    return each.getOrDefault(unknown, unknown.usual());
+  }
+
+  /**
+   * {@return the same with another belief of one unknown}
+   *
+   * @param unknown the unknown
+   * @param prior what is believed of it
+   */
+  public Priors with(Unknown unknown, Prior prior) {
+    Map<Unknown, Prior> changed = new EnumMap<>(each);
+    changed.put(unknown, prior);
+    return new Priors(changed, efficacies);
+  }
+
+  /**
+   * {@return the same with another belief of how single miticides act}
+   *
+   * @param other efficacy factors by short name of the miticide
+   */
+  public Priors withEfficacies(Map<String, Prior> other) {
+    return new Priors(each, other);
+  }
+
+  /**
+   * {@return the efficacy factor of a course with a miticide}
+   *
+   * @param substance what is given; its trials say how far its hazards differ
+   */
+  public Prior efficacy(Miticide substance) {
+    Prior usual = of(Unknown.EFFICACY_FACTOR);
+    Prior own = efficacies.get(substance.name());
+    return own != null
+        ? own
+        : usual.with(usual.median(), Math.min(5, usual.logSd() * substance.spread().total()));
+  }
+
+  /** What is believed of what stands in a place of a particle. */
+  Prior at(ParticleLayout.Place place, List<Miticide> courses) {
+    return place.unknown().ofCourse() ? efficacy(courses.get(place.course())) : of(place.unknown());
+  }
+
+  /**
+   * {@return the prior of every unknown of a colony with its miticide courses, in the order of a
+   * particle}
    *
    * @param courses the substance of each miticide course, in the order of the plan
    */
   public List<Prior> unknowns(List<Miticide> courses) {
-    List<Prior> all = new ArrayList<>(common());
-    courses.forEach(substance -> all.add(success(substance)));
-    all.add(infectivity);
-    return all;
+    return ParticleLayout.of(courses.size()).places().stream()
+        .map(place -> at(place, courses))
+        .toList();
   }
 
-  /**
-   * {@return the factor on the hazards of a course with a substance, before any wash}
-   *
-   * @param substance what is given; its trials say how far its hazards differ
-   */
-  public Prior success(Miticide substance) {
-    return success.with(
-        success.median(), Math.min(5, success.logSd() * substance.spread().total()));
-  }
-
-  /** The colony that a particle in standard normal units stands for; its courses by substance. */
-  SimulatedColony member(double[] z, List<Miticide> courses) {
-    List<Double> successes = new ArrayList<>();
-    int last = z.length - 1;
-    for (int c = 0; c < courses.size(); c++) {
-      successes.add(success(courses.get(c)).at(z[COMMON + c]));
+  /** What a particle in standard normal units stands for, its courses by substance. */
+  ColonyDraw draw(double[] z, List<Miticide> courses) {
+    ColonyDraw colony = new ColonyDraw();
+    int d = 0;
+    for (ParticleLayout.Place place : ParticleLayout.of(courses.size()).places()) {
+      place.unknown().set(colony, at(place, courses).at(z[d++]));
     }
-    double lays = within(strength.at(z[2]), 0.05);
-    return new SimulatedColony(
-        lays,
-        Math.min(5, within(startSize.at(z[3]) * lays, 0.01)),
-        infestation.at(z[0]),
-        vigour.at(z[1]),
-        immigration.at(z[4]),
-        infectivity.at(z[last]),
-        successes);
-  }
-
-  private static double within(double value, double least) {
-    return Math.max(least, value);
-  }
-
-  /** Size of the negative binomial of washes that a particle stands for. */
-  double dispersion(double[] z) {
-    return dispersion.at(z[5]);
+    return colony;
   }
 }

@@ -25,7 +25,7 @@ import java.util.Set;
  */
 public final class SeasonPosterior {
   /** Most miticide courses whose success can be estimated besides the common unknowns. */
-  public static final int MOST_COURSES = TemperedSampler.MOST_DIMENSIONS - Priors.COMMON - 1;
+  public static final int MOST_COURSES = ParticleLayout.courses(TemperedSampler.MOST_DIMENSIONS);
 
   private final Scenario past;
   private final StandardColony start;
@@ -46,7 +46,7 @@ public final class SeasonPosterior {
     this.washes = washes;
     this.sample = sample;
     List<Miticide> courses = courses(past);
-    this.members = Arrays.stream(sample.z()).map(z -> priors.member(z, courses)).toList();
+    this.members = Arrays.stream(sample.z()).map(z -> priors.draw(z, courses).colony()).toList();
   }
 
   /**
@@ -140,8 +140,9 @@ public final class SeasonPosterior {
   /** {@return sizes of the negative binomial of washes, one per member} */
   public double[] dispersions() {
     double[] out = new double[members.size()];
+    List<Miticide> courses = courses(past);
     for (int i = 0; i < out.length; i++) {
-      out[i] = priors.dispersion(sample.z()[i]);
+      out[i] = priors.draw(sample.z()[i], courses).overdispersion;
     }
     return out;
   }
@@ -193,15 +194,31 @@ public final class SeasonPosterior {
 
   /**
    * {@return what is left unknown of each unknown that washes can teach, in the order of {@link
-   * Priors#unknowns}} Infectivity, the last, is not among them: what washes say of it is nothing.
+   * Unknown}} Infectivity is not among them: what washes say of it is nothing.
    */
   public List<UnknownSummary> summaries() {
-    List<Prior> unknowns = priors.unknowns(courses(past));
+    List<Miticide> courses = courses(past);
+    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
     List<UnknownSummary> out = new ArrayList<>();
-    for (int d = 0; d < unknowns.size() - 1; d++) {
-      out.add(UnknownSummary.of(unknowns.get(d), column(d)));
+    for (int d = 0; d < places.size(); d++) {
+      ParticleLayout.Place place = places.get(d);
+      if (place.unknown().taught()) {
+        out.add(UnknownSummary.of(place, priors.at(place, courses), column(d)));
+      }
     }
     return out;
+  }
+
+  /**
+   * {@return the draws of an unknown in standard normal units, one per colony}
+   *
+   * @param summary one of {@link #summaries}
+   */
+  public double[] draws(UnknownSummary summary) {
+    return column(
+        ParticleLayout.of(courses(past).size())
+            .places()
+            .indexOf(new ParticleLayout.Place(summary.unknown(), summary.course())));
   }
 
   private double[] column(int d) {
@@ -276,7 +293,7 @@ public final class SeasonPosterior {
       List<Double> success = new ArrayList<>(m.success());
       for (int c = 0; c < luck.size(); c++) {
         Miticide substance = wanted.get(known.size() + c);
-        success.add(priors.success(substance).at(luck.get(c)[i]));
+        success.add(priors.efficacy(substance).at(luck.get(c)[i]));
       }
       out.add(m.with(success));
     }

@@ -142,7 +142,8 @@ public record TreatmentCheck(
             taken(with.values(Quantity.MITES, day), untreated),
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
-            chanceWorked(posterior.members(), treated.priors().success().median()),
+            chanceWorked(
+                posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
             Optional.empty());
     return check.verdict() == Verdict.CANNOT_TELL
             && check.chanceWorked() > 0
