@@ -33,6 +33,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param reduction share of all mites that it took, by the day of the wash after it, by member
  * @param usual the same if it had acted as in the trials behind it, by member
  * @param untreated mites per 100 bees on that day had there been no treatment, by member
+ * @param strength logarithm of its strength against the usual, by member
  * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1, had
  *     that been as likely as not before the washes
  * @param telling a further wash that would tell; empty when the washes tell already, or when none
@@ -47,6 +48,7 @@ public record TreatmentCheck(
     double[] reduction,
     double[] usual,
     double[] untreated,
+    double[] strength,
     double chanceWorked,
     Optional<TellingWash> telling) {
   /**
@@ -54,10 +56,13 @@ public record TreatmentCheck(
    * logarithm: from a tenth of the usual strength to its fivefold, so that a failure is not ruled
    * out beforehand. Choice.
    */
-  private static final double OPEN = 1.2;
+  static final double OPEN = 1.2;
 
   /** Half of the usual strength: less counts as falling short. Choice. */
-  private static final double HALF = 0.5;
+  static final double HALF = 0.5;
+
+  /** Strengths below this are all alike. */
+  private static final double LEAST = 1e-4;
 
   /** A verdict is given when it is at least this likely. Choice. */
   private static final double SURE = 0.9;
@@ -86,6 +91,11 @@ public record TreatmentCheck(
         && colony.washes().stream()
             .filter(w -> w.date().isAfter(treatment.from()))
             .allMatch(w -> w.mites() == 0);
+  }
+
+  /** How far colonies of one trial differ in the logarithm of the strength. */
+  double usualSpread() {
+    return treatment.substance().spread().colonies();
   }
 
   /** What odds of having worked allow to be said, infinite odds included. */
@@ -142,6 +152,7 @@ public record TreatmentCheck(
             taken(with.values(Quantity.MITES, day), untreated),
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
+            strength(posterior.members()),
             chanceWorked(
                 posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
             Optional.empty());
@@ -156,7 +167,16 @@ public record TreatmentCheck(
 
   private TreatmentCheck with(Optional<TellingWash> wash) {
     return new TreatmentCheck(
-        colony, treatment, before, after, reduction, usual, untreated, chanceWorked, wash);
+        colony,
+        treatment,
+        before,
+        after,
+        reduction,
+        usual,
+        untreated,
+        strength,
+        chanceWorked,
+        wash);
   }
 
   /**
@@ -263,6 +283,12 @@ public record TreatmentCheck(
       out.add(m.with(success));
     }
     return out;
+  }
+
+  private static double[] strength(List<SimulatedColony> members) {
+    return members.stream()
+        .mapToDouble(m -> Math.log(Math.max(LEAST, m.success().get(m.success().size() - 1))))
+        .toArray();
   }
 
   private static double[] taken(double[] with, double[] without) {
