@@ -10,22 +10,17 @@ import broodtide.chart.Estimate;
 import broodtide.chart.Heading;
 import broodtide.chart.Line;
 import broodtide.chart.Marker;
-import broodtide.chart.Range;
 import broodtide.chart.SeasonChart;
 import broodtide.chart.Span;
 import broodtide.chart.Threshold;
-import broodtide.chart.WashPoint;
 import broodtide.control.Control;
 import broodtide.results.ColonyResult;
-import broodtide.wash.Infestation;
-import broodtide.wash.Wash;
 import broodtide.words.Answer;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
@@ -67,7 +62,7 @@ public final class PlanPictures {
     }
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
-        .washes(points(c.washes()))
+        .washes(WashPoints.of(c.washes()))
         .threshold(threshold)
         .almanac(almanac.today(c.now()))
         .logarithmic();
@@ -101,27 +96,6 @@ public final class PlanPictures {
     double last = estimates.get(estimates.size() - 1).median();
     boolean lost = run.shareLost(end) > 0.5;
     return new Line(run.plan().name(), lost ? "lost" : Plain.level(last) + " per 100", estimates);
-  }
-
-  private static List<WashPoint> points(List<Wash> washes) {
-    List<WashPoint> out = new ArrayList<>();
-    for (Wash w : washes) {
-      var belief = Infestation.of(w).inColony();
-      var band = belief.interval(0.9);
-      double value = Math.max(band.low(), Math.min(band.high(), belief.median()));
-      out.add(
-          new WashPoint(
-              w.date(),
-              value,
-              new Range(band.low(), band.high()),
-              String.format(
-                  Locale.ROOT,
-                  "%d mites in %.0f bees on %s",
-                  w.mites(),
-                  w.beesOrAssumed(),
-                  w.date())));
-    }
-    return out;
   }
 
   /** The treatment threshold as steps; null when there is none on any day shown. */

@@ -71,7 +71,8 @@ final class InventedFigures {
               "Invented " + (h + 1),
               InventedSeason.washes(),
               List.of(one, two),
-              List.of(new Marker("thymol", april.plusDays(85)))));
+              List.of(new Marker("thymol", april.plusDays(85))),
+              ""));
     }
     return GrowthPicture.of(
         new Heading("Mites double in about a month", "Washes of invented hives."), MITES, all);
