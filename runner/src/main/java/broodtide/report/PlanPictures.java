@@ -84,9 +84,10 @@ public final class PlanPictures {
   private static Line line(
       PlanRun run, List<PlanDay> days, boolean bands, LocalDate from, LocalDate end) {
     List<Estimate> estimates = new ArrayList<>();
+    LocalDate ends = halfLost(run, from, end);
     for (PlanDay day : days) {
       QuantileSummary s = day.infestation();
-      if (!day.date().isBefore(from) && !day.date().isAfter(end)) {
+      if (!day.date().isBefore(from) && !day.date().isAfter(ends)) {
         estimates.add(
             bands
                 ? Estimate.of(day.date(), s.q05(), s.q25(), s.median(), s.q75(), s.q95())
@@ -94,8 +95,22 @@ public final class PlanPictures {
       }
     }
     double last = estimates.get(estimates.size() - 1).median();
-    boolean lost = run.shareLost(end) > 0.5;
-    return new Line(run.plan().name(), lost ? "lost" : Plain.level(last) + " per 100", estimates);
+    String name = run.plan().name();
+    return ends.isBefore(end)
+        ? new Line(name, "", estimates, "half are lost by " + Plain.shortDay(ends))
+        : new Line(name, Plain.level(last) + " per 100", estimates);
+  }
+
+  /**
+   * The first day on which half of the simulated colonies are lost, for then a middle says little;
+   * the last day when that does not come.
+   */
+  private static LocalDate halfLost(PlanRun run, LocalDate from, LocalDate end) {
+    LocalDate day = from;
+    while (day.isBefore(end) && run.shareLost(day) < 0.5) {
+      day = day.plusDays(1);
+    }
+    return day;
   }
 
   /** The treatment threshold as steps; null when there is none on any day shown. */
