@@ -26,6 +26,12 @@ record Facet(
       return new Words(text, x, y, Type.LABEL.in(Palette.INK).haloed());
     }
 
+    /** Words with their middle at a place. */
+    static Words around(double x, double y, String text) {
+      Type type = Type.LABEL.in(Palette.INK).haloed().at(Type.Anchor.MIDDLE);
+      return new Words(text, x, y, type);
+    }
+
     static Words at(double x, double y, String text, Colour colour) {
       return new Words(text, x, y, Type.LABEL.in(colour.asText()).heavy().haloed());
     }
@@ -141,14 +147,15 @@ record Facet(
           double x = field.x().at(m.x[i]);
           taken.add(new Box(x - 6, field.y().at(m.y[i]) - 6, 12, 12));
         }
-      } else if (m.kind == Mark.Kind.LINE) {
+      } else if (m.kind == Mark.Kind.LINE && !m.group.kind().equals("edge")) {
         along(m, field, lines);
       }
     }
     for (Words w : words) {
       Box room = placed(w, field, taken, lines);
       taken.add(room);
-      canvas.write(w.text(), room.x(), room.y() + 0.78 * w.type().size(), w.type());
+      double foot = room.y() + 0.78 * w.type().size();
+      canvas.write(w.text(), room.x(), foot, w.type().at(Type.Anchor.START));
     }
   }
 
@@ -170,15 +177,18 @@ record Facet(
   /** Clear of dots, other words and lines; where that cannot be, clear of dots and words alone. */
   private static Box placed(Words w, Field field, List<Box> taken, List<Box> lines) {
     Box box = field.box();
-    Box wish = w.type().room(w.text(), field.x().at(w.x()) + 5, field.y().at(w.y()) - 5);
+    boolean around = w.type().anchor() == Type.Anchor.MIDDLE;
+    double aside = around ? 0 : 5;
+    double up = around ? -4.7 : 5;
+    Box wish = w.type().room(w.text(), field.x().at(w.x()) + aside, field.y().at(w.y()) - up);
     double left = Math.max(box.x() + 2, Math.min(wish.x(), box.right() - wish.width() - 2));
     double down = Math.max(box.y() + 2, Math.min(wish.y(), box.bottom() - wish.height() - 4));
     Box first = new Box(left, down, wish.width(), wish.height());
     Box fallback = first;
     for (int step = 0; step < 40; step++) {
       double by = (step % 2 == 0 ? -1 : 1) * 8 * ((step + 1) / 2);
-      for (double aside : new double[] {0, -wish.width() / 2 - 10, -wish.width() - 10}) {
-        double x = Math.max(box.x() + 2, left + aside);
+      for (double over : new double[] {0, -wish.width() / 2 - 10, -wish.width() - 10}) {
+        double x = Math.max(box.x() + 2, left + over);
         Box room = new Box(x, down + by, wish.width(), wish.height());
         if (!covers(room, taken, box)) {
           if (!covers(room, lines, box)) {

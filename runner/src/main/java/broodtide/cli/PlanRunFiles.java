@@ -25,6 +25,7 @@ final class PlanRunFiles {
   private static final String PLANS = "plans.csv";
   private static final String SEASON = "season.csv";
   private static final String WINDOWS = "windows";
+  private static final String INSIDE = "inside";
   private static final String POSTERIOR = "posterior";
   private static final String SENSITIVITY = "sensitivity";
 
@@ -54,6 +55,7 @@ final class PlanRunFiles {
     SeasonChart chart = PlanPictures.plans(result);
     String colony = result.comparison().colony().colony();
     pictures.add(facts.command(), colony, chart);
+    pictures.add(INSIDE, colony, PlanPictures.inside(result));
     PosteriorPicture.of(result.comparison())
         .ifPresent(picture -> pictures.add(POSTERIOR, colony, picture));
     SensitivityPicture.of(result.comparison())
@@ -67,7 +69,7 @@ final class PlanRunFiles {
     List<String> names =
         new ArrayList<>(List.of(AnswerFiles.REPORT, PLANS, SEASON, Outputs.RESULTS));
     names.addAll(pictures.names(facts.command(), colonies));
-    for (String what : List.of(POSTERIOR, SENSITIVITY, WINDOWS)) {
+    for (String what : List.of(INSIDE, POSTERIOR, SENSITIVITY, WINDOWS)) {
       names.addAll(pictures.names(what, colonies));
     }
     return names;

@@ -27,6 +27,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     chart(h);
     plans(h);
     result.windows().ifPresent(w -> windows(h, w));
+    inside(h);
     new WashTable(result).write(h, level());
     new LearnedTable(result).write(h, level());
     PosteriorPicture.of(result.comparison())
@@ -60,6 +61,16 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
             + " frame. The dashed step is the treatment threshold, where there is one. The scale is"
             + " logarithmic: equal steps up are equal factors.");
+  }
+
+  private void inside(Html h) {
+    h.element(level(), "Inside the hive");
+    h.figure(
+        PlanPictures.inside(result),
+        Size.PHONE,
+        "Above: of each 100 mites, where they are; a wash finds those on adult bees alone. Middle:"
+            + " the colony, as thick as it is strong. Below: bees with virus. The rest of each"
+            + " hundred is sound.");
   }
 
   private void windows(Html h, Windows w) {

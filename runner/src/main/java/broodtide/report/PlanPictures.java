@@ -7,6 +7,7 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
 import broodtide.chart.Almanac;
 import broodtide.chart.Estimate;
+import broodtide.chart.Figure;
 import broodtide.chart.Heading;
 import broodtide.chart.Line;
 import broodtide.chart.Marker;
@@ -84,7 +85,8 @@ public final class PlanPictures {
   private static Line line(
       PlanRun run, List<PlanDay> days, boolean bands, LocalDate from, LocalDate end) {
     List<Estimate> estimates = new ArrayList<>();
-    LocalDate ends = halfLost(run, from, end);
+    // A middle says little once half of the colonies are lost.
+    LocalDate ends = run.halfLost(end);
     for (PlanDay day : days) {
       QuantileSummary s = day.infestation();
       if (!day.date().isBefore(from) && !day.date().isAfter(ends)) {
@@ -101,16 +103,13 @@ public final class PlanPictures {
         : new Line(name, Plain.level(last) + " per 100", estimates);
   }
 
-  /**
-   * The first day on which half of the simulated colonies are lost, for then a middle says little;
-   * the last day when that does not come.
-   */
-  private static LocalDate halfLost(PlanRun run, LocalDate from, LocalDate end) {
-    LocalDate day = from;
-    while (day.isBefore(end) && run.shareLost(day) < 0.5) {
-      day = day.plusDays(1);
-    }
-    return day;
+  /** The season of the first plan, seen from inside the hive. */
+  public static Figure inside(ColonyResult result) {
+    String plan = result.comparison().runs().get(0).plan().name();
+    String whose = "Colony " + result.comparison().colony().colony();
+    return InsidePicture.of(
+        result.inside(),
+        whose + ", \u201c" + plan + "\u201d: the mean of simulated colonies that fit its washes.");
   }
 
   /** The treatment threshold as steps; null when there is none on any day shown. */
