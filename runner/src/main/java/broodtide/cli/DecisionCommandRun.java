@@ -133,7 +133,7 @@ final class DecisionCommandRun {
         watched(
             "comparing plans for " + c.colony(),
             line -> Comparison.of(c, posterior, plans.apply(c), workers, line));
-    Decision decision = Decision.of(comparison);
+    Decision decision = comparison.decision();
     file.decided(c.colony(), decision);
     DecisionWords.of(decision).forEach(this::say);
     return decision;

@@ -3,7 +3,6 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
 import broodtide.assessment.PlanRun;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
@@ -134,7 +133,7 @@ final class PlanCommandRun {
     out.add(terminal.strong("Colony " + comparison.colony().colony()));
     out.add(terminal.wrap(answer.sentence()));
     out.add(terminal.wrap(String.join(" ", answer.further())));
-    DecisionWords.of(Decision.of(comparison)).forEach(words -> out.add(terminal.wrap(words)));
+    DecisionWords.of(comparison.decision()).forEach(words -> out.add(terminal.wrap(words)));
     if (comparison.runs().size() > 1) {
       out.add("");
       out.add(terminal.table(PlanTerminalTable.of(comparison)).stripTrailing());

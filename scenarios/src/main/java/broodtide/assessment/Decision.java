@@ -36,7 +36,7 @@ public record Decision(
    *
    * @param comparison plans that were played, waiting among them
    */
-  public static Decision of(Comparison comparison) {
+  static Decision of(Comparison comparison) {
     ColonyCase c = comparison.colony();
     PlanRun waiting = comparison.reference();
     Optional<Double> threshold = c.stages().thresholdOn(c.thresholds(), c.now());
@@ -48,7 +48,7 @@ public record Decision(
             .map(t -> OptionalDouble.of(waiting.chanceOver(t, c.now())))
             .orElseGet(OptionalDouble::empty),
         Survival.hasWinter(c.model().climate()),
-        PlanSummary.of(waiting),
+        waiting.summary(),
         comparison.runs().size() < 2
             ? Optional.empty()
             : Optional.of(PlanRanking.of(comparison.runs())));

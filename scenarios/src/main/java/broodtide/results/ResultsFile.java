@@ -6,7 +6,6 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanFigures;
@@ -17,7 +16,6 @@ import broodtide.control.Control;
 import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
-import broodtide.words.Answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -84,7 +82,7 @@ public final class ResultsFile {
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
     node.put("thresholdSet", c.thresholds().name());
-    DecisionJson.write(node, Decision.of(comparison));
+    DecisionJson.write(node, comparison.decision());
     washes(node.putArray("washes"), result.checks());
     unknowns(node.putArray("unknowns"), comparison);
     ObjectNode quality = node.putObject("sample");
@@ -117,8 +115,7 @@ public final class ResultsFile {
   }
 
   private void unknowns(ArrayNode into, Comparison comparison) {
-    Answer answer = new Answer(comparison);
-    for (Sensitivity matters : Sensitivity.of(comparison, answer.first(), answer.day())) {
+    for (Sensitivity matters : comparison.sensitivity()) {
       UnknownSummary s = matters.unknown();
       ObjectNode u = into.addObject();
       u.put("what", s.prior().is());
