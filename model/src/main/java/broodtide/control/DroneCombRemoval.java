@@ -2,6 +2,7 @@ package broodtide.control;
 
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
@@ -44,5 +45,32 @@ public record DroneCombRemoval(
   @Override
   public LocalDate to() {
     return cuts.get(cuts.size() - 1);
+  }
+
+  /**
+   * {@return the same comb with other cuts}
+   *
+   * @param dates days on which the drone brood is cut out
+   */
+  public DroneCombRemoval withCuts(List<LocalDate> dates) {
+    return new DroneCombRemoval(name, inserted, dates, taken, droneShare);
+  }
+
+  @Override
+  public DroneCombRemoval named(String called) {
+    return new DroneCombRemoval(called, inserted, cuts, taken, droneShare);
+  }
+
+  @Override
+  public DroneCombRemoval startingOn(LocalDate day) {
+    long moved = ChronoUnit.DAYS.between(inserted, day);
+    List<LocalDate> dates = cuts.stream().map(cut -> cut.plusDays(moved)).toList();
+    return new DroneCombRemoval(name, day, dates, taken, droneShare);
+  }
+
+  @Override
+  public void act(ControlEffects colony) {
+    colony.rearDrones(inserted, to(), droneShare);
+    cuts.forEach(cut -> colony.cutDroneBrood(cut, taken));
   }
 }

@@ -2,6 +2,8 @@ package broodtide.control;
 
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A miticide given once or several times.
@@ -55,5 +57,35 @@ public record MiticideCourse(
     }
     long since = day.toEpochDay() - start.toEpochDay();
     return applications == 1 || since % every < substance.days();
+  }
+
+  /** {@return the days on which an application acts, in order} */
+  public Stream<LocalDate> actingDays() {
+    return from().datesUntil(to().plusDays(1)).filter(this::actsOn);
+  }
+
+  @Override
+  public MiticideCourse named(String called) {
+    return new MiticideCourse(called, substance, start, applications, every);
+  }
+
+  @Override
+  public MiticideCourse startingOn(LocalDate day) {
+    return new MiticideCourse(name, substance, day, applications, every);
+  }
+
+  @Override
+  public void act(ControlEffects colony) {
+    colony.treat(substance, from(), to(), this::actsOn);
+  }
+
+  @Override
+  public Optional<Control> repeated(int times, int apart) {
+    return Optional.of(new MiticideCourse(name, substance, start, times, apart));
+  }
+
+  @Override
+  public Optional<MiticideCourse> course() {
+    return Optional.of(this);
   }
 }

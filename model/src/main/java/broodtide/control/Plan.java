@@ -45,9 +45,9 @@ public record Plan(String name, List<Control> controls) {
 
   /** A queen in her cage is not divided from her bees, nor replaced, on the same day. */
   private static void queenAtHand(String name, Control control, List<Control> all) {
-    if (control instanceof Split || control instanceof Requeening) {
+    if (control.needsFreeQueen()) {
       for (Control c : all) {
-        if (c instanceof QueenCaging
+        if (c.cagesQueen()
             && !control.from().isBefore(c.from())
             && !control.from().isAfter(c.to())) {
           throw new Unworkable(
@@ -81,6 +81,11 @@ public record Plan(String name, List<Control> controls) {
     return controls.stream()
         .anyMatch(
             c -> c.daysWithoutLaying() > 0 && !day.isBefore(c.from()) && !day.isAfter(c.to()));
+  }
+
+  /** {@return the courses of miticides among the controls, in their order} */
+  public List<MiticideCourse> courses() {
+    return controls.stream().flatMap(c -> c.course().stream()).toList();
   }
 
   private static String spell(Control c) {

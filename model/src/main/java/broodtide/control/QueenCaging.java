@@ -2,6 +2,7 @@ package broodtide.control;
 
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * The queen caged so that no eggs are laid.
@@ -22,5 +23,32 @@ public record QueenCaging(String name, LocalDate from, LocalDate to) implements 
   @Override
   public int daysWithoutLaying() {
     return Math.toIntExact(to.toEpochDay() - from.toEpochDay()) + 1;
+  }
+
+  @Override
+  public QueenCaging named(String called) {
+    return new QueenCaging(called, from, to);
+  }
+
+  @Override
+  public QueenCaging startingOn(LocalDate day) {
+    return new QueenCaging(name, day, day.plusDays(daysWithoutLaying() - 1L));
+  }
+
+  @Override
+  public void act(ControlEffects colony) {
+    colony.stopLaying(from, daysWithoutLaying());
+  }
+
+  @Override
+  public Optional<Control> withDaysWithoutLaying(int days) {
+    return days > 0
+        ? Optional.of(new QueenCaging(name, from, from.plusDays(days - 1L)))
+        : Optional.empty();
+  }
+
+  @Override
+  public boolean cagesQueen() {
+    return true;
   }
 }

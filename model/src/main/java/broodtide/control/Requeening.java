@@ -3,6 +3,7 @@ package broodtide.control;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.StockTraits;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * A new queen of other stock. Her workers take over as the old ones are replaced: the new traits
@@ -37,5 +38,31 @@ public record Requeening(String name, LocalDate from, StockTraits stock, int day
   public double takenOver(LocalDate day) {
     double since = day.toEpochDay() - from.toEpochDay() - daysWithoutLaying - FIRST_WORKERS;
     return Math.max(0, Math.min(1, since / TURNOVER));
+  }
+
+  @Override
+  public Requeening named(String called) {
+    return new Requeening(called, from, stock, daysWithoutLaying);
+  }
+
+  @Override
+  public Requeening startingOn(LocalDate day) {
+    return new Requeening(name, day, stock, daysWithoutLaying);
+  }
+
+  @Override
+  public void act(ControlEffects colony) {
+    colony.stopLaying(from, daysWithoutLaying);
+    colony.replaceStock(stock, this::takenOver);
+  }
+
+  @Override
+  public Optional<Control> withDaysWithoutLaying(int days) {
+    return Optional.of(new Requeening(name, from, stock, days));
+  }
+
+  @Override
+  public boolean needsFreeQueen() {
+    return true;
   }
 }

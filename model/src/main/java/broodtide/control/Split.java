@@ -2,6 +2,7 @@ package broodtide.control;
 
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * Bees and brood moved out of the colony that is followed. A shook swarm is a split that leaves all
@@ -27,5 +28,37 @@ public record Split(
   @Override
   public LocalDate to() {
     return from.plusDays(Math.max(daysWithoutLaying - 1L, 0));
+  }
+
+  @Override
+  public Split named(String called) {
+    return new Split(called, from, beesLeaving, broodLeaving, daysWithoutLaying);
+  }
+
+  @Override
+  public Split startingOn(LocalDate day) {
+    return new Split(name, day, beesLeaving, broodLeaving, daysWithoutLaying);
+  }
+
+  @Override
+  public void act(ControlEffects colony) {
+    colony.moveBees(from, beesLeaving);
+    colony.moveBrood(from, broodLeaving);
+    colony.stopLaying(from, daysWithoutLaying);
+  }
+
+  @Override
+  public Optional<Control> withDaysWithoutLaying(int days) {
+    return Optional.of(new Split(name, from, beesLeaving, broodLeaving, days));
+  }
+
+  @Override
+  public boolean needsFreeQueen() {
+    return true;
+  }
+
+  @Override
+  public Optional<LocalDate> broodless() {
+    return broodLeaving >= 1 ? Optional.of(from) : Optional.empty();
   }
 }

@@ -1,17 +1,16 @@
 package broodtide.engine;
 
-import broodtide.control.Control;
-import broodtide.control.DroneCombRemoval;
-import broodtide.control.MiticideCourse;
+import broodtide.control.ControlEffects;
+import broodtide.control.Miticide;
 import broodtide.control.Plan;
-import broodtide.control.QueenCaging;
-import broodtide.control.Requeening;
-import broodtide.control.Split;
+import broodtide.mite.StockTraits;
 import broodtide.season.Curve;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A scenario written out day by day, so that the engines look nothing up while they run. Index 0 is
@@ -118,60 +117,69 @@ public final class Schedule {
   }
 
   private void apply(Plan plan) {
-    for (Control control : plan.controls()) {
-      if (control instanceof DroneCombRemoval c) {
-        removal(c);
-      } else if (control instanceof MiticideCourse c) {
-        course(c);
-      } else if (control instanceof QueenCaging c) {
-        noLaying(c);
-      } else if (control instanceof Split c) {
-        int t = index(c.from());
-        beesLeaving[t] = either(beesLeaving[t], c.beesLeaving());
-        broodLeaving[t] = either(broodLeaving[t], c.broodLeaving());
-        noLaying(c);
-      } else if (control instanceof Requeening c) {
-        noLaying(c);
-        for (int t = 0; t < days; t++) {
-          double share = c.takenOver(start.plusDays(t));
-          fertility[t] += share * (c.stock().fertility() - fertility[t]);
+    Days colony = new Days();
+    plan.controls().forEach(control -> control.act(colony));
+  }
+
+  /** Writes what controls do into the days. */
+  private final class Days implements ControlEffects {
+    @Override
+    public void stopLaying(LocalDate from, int length) {
+      int first = index(from);
+      Arrays.fill(noLaying, first, Math.min(days, first + length), true);
+    }
+
+    @Override
+    public void rearDrones(LocalDate from, LocalDate until, double share) {
+      for (int t = index(from); t < Math.min(days, index(until)); t++) {
+        double season = mostDrones > 0 ? droneShare[t] / mostDrones : 0;
+        droneFloor[t] = Math.max(droneFloor[t], share * season);
+      }
+    }
+
+    @Override
+    public void cutDroneBrood(LocalDate day, double share) {
+      take(droneCut, day, share);
+    }
+
+    @Override
+    public void moveBees(LocalDate day, double share) {
+      take(beesLeaving, day, share);
+    }
+
+    @Override
+    public void moveBrood(LocalDate day, double share) {
+      take(broodLeaving, day, share);
+    }
+
+    @Override
+    public void treat(
+        Miticide substance, LocalDate from, LocalDate to, Predicate<LocalDate> actsOn) {
+      boolean[] acts = new boolean[days];
+      courses.add(new Course(acts, substance.onBees(), substance.inCells()));
+      for (int t = index(from); t < Math.min(days, index(to) + 1); t++) {
+        if (actsOn.test(start.plusDays(t))) {
+          acts[t] = true;
+          beeCost[t] += substance.beeCost();
+          broodCost[t] = together(broodCost[t], substance.broodCost());
         }
       }
     }
-  }
 
-  /**
-   * Drone comb draws drone brood as far as the season rears drones at all, until the morning of the
-   * last cut.
-   */
-  private void removal(DroneCombRemoval c) {
-    for (int t = index(c.inserted()); t < Math.min(days, index(c.to())); t++) {
-      double season = mostDrones > 0 ? droneShare[t] / mostDrones : 0;
-      droneFloor[t] = Math.max(droneFloor[t], c.droneShare() * season);
+    @Override
+    public void replaceStock(StockTraits stock, ToDoubleFunction<LocalDate> takenOver) {
+      for (int t = 0; t < days; t++) {
+        double share = takenOver.applyAsDouble(start.plusDays(t));
+        fertility[t] += share * (stock.fertility() - fertility[t]);
+      }
     }
-    for (LocalDate cut : c.cuts()) {
-      int t = index(cut);
+
+    private void take(double[] shares, LocalDate day, double share) {
+      int t = index(day);
       if (t < days) {
-        droneCut[t] = either(droneCut[t], c.taken());
+        shares[t] = together(shares[t], share);
       }
     }
-  }
-
-  private void course(MiticideCourse c) {
-    boolean[] acts = new boolean[days];
-    courses.add(new Course(acts, c.substance().onBees(), c.substance().inCells()));
-    for (int t = index(c.from()); t < Math.min(days, index(c.to()) + 1); t++) {
-      if (c.actsOn(start.plusDays(t))) {
-        acts[t] = true;
-        beeCost[t] += c.substance().beeCost();
-        broodCost[t] = either(broodCost[t], c.substance().broodCost());
-      }
-    }
-  }
-
-  private void noLaying(Control c) {
-    int from = index(c.from());
-    Arrays.fill(noLaying, from, Math.min(days, from + c.daysWithoutLaying()), true);
   }
 
   private int index(LocalDate day) {
@@ -209,7 +217,7 @@ public final class Schedule {
   }
 
   /** Share taken when two measures each take theirs. */
-  private static double either(double a, double b) {
+  private static double together(double a, double b) {
     return 1 - (1 - a) * (1 - b);
   }
 }

@@ -34,9 +34,7 @@ final class FutureDraws {
   static List<double[]> of(List<Control> controls, int members) {
     List<MiticideCourse> courses = new ArrayList<>();
     for (Control c : controls) {
-      if (c instanceof MiticideCourse course) {
-        courses.add(course);
-      }
+      c.course().ifPresent(courses::add);
     }
     Map<MiticideCourse, double[]> luck = new HashMap<>();
     Map<String, Integer> before = new HashMap<>();

@@ -93,11 +93,9 @@ public final class PosteriorNarrative {
       out.add(new Named(NAMES.get(i), unit, all.get(i)));
     }
     int next = NAMES.size();
-    for (var control : posterior.past().plan().controls()) {
-      if (control instanceof MiticideCourse course) {
-        String name = "how well \"" + course.name() + "\" of " + course.from() + " worked";
-        out.add(new Named(name, Unit.FACTOR, all.get(next++)));
-      }
+    for (MiticideCourse course : posterior.past().plan().courses()) {
+      String name = "how well \"" + course.name() + "\" of " + course.from() + " worked";
+      out.add(new Named(name, Unit.FACTOR, all.get(next++)));
     }
     return out;
   }

@@ -1,7 +1,6 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
-import broodtide.control.MiticideCourse;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -112,8 +111,7 @@ public final class SeasonPosterior {
   }
 
   private static int courses(Scenario scenario) {
-    return (int)
-        scenario.plan().controls().stream().filter(c -> c instanceof MiticideCourse).count();
+    return scenario.plan().courses().size();
   }
 
   static int day(Scenario scenario, LocalDate date) {

@@ -1,7 +1,6 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
-import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
@@ -26,7 +25,7 @@ record TrimmedScenario(Scenario scenario, List<Integer> courses) {
       if (begins) {
         begun.add(c);
       }
-      if (c instanceof MiticideCourse) {
+      if (c.course().isPresent()) {
         if (begins) {
           courses.add(course);
         }

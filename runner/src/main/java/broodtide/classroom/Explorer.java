@@ -1,6 +1,7 @@
 package broodtide.classroom;
 
 import broodtide.catalog.Catalog;
+import broodtide.catalog.ControlKind;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.Plan;
@@ -70,7 +71,7 @@ public final class Explorer {
     treatments =
         Catalog.CONTROLS.names().stream()
             .map(Catalog::control)
-            .filter(t -> !(t.action() instanceof ControlTemplate.DroneComb))
+            .filter(t -> !ControlKind.of(t.usual()).word().equals(COMB_KIND))
             .toList();
   }
 

@@ -69,7 +69,7 @@ final class ExplorerPage {
   }
 
   private static boolean miticide(ControlTemplate template) {
-    return template.action() instanceof ControlTemplate.Treatment;
+    return template.usual().course().isPresent();
   }
 
   private static Html group(String label, Stream<ControlTemplate> templates) {

@@ -1,7 +1,7 @@
 package broodtide.classroom;
 
+import broodtide.catalog.ControlKind;
 import broodtide.control.Control;
-import broodtide.control.DroneCombRemoval;
 import broodtide.lesson.Lesson;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -20,11 +20,9 @@ record Mark(String label, LocalDate on) {
   static List<Mark> of(List<Control> controls) {
     List<Mark> out = new ArrayList<>();
     for (Control c : controls) {
-      if (c instanceof DroneCombRemoval comb) {
-        comb.cuts().forEach(day -> out.add(new Mark("comb cut", day)));
-      } else {
-        out.add(new Mark(shortly(c.name()), c.from()));
-      }
+      ControlKind<?> kind = ControlKind.of(c);
+      String label = kind.mark().orElseGet(() -> shortly(c.name()));
+      kind.daysToMark(c).forEach(day -> out.add(new Mark(label, day)));
     }
     return out;
   }

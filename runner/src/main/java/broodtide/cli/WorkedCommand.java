@@ -78,10 +78,17 @@ final class WorkedCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ControlTemplate template = Catalog.control(with);
-    if (!(template.at(treated) instanceof MiticideCourse course)) {
-      throw new Refusal(
-          "--with " + with + " is not a miticide; this command judges treatments with miticides");
-    }
+    MiticideCourse course =
+        template
+            .at(treated)
+            .course()
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "--with "
+                            + with
+                            + " is not a miticide; this command judges treatments with"
+                            + " miticides"));
     String wanted = colony.colony;
     colony.colony = null;
     CaseReader.Cases all =

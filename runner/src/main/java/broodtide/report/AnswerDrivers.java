@@ -5,7 +5,6 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Sensitivity;
 import broodtide.catalog.Assumptions;
-import broodtide.control.MiticideCourse;
 import broodtide.engine.Quantity;
 import broodtide.fit.Priors;
 import broodtide.results.ColonyResult;
@@ -74,8 +73,7 @@ final class AnswerDrivers {
   }
 
   private static boolean treatedBy(PlanRun run, LocalDate day) {
-    return run.plan().controls().stream()
-        .anyMatch(c -> c instanceof MiticideCourse && c.from().isBefore(day));
+    return run.plan().courses().stream().anyMatch(c -> c.from().isBefore(day));
   }
 
   private static List<String> unknowns(Comparison comparison, Answer answer) {

@@ -1,6 +1,6 @@
 package broodtide.report;
 
-import broodtide.assessment.Obstacle;
+import broodtide.catalog.Obstacle;
 import broodtide.chart.Heading;
 import broodtide.chart.WindowMap;
 import broodtide.decision.Windows;

@@ -1,7 +1,6 @@
 package broodtide.assessment;
 
 import broodtide.control.Control;
-import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
@@ -128,7 +127,7 @@ public final class ColonyCase {
               + " (ten years); correct the year of its first wash or treatment, or leave out what"
               + " is older");
     }
-    long courses = given.stream().filter(c -> c instanceof MiticideCourse).count();
+    long courses = given.stream().filter(c -> c.course().isPresent()).count();
     if (courses > SeasonPosterior.MOST_COURSES) {
       throw new Unworkable(
           "colony \""

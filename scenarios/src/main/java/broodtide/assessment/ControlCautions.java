@@ -3,7 +3,6 @@ package broodtide.assessment;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
-import broodtide.control.MiticideCourse;
 import java.util.List;
 
 /** What to beware of with a control, as its file in the library says it. */
@@ -25,13 +24,14 @@ public final class ControlCautions {
         .filter(template -> isOf(control, template))
         .findFirst()
         .map(ControlTemplate::cautions)
-        .orElse(control instanceof MiticideCourse ? OWN_MITICIDE : List.of());
+        .orElse(control.course().isPresent() ? OWN_MITICIDE : List.of());
   }
 
   /** A miticide keeps its short name whatever the course is called. */
   private static boolean isOf(Control control, ControlTemplate template) {
-    return control instanceof MiticideCourse course
-        ? course.substance().name().equals(template.name())
-        : control.name().equals(template.title());
+    return control
+        .course()
+        .map(course -> course.substance().name().equals(template.name()))
+        .orElseGet(() -> control.name().equals(template.title()));
   }
 }

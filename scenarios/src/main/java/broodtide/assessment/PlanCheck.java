@@ -1,12 +1,12 @@
 package broodtide.assessment;
 
+import broodtide.catalog.ControlKind;
 import broodtide.colony.BroodTimes;
 import broodtide.control.Control;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.season.Climate;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,16 +23,19 @@ public final class PlanCheck {
   public static List<String> of(Plan plan, Climate climate) {
     List<String> out = new ArrayList<>();
     for (Control control : plan.controls()) {
-      Obstacle.of(control, climate).forEach(o -> out.add(o.words()));
-      if (labelDecides(control, climate)) {
-        out.add(
-            control.name()
-                + " from "
-                + control.from()
-                + ": honey supers usually stand on "
-                + daysWithSupers((MiticideCourse) control, climate)
-                + " of its days; the label decides whether it may be used then");
-      }
+      ControlKind.of(control).obstacles(control, climate).forEach(o -> out.add(o.words()));
+      control
+          .course()
+          .filter(course -> labelDecides(course, climate))
+          .ifPresent(
+              course ->
+                  out.add(
+                      course.name()
+                          + " from "
+                          + course.from()
+                          + ": honey supers usually stand on "
+                          + daysWithSupers(course, climate)
+                          + " of its days; the label decides whether it may be used then"));
     }
     return out;
   }
@@ -46,8 +49,8 @@ public final class PlanCheck {
   public static List<String> of(Plan plan, ColonyCase c) {
     List<String> out = new ArrayList<>(of(plan, c.model().climate()));
     Plan whole = c.withGiven(plan);
-    for (Control control : plan.controls()) {
-      if (control instanceof MiticideCourse course && sparesBrood(course, whole, c)) {
+    for (MiticideCourse course : plan.courses()) {
+      if (sparesBrood(course, whole, c)) {
         out.add(
             course.name()
                 + " on "
@@ -62,7 +65,7 @@ public final class PlanCheck {
   private static boolean sparesBrood(MiticideCourse course, Plan whole, ColonyCase c) {
     return course.substance().inCells() == 0
         && course.to().isBefore(course.from().plusDays(BroodTimes.WORKER.capped()))
-        && Obstacle.cappedBrood(course.from(), whole, c.model().climate());
+        && Obstacles.cappedBrood(course.from(), whole, c.model().climate());
   }
 
   /**
@@ -73,9 +76,11 @@ public final class PlanCheck {
    * @param climate the year of the place
    */
   public static boolean labelDecides(Control control, Climate climate) {
-    return control instanceof MiticideCourse course
-        && course.substance().supers() == Miticide.SupersRule.LABEL_DECIDES
-        && daysWithSupers(course, climate) > 0;
+    return control
+        .course()
+        .filter(c -> c.substance().supers() == Miticide.SupersRule.LABEL_DECIDES)
+        .filter(c -> daysWithSupers(c, climate) > 0)
+        .isPresent();
   }
 
   /**
@@ -85,10 +90,6 @@ public final class PlanCheck {
    * @param climate the year of the place
    */
   public static int daysWithSupers(MiticideCourse course, Climate climate) {
-    int days = 0;
-    for (LocalDate d = course.from(); !d.isAfter(course.to()); d = d.plusDays(1)) {
-      days += course.actsOn(d) && climate.supers().holds(d) ? 1 : 0;
-    }
-    return days;
+    return Math.toIntExact(course.actingDays().filter(climate.supers()::holds).count());
   }
 }

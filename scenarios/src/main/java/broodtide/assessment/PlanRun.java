@@ -371,21 +371,14 @@ public final class PlanRun {
 
   /** {@return miticide applications in the plan} */
   public int treatments() {
-    return courses().stream().mapToInt(MiticideCourse::applications).sum();
+    return plan.courses().stream().mapToInt(MiticideCourse::applications).sum();
   }
 
   /** {@return days on which a miticide acts while honey supers usually stand} */
   public int daysTreatedWithSupers() {
-    return courses().stream()
+    return plan.courses().stream()
         .mapToInt(c -> PlanCheck.daysWithSupers(c, colony.model().climate()))
         .sum();
-  }
-
-  private List<MiticideCourse> courses() {
-    return plan.controls().stream()
-        .filter(c -> c instanceof MiticideCourse)
-        .map(c -> (MiticideCourse) c)
-        .toList();
   }
 
   private int nowIndex() {

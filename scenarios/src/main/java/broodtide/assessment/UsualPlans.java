@@ -2,7 +2,6 @@ package broodtide.assessment;
 
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
-import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
@@ -132,7 +131,7 @@ public final class UsualPlans {
     }
     for (String name : WITH_BROOD) {
       ControlTemplate template = Catalog.control(name);
-      if (suits((MiticideCourse) template.at(day), c.model().climate())) {
+      if (template.at(day).course().filter(t -> suits(t, c.model().climate())).isPresent()) {
         return template;
       }
     }
@@ -150,8 +149,8 @@ public final class UsualPlans {
 
   private static Optional<Plan> droneComb(ColonyCase c) {
     Climate climate = c.model().climate();
-    Control control = Catalog.control(DRONE_COMB).at(c.now());
-    if (!(control instanceof DroneCombRemoval removal) || climate.droneShare().at(c.now()) <= 0) {
+    DroneCombRemoval removal = (DroneCombRemoval) Catalog.control(DRONE_COMB).at(c.now());
+    if (climate.droneShare().at(c.now()) <= 0) {
       return Optional.empty();
     }
     List<LocalDate> cuts =
@@ -161,11 +160,6 @@ public final class UsualPlans {
     if (cuts.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Plan(
-            "cut drone comb",
-            List.of(
-                new DroneCombRemoval(
-                    removal.name(), c.now(), cuts, removal.taken(), removal.droneShare()))));
+    return Optional.of(new Plan("cut drone comb", List.of(removal.withCuts(cuts))));
   }
 }

@@ -2,6 +2,7 @@ package broodtide.catalog;
 
 import broodtide.control.Miticide;
 import broodtide.forms.ChoiceForm;
+import broodtide.forms.DateForm;
 import broodtide.forms.Field;
 import broodtide.forms.Fields;
 import broodtide.forms.NumberForm;
@@ -9,6 +10,7 @@ import broodtide.forms.ObjectForm;
 import broodtide.forms.WholeForm;
 import broodtide.measure.OutOfRange;
 import broodtide.mite.StockTraits;
+import java.time.LocalDate;
 import java.util.List;
 
 /** Fields that controls of studies and controls of the library share. */
@@ -88,6 +90,9 @@ public final class ControlFields {
   /** Share of the brood that a split moves away. */
   public static final Field<Double> BROOD_LEAVING =
       Field.required("broodLeaving", NumberForm.share(1), "share of the brood moved away");
+
+  /** The day of a split or a new queen. */
+  static final Field<LocalDate> ON = Field.required("on", DateForm.DATE, "the day");
 
   /** Days until eggs are laid again. */
   public static final Field<Integer> WITHOUT_LAYING =

@@ -1,14 +1,7 @@
 package broodtide.catalog;
 
 import broodtide.control.Control;
-import broodtide.control.DroneCombRemoval;
-import broodtide.control.Miticide;
-import broodtide.control.MiticideCourse;
-import broodtide.control.QueenCaging;
-import broodtide.control.Requeening;
-import broodtide.control.Split;
 import broodtide.measure.Tag;
-import broodtide.mite.StockTraits;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -19,7 +12,8 @@ import java.util.Optional;
  *
  * @param name short name, for example {@code oxalic-dribble}
  * @param title one line for people
- * @param action what it does
+ * @param substance the active substance in words, when it is a miticide
+ * @param usual the control with its usual values, begun on {@link #FIRST_DAY}
  * @param efficacy what was seen of it, if anything was
  * @param notes what to know about it
  * @param cautions what to beware of
@@ -27,10 +21,14 @@ import java.util.Optional;
 public record ControlTemplate(
     String name,
     String title,
-    Action action,
+    Optional<String> substance,
+    Control usual,
     Optional<Efficacy> efficacy,
     List<String> notes,
     List<String> cautions) {
+  /** The day on which controls of the library begin until they are placed in the calendar. */
+  public static final LocalDate FIRST_DAY = LocalDate.EPOCH;
+
   /** Copies the lists. */
   public ControlTemplate {
     notes = List.copyOf(notes);
@@ -44,106 +42,7 @@ public record ControlTemplate(
    * @return the control on its days
    */
   public Control at(LocalDate start) {
-    return action.at(title, start);
-  }
-
-  /** What a control does, counted in days from its start. */
-  public sealed interface Action permits Treatment, DroneComb, Caging, Division, NewQueen {
-    /**
-     * Places it in the calendar.
-     *
-     * @param name what people call it
-     * @param start first day
-     * @return the control on its days
-     */
-    Control at(String name, LocalDate start);
-  }
-
-  /**
-   * A miticide.
-   *
-   * @param substance the active substance in words
-   * @param miticide how it acts
-   * @param applications how often it is given
-   * @param every days from one application to the next
-   */
-  public record Treatment(String substance, Miticide miticide, int applications, int every)
-      implements Action {
-    @Override
-    public MiticideCourse at(String name, LocalDate start) {
-      return new MiticideCourse(name, miticide, start, applications, every);
-    }
-
-    /**
-     * {@return the same given at another rhythm}
-     *
-     * @param times how often, 1 to 20
-     * @param apart days from one to the next
-     */
-    public Treatment given(int times, int apart) {
-      return new Treatment(substance, miticide, times, apart);
-    }
-  }
-
-  /**
-   * Drone comb cut out.
-   *
-   * @param cutsAfter days from the day the comb goes in to each cut, rising
-   * @param taken share of the drone brood that each cut takes
-   * @param droneShare share of eggs laid in drone cells while the comb is in
-   */
-  public record DroneComb(List<Integer> cutsAfter, double taken, double droneShare)
-      implements Action {
-    /** Copies the list. */
-    public DroneComb {
-      cutsAfter = List.copyOf(cutsAfter);
-    }
-
-    @Override
-    public DroneCombRemoval at(String name, LocalDate start) {
-      List<LocalDate> cuts = cutsAfter.stream().map(start::plusDays).toList();
-      return new DroneCombRemoval(name, start, cuts, taken, droneShare);
-    }
-  }
-
-  /**
-   * The queen caged.
-   *
-   * @param days days in the cage
-   */
-  public record Caging(int days) implements Action {
-    @Override
-    public QueenCaging at(String name, LocalDate start) {
-      return new QueenCaging(name, start, start.plusDays(days - 1L));
-    }
-  }
-
-  /**
-   * Bees and brood moved away.
-   *
-   * @param beesLeaving share of the adult bees
-   * @param broodLeaving share of the brood
-   * @param daysWithoutLaying days until eggs are laid again in the part that is followed
-   */
-  public record Division(double beesLeaving, double broodLeaving, int daysWithoutLaying)
-      implements Action {
-    @Override
-    public Split at(String name, LocalDate start) {
-      return new Split(name, start, beesLeaving, broodLeaving, daysWithoutLaying);
-    }
-  }
-
-  /**
-   * A new queen.
-   *
-   * @param stock traits of her stock
-   * @param daysWithoutLaying days until she lays
-   */
-  public record NewQueen(StockTraits stock, int daysWithoutLaying) implements Action {
-    @Override
-    public Requeening at(String name, LocalDate start) {
-      return new Requeening(name, start, stock, daysWithoutLaying);
-    }
+    return usual.named(title).startingOn(start);
   }
 
   /**

@@ -2,7 +2,6 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.PlanRun;
-import broodtide.control.MiticideCourse;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -50,7 +49,7 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param hives colonies of the whole run
    */
   private static MemoryNeed posterior(ColonyCase c, int hives) {
-    long courses = c.given().stream().filter(g -> g instanceof MiticideCourse).count();
+    long courses = c.given().stream().filter(g -> g.course().isPresent()).count();
     return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1));
   }
 

@@ -1,7 +1,7 @@
 package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Obstacle;
+import broodtide.assessment.Obstacles;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanCheck;
 import broodtide.assessment.PlanRun;
@@ -208,7 +208,7 @@ final class RulePlay {
     }
     LocalDate start = day.plusDays(1);
     return start.isBefore(colony.until())
-            && Obstacle.of(t.control(), start, colony, controls(done)).isEmpty()
+            && Obstacles.of(t.control(), start, colony, controls(done)).isEmpty()
         ? Optional.of(new Rule.Placed(t.control(), start))
         : Optional.empty();
   }

@@ -1,7 +1,9 @@
 package broodtide.decision;
 
-import broodtide.assessment.Obstacle;
+import broodtide.assessment.Obstacles;
+import broodtide.catalog.ControlKind;
 import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.Obstacle;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import java.time.temporal.ChronoUnit;
@@ -76,11 +78,11 @@ public final class Shortfall {
   public static List<String> reasons(TreatmentCheck check, ControlTemplate template) {
     MiticideCourse course = check.treatment();
     List<String> out = new ArrayList<>();
-    Obstacle.of(course, check.colony().model().climate()).stream()
+    ControlKind.of(course).obstacles(course, check.colony().model().climate()).stream()
         .filter(o -> o.kind() == Obstacle.Kind.COLD || o.kind() == Obstacle.Kind.WARM)
         .forEach(o -> out.add(o.words()));
     boolean brood =
-        Obstacle.cappedBrood(
+        Obstacles.cappedBrood(
             course.from(),
             check.colony().withGiven(Plan.waiting("given")),
             check.colony().model().climate());
@@ -91,8 +93,7 @@ public final class Shortfall {
     out.add("weather on the days: too cool or too hot for it to give off or to act as it should");
     out.add("reinvasion: mites brought in since by robbing or drifting; wash the neighbours");
     out.add("the washes: the same kind of frame, shaken as long, bees counted");
-    String substance =
-        template.action() instanceof ControlTemplate.Treatment t ? t.substance() : "it";
+    String substance = template.substance().orElse("it");
     out.add(
         "resistance of the mites to "
             + substance

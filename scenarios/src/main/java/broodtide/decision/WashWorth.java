@@ -5,7 +5,7 @@ import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.UsualPlans;
-import broodtide.control.MiticideCourse;
+import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
@@ -205,9 +205,7 @@ public record WashWorth(
 
   /** Applications of miticides and other measures. */
   private static int measures(Plan plan) {
-    return plan.controls().stream()
-        .mapToInt(c -> c instanceof MiticideCourse m ? m.applications() : 1)
-        .sum();
+    return plan.controls().stream().mapToInt(Control::applications).sum();
   }
 
   /** Counts in a row that lead to the same plan, taken together. */

@@ -1,12 +1,13 @@
 package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Obstacle;
+import broodtide.assessment.Obstacles;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.Obstacle;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
@@ -92,7 +93,7 @@ public final class WindowSearch {
     for (ControlTemplate control : controls) {
       List<Windows.Cell> cells = new ArrayList<>();
       for (LocalDate start : starts) {
-        Optional<Obstacle> obstacle = Obstacle.of(control, start, colony);
+        Optional<Obstacle> obstacle = Obstacles.of(control, start, colony);
         cells.add(
             obstacle.isPresent()
                 ? new Windows.Blocked(obstacle.get())

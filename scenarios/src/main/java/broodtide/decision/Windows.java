@@ -2,10 +2,10 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Difference;
-import broodtide.assessment.Obstacle;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanCheck;
 import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.Obstacle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,43 +1,31 @@
 package broodtide.study;
 
 import static broodtide.catalog.ControlFields.APPLICATIONS;
-import static broodtide.catalog.ControlFields.BEES_LEAVING;
-import static broodtide.catalog.ControlFields.BROOD_LEAVING;
-import static broodtide.catalog.ControlFields.DRONE_SHARE;
 import static broodtide.catalog.ControlFields.EVERY;
-import static broodtide.catalog.ControlFields.HYGIENE;
-import static broodtide.catalog.ControlFields.TAKEN;
-import static broodtide.catalog.ControlFields.VIGOUR;
-import static broodtide.catalog.ControlFields.WITHOUT_LAYING;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ControlFields;
+import broodtide.catalog.ControlKind;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplateFile;
 import broodtide.catalog.LibraryForm;
 import broodtide.control.Control;
-import broodtide.control.DroneCombRemoval;
 import broodtide.control.MiticideCourse;
-import broodtide.control.QueenCaging;
-import broodtide.control.Requeening;
-import broodtide.control.Split;
 import broodtide.forms.DateForm;
 import broodtide.forms.Field;
 import broodtide.forms.Fields;
 import broodtide.forms.Form;
 import broodtide.forms.KindForm;
-import broodtide.forms.ListForm;
 import broodtide.forms.Node;
 import broodtide.forms.ObjectForm;
 import broodtide.forms.Reading;
 import broodtide.forms.SchemaParts;
 import broodtide.forms.TextForm;
-import broodtide.mite.StockTraits;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -46,124 +34,9 @@ import org.jspecify.annotations.Nullable;
  */
 record ControlForm() implements Form<Control> {
   private static final Field<LocalDate> START = Field.required("start", DateForm.DATE, "first day");
-  private static final Field<LocalDate> INSERTED =
-      Field.required("inserted", DateForm.DATE, "first day on which the comb is in the hive");
-  private static final Field<List<LocalDate>> CUTS =
-      Field.required(
-          "cuts",
-          new ListForm<>(DateForm.DATE, 1, 20),
-          "days on which the drone brood is cut out, rising");
-  private static final Field<LocalDate> FROM =
-      Field.required("from", DateForm.DATE, "first day in the cage");
-  private static final Field<LocalDate> TO =
-      Field.required("to", DateForm.DATE, "last day in the cage, at most 120 days later");
-  private static final Field<LocalDate> ON = Field.required("on", DateForm.DATE, "the day");
-  private static final Field<String> NAMED =
-      Field.required("name", TextForm.LINE, "what to call it, by its active substance");
-  private static final Field<String> ACTS_AS =
-      Field.optional(
-          "miticide",
-          TextForm.LINE,
-          "short name that stays the same whatever the course is called, for example"
-              + " oxalic-dribble; the name when left out");
-  private static final Field<String> COMB = name("drone comb");
-  private static final Field<String> CAGE = name("caged queen");
-  private static final Field<String> SPLIT = name("split");
-  private static final Field<String> QUEEN = name("new queen");
 
   static final KindForm<Control> WRITTEN_OUT =
-      new KindForm<>(
-          "control",
-          List.of(
-              KindForm.kind(
-                  "miticide",
-                  MiticideCourse.class,
-                  "a miticide given once or several times",
-                  Stream.concat(Stream.of(NAMED, ACTS_AS, START), ControlFields.SUBSTANCE.stream())
-                      .toList(),
-                  in ->
-                      new MiticideCourse(
-                          in.need(NAMED),
-                          ControlFields.miticide(
-                              in.given(ACTS_AS) ? in.need(ACTS_AS) : in.need(NAMED), in),
-                          in.need(START),
-                          in.need(APPLICATIONS),
-                          ControlFields.every(in)),
-                  (c, out) -> {
-                    out.put(NAMED, c.name());
-                    if (!c.substance().name().equals(c.name())) {
-                      out.put(ACTS_AS, c.substance().name());
-                    }
-                    out.put(START, c.start());
-                    ControlFields.spell(c.substance(), c.applications(), c.every(), out);
-                  }),
-              KindForm.kind(
-                  "drone-comb",
-                  DroneCombRemoval.class,
-                  "drone comb given and cut out with its brood",
-                  List.of(COMB, INSERTED, CUTS, TAKEN, DRONE_SHARE),
-                  in ->
-                      new DroneCombRemoval(
-                          in.need(COMB),
-                          in.need(INSERTED),
-                          in.need(CUTS),
-                          in.need(TAKEN),
-                          in.need(DRONE_SHARE)),
-                  (c, out) -> {
-                    out.put(COMB, c.name());
-                    out.put(INSERTED, c.inserted());
-                    out.put(CUTS, c.cuts());
-                    out.put(TAKEN, c.taken());
-                    out.put(DRONE_SHARE, c.droneShare());
-                  }),
-              KindForm.kind(
-                  "queen-caging",
-                  QueenCaging.class,
-                  "the queen caged so that no eggs are laid",
-                  List.of(CAGE, FROM, TO),
-                  in -> new QueenCaging(in.need(CAGE), in.need(FROM), in.need(TO)),
-                  (c, out) -> {
-                    out.put(CAGE, c.name());
-                    out.put(FROM, c.from());
-                    out.put(TO, c.to());
-                  }),
-              KindForm.kind(
-                  "split",
-                  Split.class,
-                  "bees and brood moved away; a shook swarm leaves all the brood behind",
-                  List.of(SPLIT, ON, BEES_LEAVING, BROOD_LEAVING, WITHOUT_LAYING),
-                  in ->
-                      new Split(
-                          in.need(SPLIT),
-                          in.need(ON),
-                          in.need(BEES_LEAVING),
-                          in.need(BROOD_LEAVING),
-                          in.need(WITHOUT_LAYING)),
-                  (c, out) -> {
-                    out.put(SPLIT, c.name());
-                    out.put(ON, c.from());
-                    out.put(BEES_LEAVING, c.beesLeaving());
-                    out.put(BROOD_LEAVING, c.broodLeaving());
-                    out.put(WITHOUT_LAYING, c.daysWithoutLaying());
-                  }),
-              KindForm.kind(
-                  "requeening",
-                  Requeening.class,
-                  "a new queen of other stock",
-                  List.of(QUEEN, ON, HYGIENE, VIGOUR, WITHOUT_LAYING),
-                  in ->
-                      new Requeening(
-                          in.need(QUEEN),
-                          in.need(ON),
-                          new StockTraits(in.need(HYGIENE), in.need(VIGOUR)),
-                          in.need(WITHOUT_LAYING)),
-                  (c, out) -> {
-                    out.put(QUEEN, c.name());
-                    out.put(ON, c.from());
-                    out.put(HYGIENE, c.stock().hygiene());
-                    out.put(VIGOUR, c.stock().vigour());
-                    out.put(WITHOUT_LAYING, c.daysWithoutLaying());
-                  })));
+      new KindForm<>("control", ControlKind.ALL.stream().map(ControlKind::inStudy).toList());
 
   private static final Field<ControlTemplate> USE =
       Field.required(
@@ -188,30 +61,22 @@ record ControlForm() implements Form<Control> {
             throw new IllegalArgumentException("controls are written out in full");
           });
 
-  private static Field<String> name(String usual) {
-    return Field.optional("name", TextForm.LINE, usual, "what to call it");
-  }
-
   private static @Nullable Control fromLibrary(Fields in) {
     ControlTemplate template = in.need(USE);
-    ControlTemplate.Action action = template.action();
-    if (action instanceof ControlTemplate.Treatment t) {
-      int times = in.given(TIMES) ? in.need(TIMES) : t.applications();
-      int every = in.given(EVERY) ? in.need(EVERY) : t.every();
-      action = t.given(times, every);
-    } else {
-      boolean refused = false;
-      for (Field<?> field : List.of(TIMES, EVERY)) {
-        if (in.given(field)) {
-          in.fault(field, "only miticides are given several times; remove it");
-          refused = true;
-        }
-      }
-      if (refused) {
+    Control control = template.at(in.need(START));
+    if (in.given(TIMES) || in.given(EVERY)) {
+      Optional<MiticideCourse> course = control.course();
+      if (course.isEmpty()) {
+        Stream.of(TIMES, EVERY)
+            .filter(in::given)
+            .forEach(field -> in.fault(field, "only miticides are given several times; remove it"));
         return null;
       }
+      int times = in.given(TIMES) ? in.need(TIMES) : course.get().applications();
+      int every = in.given(EVERY) ? in.need(EVERY) : course.get().every();
+      control = control.repeated(times, every).orElse(control);
     }
-    return action.at(in.given(NAME) ? in.need(NAME) : template.title(), in.need(START));
+    return in.given(NAME) ? control.named(in.need(NAME)) : control;
   }
 
   @Override

@@ -1,9 +1,9 @@
 package broodtide.study;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.ControlKind;
 import broodtide.catalog.Referred;
 import broodtide.control.Control;
-import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.Scenario;
 import broodtide.engine.StandardColony;
@@ -108,14 +108,15 @@ final class StudyChecks {
     Control c = control.value();
     if (c.from().isBefore(start) || c.from().isAfter(until)) {
       fault(control.at("start", "inserted", "from", "on"), allowed);
-    } else if (c instanceof DroneCombRemoval comb) {
-      for (int i = 0; i < comb.cuts().size(); i++) {
-        if (comb.cuts().get(i).isAfter(until)) {
-          Node cuts = control.at("cuts");
-          Node at = cuts instanceof Node.Arr list ? list.items().get(i) : control.at("start");
-          fault(at, "the cut on " + comb.cuts().get(i) + " is never reached; " + allowed);
-        }
-      }
+    } else {
+      ControlKind.of(c)
+          .daysWithin(control)
+          .forEach(
+              (at, day) -> {
+                if (day.isAfter(until)) {
+                  fault(at, "the cut on " + day + " is never reached; " + allowed);
+                }
+              });
     }
   }
 

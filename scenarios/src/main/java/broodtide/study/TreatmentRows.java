@@ -2,8 +2,8 @@ package broodtide.study;
 
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
-import broodtide.catalog.ControlTemplate.Action;
 import broodtide.control.Control;
+import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.forms.BadInput;
 import broodtide.forms.Faults;
@@ -85,20 +85,20 @@ final class TreatmentRows {
     if (date == null || template == null || faults.total() > before) {
       return;
     }
-    Action action = changed(line, row, template.action(), applications, every, without);
-    if (faults.total() > before) {
-      return;
-    }
     String colony = cells.name(row, "colony");
     if (!colony.isEmpty() && !colony.equals(EVERY_COLONY)) {
       colonies.putIfAbsent(colony, line);
     }
     try {
+      Control control = changed(line, row, template.at(date), applications, every, without);
+      if (faults.total() > before) {
+        return;
+      }
       keep(
           line,
           new TreatmentFile.Given(
               colony.equals(EVERY_COLONY) ? "" : colony,
-              action.at(template.title(), date),
+              control,
               HiddenCharacters.marked(cells.text(row, "note"))));
     } catch (OutOfRange e) {
       String column = e.field().equals("daysWithoutLaying") ? "days_without_laying" : e.field();
@@ -121,34 +121,33 @@ final class TreatmentRows {
     return known.computeIfAbsent(name, Catalog::control);
   }
 
-  private Action changed(
+  private Control changed(
       int line,
       String[] row,
-      Action action,
+      Control usual,
       OptionalInt applications,
       OptionalInt every,
       OptionalInt without) {
-    if (action instanceof ControlTemplate.Treatment t) {
+    Control control = usual;
+    if (applications.isPresent() || every.isPresent()) {
+      Optional<MiticideCourse> course = usual.course();
+      if (course.isPresent()) {
+        MiticideCourse c = course.get();
+        control =
+            c.repeated(applications.orElse(c.applications()), every.orElse(c.every())).orElse(c);
+      } else {
+        refuse(line, row, "applications", applications, "miticides");
+        refuse(line, row, "every", every, "miticides");
+      }
+    }
+    if (without.isPresent()) {
+      Optional<Control> other = control.withDaysWithoutLaying(without.getAsInt());
+      if (other.isPresent()) {
+        return other.get();
+      }
       refuse(line, row, "days_without_laying", without, "splits, caging and requeening");
-      return t.given(applications.orElse(t.applications()), every.orElse(t.every()));
     }
-    refuse(line, row, "applications", applications, "miticides");
-    refuse(line, row, "every", every, "miticides");
-    if (without.isEmpty()) {
-      return action;
-    }
-    int days = without.getAsInt();
-    if (action instanceof ControlTemplate.Division d) {
-      return new ControlTemplate.Division(d.beesLeaving(), d.broodLeaving(), days);
-    }
-    if (action instanceof ControlTemplate.NewQueen q) {
-      return new ControlTemplate.NewQueen(q.stock(), days);
-    }
-    if (action instanceof ControlTemplate.Caging && days > 0) {
-      return new ControlTemplate.Caging(days);
-    }
-    refuse(line, row, "days_without_laying", without, "splits, caging and requeening");
-    return action;
+    return control;
   }
 
   private void refuse(int line, String[] row, String column, OptionalInt cell, String kinds) {

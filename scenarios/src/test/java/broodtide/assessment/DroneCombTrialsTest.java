@@ -2,7 +2,6 @@ package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.catalog.ControlTemplate.DroneComb;
 import broodtide.control.DroneCombRemoval;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
@@ -102,7 +101,7 @@ class DroneCombTrialsTest {
   void shippedDroneCombGivesTheTrialsDroneShare() {
     LocalDate in = LocalDate.of(2013, 5, 5);
     LocalDate out = in.plusDays(28);
-    double share = Shipped.action(DroneComb.class, "drone-comb").droneShare();
+    double share = Shipped.control(DroneCombRemoval.class, "drone-comb").droneShare();
     assertThat(cappedShare(run(SUSSEX, in, List.of(out), 1, share), out)).isBetween(0.11, 0.14);
   }
 
@@ -115,15 +114,14 @@ class DroneCombTrialsTest {
   }
 
   private static double severalRemovals(String climate, int removals) {
-    DroneComb part = Shipped.action(DroneComb.class, "drone-comb-part");
+    DroneCombRemoval part = Shipped.control(DroneCombRemoval.class, "drone-comb-part");
     Immigration sparse =
         new Immigration(
             List.of(
                 new Immigration.Window(new YearSpan(MonthDay.of(6, 1), MonthDay.of(9, 30)), 2.3)));
     ColonyModel model = Shipped.model(climate).with(sparse);
     LocalDate in = LocalDate.of(2013, 5, 1);
-    List<LocalDate> cuts =
-        part.cutsAfter().subList(0, removals).stream().map(in::plusDays).toList();
+    List<LocalDate> cuts = part.startingOn(in).cuts().subList(0, removals);
     Trajectory cut = run(model, in, cuts, part.taken(), part.droneShare());
     Trajectory left = run(model, Plan.waiting("left alone"));
     LocalDate august = LocalDate.of(2013, 8, 1);

@@ -3,7 +3,7 @@ package broodtide.assessment;
 import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ControlTemplate.Efficacy;
-import broodtide.catalog.ControlTemplate.Treatment;
+import broodtide.control.MiticideCourse;
 import broodtide.engine.Wintering;
 import broodtide.pages.Check;
 import broodtide.pages.Figures;
@@ -80,7 +80,7 @@ class SciencePageTest {
             "in cells, 1/day:",
             "setting",
             "source");
-    for (String name : Shipped.controls(Treatment.class)) {
+    for (String name : Shipped.controls(MiticideCourse.class)) {
       Efficacy stated = Shipped.efficacy(name);
       Setting setting = Shipped.setting(name);
       var substance = Shipped.substance(name);

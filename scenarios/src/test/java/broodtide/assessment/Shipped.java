@@ -3,9 +3,8 @@ package broodtide.assessment;
 import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
-import broodtide.catalog.ControlTemplate.Action;
 import broodtide.catalog.ControlTemplate.Efficacy;
-import broodtide.catalog.ControlTemplate.Treatment;
+import broodtide.control.Control;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.ColonyModel;
@@ -20,25 +19,25 @@ public final class Shipped {
     return ColonyModel.in(Catalog.climate(climate));
   }
 
-  /** Names of all controls that do a thing, in order. */
-  static List<String> controls(Class<? extends Action> kind) {
+  /** Names of all controls of a kind, in order. */
+  static List<String> controls(Class<? extends Control> kind) {
     return Catalog.CONTROLS.names().stream()
-        .filter(name -> kind.isInstance(Catalog.control(name).action()))
+        .filter(name -> kind.isInstance(Catalog.control(name).usual()))
         .toList();
   }
 
-  /** What a control does, of a kind that is known beforehand. */
-  static <A extends Action> A action(Class<A> kind, String name) {
-    return kind.cast(Catalog.control(name).action());
+  /** A control with its usual values, of a kind that is known beforehand. */
+  static <A extends Control> A control(Class<A> kind, String name) {
+    return kind.cast(Catalog.control(name).usual());
   }
 
   static Miticide substance(String name) {
-    return action(Treatment.class, name).miticide();
+    return control(MiticideCourse.class, name).substance();
   }
 
   /** The course as the file gives it, begun on a day. */
   static MiticideCourse course(String name, LocalDate start) {
-    return action(Treatment.class, name).at(name, start);
+    return control(MiticideCourse.class, name).named(name).startingOn(start);
   }
 
   static Efficacy efficacy(String name) {

@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Catalog;
+import broodtide.catalog.ControlKind;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplate.Against;
-import broodtide.catalog.ControlTemplate.Caging;
-import broodtide.catalog.ControlTemplate.Division;
-import broodtide.catalog.ControlTemplate.DroneComb;
-import broodtide.catalog.ControlTemplate.NewQueen;
-import broodtide.catalog.ControlTemplate.Treatment;
 import broodtide.control.Miticide;
+import broodtide.control.MiticideCourse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What every shipped control owes its reader. */
 class ShippedControlsTest {
   static List<String> miticides() {
-    return Shipped.controls(Treatment.class);
+    return Shipped.controls(MiticideCourse.class);
   }
 
   static List<String> all() {
@@ -33,9 +30,9 @@ class ShippedControlsTest {
 
   @Test
   void everyKindIsThereAndEverySubstanceOfTheTable() {
-    assertThat(List.of(DroneComb.class, Caging.class, Division.class, NewQueen.class))
+    assertThat(ControlKind.ALL.stream().map(ControlKind::type))
         .allSatisfy(kind -> assertThat(Shipped.controls(kind)).isNotEmpty());
-    assertThat(miticides().stream().map(n -> Shipped.action(Treatment.class, n).substance()))
+    assertThat(miticides().stream().flatMap(n -> Catalog.control(n).substance().stream()))
         .contains(
             "oxalic acid",
             "formic acid",
@@ -67,7 +64,7 @@ class ShippedControlsTest {
   @ParameterizedTest
   @MethodSource("miticides")
   void theLabelDecidesAndAcidsAreHandledWithCare(String name) {
-    String substance = Shipped.action(Treatment.class, name).substance();
+    String substance = Catalog.control(name).substance().orElseThrow();
     String cautions = String.join(" ", Catalog.control(name).cautions());
     assertThat(cautions).contains("label and local law decide");
     if (substance.matches("(oxalic|formic|lactic) acid")) {

@@ -3,8 +3,8 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import broodtide.catalog.ControlTemplate.Treatment;
 import broodtide.control.Miticide;
+import broodtide.control.MiticideCourse;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -14,7 +14,7 @@ class ShippedHazardsTest {
   private static final double HALF_OF_THE_THIRD_DIGIT = 0.5;
 
   static List<String> miticides() {
-    return Shipped.controls(Treatment.class);
+    return Shipped.controls(MiticideCourse.class);
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import broodtide.assessment.Invented;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Miticide;
+import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
@@ -33,11 +34,11 @@ class RuleTrialTest {
       new ControlTemplate(
           "inert",
           "Nothing at all",
-          new ControlTemplate.Treatment(
-              "nothing",
+          Optional.of("nothing"),
+          MiticideCourse.once(
+              "Nothing at all",
               new Miticide("inert", 1, 0, 0, 0, 0, -40, 60, Miticide.SupersRule.LABEL_DECIDES),
-              1,
-              1),
+              ControlTemplate.FIRST_DAY),
           Optional.empty(),
           List.of(),
           List.of());

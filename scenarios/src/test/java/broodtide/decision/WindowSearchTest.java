@@ -6,10 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Invented;
-import broodtide.assessment.Obstacle;
+import broodtide.assessment.Obstacles;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.Obstacle;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.engine.Progress;
@@ -99,13 +100,13 @@ class WindowSearchTest {
         Invented.colony(new QueenCaging("cage", Invented.NOW, Invented.NOW.plusDays(40)));
     ColonyCase open = Invented.colony();
     ControlTemplate dribble = Catalog.control("oxalic-vapour");
-    assertThat(Obstacle.of(dribble, caged, open).orElseThrow().kind())
+    assertThat(Obstacles.of(dribble, caged, open).orElseThrow().kind())
         .isEqualTo(Obstacle.Kind.BROOD);
     LocalDate still = Invented.NOW.plusDays(23);
     LocalDate out = Invented.NOW.plusDays(25);
-    assertThat(Obstacle.cappedBrood(still, c.withGiven(Plan.waiting("w")), c.model().climate()))
+    assertThat(Obstacles.cappedBrood(still, c.withGiven(Plan.waiting("w")), c.model().climate()))
         .isTrue();
-    assertThat(Obstacle.cappedBrood(out, c.withGiven(Plan.waiting("w")), c.model().climate()))
+    assertThat(Obstacles.cappedBrood(out, c.withGiven(Plan.waiting("w")), c.model().climate()))
         .isFalse();
   }
 
