@@ -6,17 +6,16 @@ import broodtide.assessment.Horizon;
 import broodtide.assessment.TreatmentDays;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,7 +67,7 @@ final class GrowthCommand implements Callable<Integer> {
       fits.put(c.colony(), GrowthFit.of(c.washes(), days, GrowthFit.USUAL_LEVEL));
     }
     if (as.json) {
-      desk.out().println(json(fits, treatments, cases.notes()));
+      desk.out().print(json(cases, fits, treatments));
     } else {
       fits.forEach(
           (name, fit) -> desk.out().println(desk.terminal().wrap(name + ": " + fit.sentence())));
@@ -149,51 +148,18 @@ final class GrowthCommand implements Callable<Integer> {
   }
 
   private String json(
-      Map<String, GrowthFit> fits, Map<String, List<LocalDate>> treatments, List<String> notes) {
-    ObjectNode root = new ObjectMapper().createObjectNode();
-    notes.forEach(root.putArray("notes")::add);
-    root.put("caution", Caution.ANSWER);
-    ArrayNode colonies = root.putArray("colonies");
-    fits.forEach(
-        (name, fit) -> {
-          ObjectNode n = colonies.addObject();
-          n.put("colony", name);
-          n.put("tells", fit.tells());
-          n.put("sentence", fit.sentence());
-          ArrayNode days = n.putArray("treated");
-          treatments.getOrDefault(name, List.of()).forEach(d -> days.add(d.toString()));
-          put(n, "perDay", fit.growth().perDay());
-          put(n, "perDayLow", finite(fit.growth().perDayInterval().low()));
-          put(n, "perDayHigh", finite(fit.growth().perDayInterval().high()));
-          put(n, "monthFactor", fit.growth().monthFactor());
-          put(n, "doublingDays", fit.growth().doublingDays());
-          put(n, "overDispersion", fit.overDispersion());
-          if (colony.until != null) {
-            ahead(n.putObject("ahead"), fit, colony.until);
-          }
-        });
-    return root.toPrettyString();
-  }
-
-  private static void ahead(ObjectNode n, GrowthFit fit, LocalDate day) {
-    n.put("date", day.toString());
-    n.put("bees", SCOOP);
-    fit.forecast(day, SCOOP)
-        .ifPresentOrElse(
-            f -> {
-              n.put("median", f.median());
-              n.put("q05", f.interval(0.9).low());
-              n.put("q95", f.interval(0.9).high());
-            },
-            () -> n.put("why", fit.whyNoForecast(day).orElse("no forecast")));
-  }
-
-  /** JSON has no infinity; an end that is open is left out. */
-  private static OptionalDouble finite(double value) {
-    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
-  }
-
-  private static void put(ObjectNode n, String field, OptionalDouble value) {
-    value.ifPresent(v -> n.put(field, v));
+      CaseReader.Cases cases,
+      Map<String, GrowthFit> fits,
+      Map<String, List<LocalDate>> treatments) {
+    ResultsFile file = new ResultsFile("growth", Version.number(), cases.notes());
+    for (ColonyCase c : cases.cases()) {
+      file.addGrowth(
+          c,
+          Objects.requireNonNull(fits.get(c.colony())),
+          treatments.getOrDefault(c.colony(), List.of()),
+          Optional.ofNullable(colony.until),
+          SCOOP);
+    }
+    return file.text();
   }
 }

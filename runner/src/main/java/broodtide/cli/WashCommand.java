@@ -9,6 +9,8 @@ import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
 import broodtide.report.CountPicture;
+import broodtide.results.CountPrecision;
+import broodtide.results.ResultsFile;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
@@ -17,7 +19,6 @@ import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -158,12 +159,15 @@ final class WashCommand implements Callable<Integer> {
     PictureFiles pictures = new PictureFiles(false, png);
     Optional<Outputs> outputs = Optional.ofNullable(out).map(f -> folder(f, pictures));
     CountReading reading = CountReading.of(wash, year, held);
-    Optional<CountOutlook> outlook;
+    CountOutlook outlook;
     try (Workers workers = Workers.all()) {
       outlook = CountOutlook.of(wash, year, held, workers);
     }
-    List<String> answer = as.json ? List.of(json(reading, outlook)) : words(reading, outlook);
-    answer.forEach(desk.out()::println);
+    if (as.json) {
+      desk.out().print(json(reading, outlook));
+    } else {
+      words(reading, outlook).forEach(desk.out()::println);
+    }
     desk.deliver();
     outputs.ifPresent(to -> write(to, pictures, reading, json(reading, outlook)));
     return Main.OK;
@@ -180,7 +184,7 @@ final class WashCommand implements Callable<Integer> {
     pictures.add(PICTURE, "", CountPicture.of(reading));
     pictures.lacking().ifPresent(desk.err()::println);
     Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
-    files.put(Outputs.RESULTS, (json + "\n").getBytes(StandardCharsets.UTF_8));
+    files.put(Outputs.RESULTS, json.getBytes(StandardCharsets.UTF_8));
     to.write(files);
     if (!as.json) {
       String written = "Written to " + to.folder() + ": " + String.join(", ", files.keySet());
@@ -188,9 +192,9 @@ final class WashCommand implements Callable<Integer> {
     }
   }
 
-  private List<String> words(CountReading reading, Optional<CountOutlook> outlook) {
+  private List<String> words(CountReading reading, CountOutlook outlook) {
     List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
-    outlook.ifPresent(o -> sentences.add(WashWords.ahead(o)));
+    outlook.ahead().ifPresent(o -> sentences.add(WashWords.ahead(o)));
     sentences.add(next(reading));
     if (hives != null) {
       sentences.add(apiary(reading, hives));
@@ -199,19 +203,25 @@ final class WashCommand implements Callable<Integer> {
     return sentences.stream().map(desk.terminal()::wrap).toList();
   }
 
-  private String json(CountReading reading, Optional<CountOutlook> outlook) {
-    ObjectNode node = WashWords.json(reading);
-    outlook.ifPresent(o -> WashWords.ahead(node.putObject("leftAlone"), o));
+  private String json(CountReading reading, CountOutlook outlook) {
     SamplePlan plan = SamplePlan.usual();
     double rate = rate(reading);
     int scoop = scoop(reading);
-    node.put("rightToWithin", plan.precision(rate, scoop, 0.9));
-    node.put("beesForAQuarter", plan.beesFor(rate, 0.25, 0.9));
-    if (hives != null) {
-      node.put("hivesToWash", hivesToWash(reading, hives));
-    }
-    node.put("caution", caution(reading));
-    return node.toPrettyString();
+    ResultsFile file =
+        new ResultsFile(
+            "wash",
+            Version.number(),
+            CountOutlook.SEED,
+            CountOutlook.COLONIES,
+            alcohol(reading) ? List.of(Caution.ALCOHOL) : List.of());
+    file.addCount(
+        reading,
+        new CountPrecision(
+            plan.precision(rate, scoop, 0.9),
+            plan.beesFor(rate, 0.25, 0.9),
+            hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives))),
+        outlook);
+    return file.text();
   }
 
   private static double rate(CountReading reading) {
@@ -227,8 +237,11 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private static String caution(CountReading reading) {
-    boolean alcohol = reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
-    return Caution.ANSWER + (alcohol ? " " + Caution.ALCOHOL : "");
+    return Caution.ANSWER + (alcohol(reading) ? " " + Caution.ALCOHOL : "");
+  }
+
+  private static boolean alcohol(CountReading reading) {
+    return reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
   }
 
   /** What another wash, or a larger one, would bring. */
