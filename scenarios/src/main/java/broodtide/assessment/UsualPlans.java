@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
@@ -119,6 +120,20 @@ public final class UsualPlans {
       all.add(new Plan(name, plan.controls()));
     }
     return List.copyOf(all);
+  }
+
+  /**
+   * {@return plans with waiting before them where none of them waits, for every plan is held
+   * against it}
+   *
+   * @param plans the plans that there are
+   */
+  public static List<Plan> besideWaiting(List<Plan> plans) {
+    if (plans.stream().anyMatch(p -> p.controls().isEmpty())) {
+      return plans;
+    }
+    String name = taken(WAIT, plans) ? WAIT + " (nothing done)" : WAIT;
+    return Stream.concat(Stream.of(Plan.waiting(name)), plans.stream()).toList();
   }
 
   private static boolean taken(String name, List<Plan> plans) {
