@@ -2,7 +2,7 @@ package broodtide.words;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.PlanFigures;
+import broodtide.assessment.CrossingDays;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.PlanSummary;
@@ -89,10 +89,23 @@ public record Answer(Comparison comparison) {
     }
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
+    double dead = first().shareLost(day());
+    if (Survival.hasWinter(comparison.colony().model().climate())
+        && dead > WORTH_SAYING
+        && dead <= 0.5) {
+      out.add(
+          "There is a colony to wash on "
+              + Plain.day(day())
+              + " "
+              + Odds.seasons(1 - dead)
+              + "; infestations are those of living colonies.");
+    }
     if (!Survival.hasWinter(comparison.colony().model().climate())) {
       out.add(
-          "Winter losses are not shown for this climate: nothing published tells them where few"
-              + " bees become winter bees.");
+          "Winter losses, and mites after "
+              + (comparison.colony().model().climate().southern() ? "April" : "October")
+              + ", are not shown for this climate: nothing published tells them where few bees"
+              + " become winter bees.");
     }
     PlanRun best = best();
     if (comparison.runs().size() > 1 && best != first()) {
@@ -113,8 +126,14 @@ public record Answer(Comparison comparison) {
     Optional<SpringLow> low = run.springLow();
     if (low.isPresent()) {
       double lost = run.shareLost(low.get().day());
-      String words = Odds.seasons(lost);
-      return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
+      return Optional.of(
+          "dead or too weak by "
+              + Plain.day(low.get().day())
+              + " "
+              + Odds.seasons(lost)
+              + " ("
+              + byYard(run.lossByYard(low.get().day()))
+              + ")");
     }
     if (!Survival.hasWinter(comparison.colony().model().climate())) {
       return Optional.empty();
@@ -125,6 +144,14 @@ public record Answer(Comparison comparison) {
     return said || lost <= WORTH_SAYING
         ? Optional.empty()
         : Optional.of("dead or too weak by " + Plain.day(until) + " " + Odds.seasons(lost));
+  }
+
+  /** The spread of the chance over yards and winters. */
+  private static String byYard(QuantileSummary losses) {
+    return "in nine of ten yards and winters a chance of "
+        + Digits.chance(losses.q05())
+        + " to "
+        + Digits.chance(losses.q95());
   }
 
   /**
@@ -256,15 +283,15 @@ public record Answer(Comparison comparison) {
           + c.thresholds().where()
           + ".";
     }
-    int[] days = first().daysToThreshold();
-    double already = PlanFigures.shareWithin(days, 0);
+    CrossingDays days = first().crossing();
+    double already = days.shareWithin(0);
     if (already > 0.5) {
       String words = Odds.words(already);
       return words.startsWith("almost")
           ? "It is " + words + " over today's treatment threshold already."
           : "Chances are " + words + " that it is over today's treatment threshold already.";
     }
-    Optional<LocalDate> middle = PlanFigures.medianDay(days, c.now());
+    Optional<LocalDate> middle = days.medianDay();
     return middle.isPresent()
         ? "More likely than not it is over the treatment threshold by "
             + Plain.day(middle.get())
@@ -272,7 +299,7 @@ public record Answer(Comparison comparison) {
         : "It goes over the treatment threshold at some time before "
             + Plain.day(c.until())
             + " "
-            + Odds.seasons(PlanFigures.share(days))
+            + Odds.seasons(days.share())
             + ".";
   }
 
