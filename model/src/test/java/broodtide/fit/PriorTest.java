@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PriorTest {
-  private static final Prior SHARE = Priors.defaults().infectivity();
+  private static final Prior SHARE = Unknown.INFECTIVITY.usual();
 
   /** Python 3: {@code 1 / (1 + math.exp(-(math.log(4) + z)))}. */
   @ParameterizedTest
@@ -25,7 +25,7 @@ class PriorTest {
 
   @Test
   void aFactorIsNormalOnItsLogarithm() {
-    Prior factor = Priors.defaults().vigour();
+    Prior factor = Unknown.REPRODUCTION_FACTOR.usual();
     assertThat(factor.at(1)).isCloseTo(Math.exp(factor.logSd()), within(1e-12));
     assertThat(factor.at(100)).isEqualTo(factor.most());
   }

@@ -6,7 +6,6 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.Sensitivity;
 import broodtide.catalog.Assumptions;
 import broodtide.engine.Quantity;
-import broodtide.fit.Priors;
 import broodtide.results.ColonyResult;
 import broodtide.wash.SamplePlan;
 import broodtide.words.Answer;
@@ -77,7 +76,6 @@ final class AnswerDrivers {
   }
 
   private static List<String> unknowns(Comparison comparison, Answer answer) {
-    Priors priors = comparison.posterior().priors();
     String plan = answer.first().plan().name();
     return Sensitivity.of(comparison, answer.first(), answer.day()).stream()
         .filter(s -> s.index().tells() && s.index().share() >= MATTERS)
@@ -85,7 +83,7 @@ final class AnswerDrivers {
         .limit(MOST_UNKNOWNS)
         .map(
             s ->
-                UnknownWords.of(s.unknown(), priors).name()
+                UnknownWords.of(s.unknown().unknown()).name()
                     + ": accounts for about "
                     + Digits.percent(s.index().share())
                     + " of how far the colonies that fit the washes differ in mites per 100 bees on"

@@ -55,7 +55,7 @@ public final class SensitivityPicture {
 
   private static SensitivityBars.Index index(Sensitivity s, Comparison comparison) {
     return new SensitivityBars.Index(
-        UnknownWords.of(s.unknown(), comparison.posterior().priors()).name(),
+        UnknownWords.of(s.unknown().unknown()).name(),
         s.index().share(),
         new Range(s.index().range().low(), s.index().range().high()));
   }

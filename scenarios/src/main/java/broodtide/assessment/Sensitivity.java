@@ -28,13 +28,11 @@ public record Sensitivity(UnknownSummary unknown, FirstOrderIndex index) {
    * @param day the day on which its infestation is looked at
    */
   public static List<Sensitivity> of(Comparison comparison, PlanRun run, LocalDate day) {
-    double[][] z = comparison.posterior().sample().z();
     double[] forecast =
         Arrays.stream(run.infestation(day)).map(v -> StrictMath.log(Math.max(ALIKE, v))).toArray();
     List<Sensitivity> out = new ArrayList<>();
     for (UnknownSummary unknown : comparison.posterior().summaries()) {
-      int column = out.size();
-      double[] draws = Arrays.stream(z).mapToDouble(member -> member[column]).toArray();
+      double[] draws = comparison.posterior().draws(unknown);
       out.add(new Sensitivity(unknown, FirstOrderIndex.of(draws, forecast)));
     }
     return out;

@@ -10,8 +10,10 @@ import broodtide.engine.Quantity;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
+import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.fit.Unknown;
 import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -142,7 +144,8 @@ public record TreatmentCheck(
             taken(with.values(Quantity.MITES, day), untreated),
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
-            chanceWorked(posterior.members(), treated.priors().success().median()),
+            chanceWorked(
+                posterior.members(), treated.priors().of(Unknown.EFFICACY_FACTOR).median()),
             Optional.empty());
     return check.verdict() == Verdict.CANNOT_TELL
             && check.chanceWorked() > 0
@@ -227,16 +230,8 @@ public record TreatmentCheck(
   private static ColonyCase upTo(ColonyCase c, Wash last, Control treatment) {
     List<Wash> washes = c.washes().stream().filter(w -> !w.date().isAfter(last.date())).toList();
     Priors p = c.priors();
-    Priors open =
-        new Priors(
-            p.infestation(),
-            p.vigour(),
-            p.strength(),
-            p.startSize(),
-            p.immigration(),
-            p.dispersion(),
-            p.success().with(p.success().median(), OPEN),
-            p.infectivity());
+    Prior efficacy = p.of(Unknown.EFFICACY_FACTOR);
+    Priors open = p.with(Unknown.EFFICACY_FACTOR, efficacy.with(efficacy.median(), OPEN));
     List<Control> begun =
         c.given().stream()
             .filter(g -> !g.from().isAfter(last.date()))

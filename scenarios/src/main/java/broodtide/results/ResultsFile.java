@@ -121,7 +121,12 @@ public final class ResultsFile {
     for (Sensitivity matters : Sensitivity.of(comparison, answer.first(), answer.day())) {
       UnknownSummary s = matters.unknown();
       ObjectNode u = into.addObject();
-      u.put("what", s.prior().is());
+      u.put("id", s.unknown().id());
+      if (s.course() >= 0) {
+        u.put("course", s.course());
+      }
+      u.put("unit", s.unknown().unit().word());
+      u.put("what", s.prior().meaning());
       u.put("priorMedian", six(s.prior().median()));
       u.put("median", six(s.median()));
       u.put("q05", six(s.low()));

@@ -11,6 +11,7 @@ import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
+import broodtide.fit.Unknown;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,10 +48,10 @@ final class DrawnColonies {
     Priors priors = Priors.defaults();
     members = new ArrayList<>();
     for (int i = 0; i < number; i++) {
-      double strength = priors.strength().at(chance.nextGaussian());
-      double size = strength * priors.startSize().at(chance.nextGaussian());
-      double vigour = priors.vigour().at(chance.nextGaussian());
-      double infectivity = priors.infectivity().at(chance.nextGaussian());
+      double strength = priors.of(Unknown.LAYING_FACTOR).at(chance.nextGaussian());
+      double size = strength * priors.of(Unknown.START_SIZE).at(chance.nextGaussian());
+      double vigour = priors.of(Unknown.REPRODUCTION_FACTOR).at(chance.nextGaussian());
+      double infectivity = priors.of(Unknown.INFECTIVITY).at(chance.nextGaussian());
       double infestation = median * Math.exp(logSd * chance.nextGaussian());
       members.add(
           new SimulatedColony(
