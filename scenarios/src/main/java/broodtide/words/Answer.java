@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The answer to "what happens, and what could be done?" for one colony, in sentences.
@@ -27,6 +28,9 @@ public record Answer(Comparison comparison) {
    * Chances below this are not spoken of: an ensemble of a few thousand cannot tell them from 0.
    */
   private static final double WORTH_SAYING = 0.005;
+
+  /** Mites still to come in are spoken of where without them there would be fewer than this. */
+  private static final double ARRIVALS_TELL = 0.95;
 
   /**
    * {@return the day that the answer speaks of: when the winter bees have been raised, or the last
@@ -87,6 +91,7 @@ public record Answer(Comparison comparison) {
     if (comparison.colony().hasThreshold() && threshold().isEmpty()) {
       out.add(noneThen());
     }
+    arrivals().ifPresent(out::add);
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
     double dead = first().shareLost(day());
@@ -119,6 +124,22 @@ public record Answer(Comparison comparison) {
               + ".");
     }
     return out;
+  }
+
+  /** What may still come in from other colonies, of which the washes so far know nothing. */
+  private Optional<String> arrivals() {
+    if (!waits(first()) || first().shareLost(day()) > 0.5) {
+      return Optional.empty();
+    }
+    double all = on(first()).median();
+    OptionalDouble without = comparison.withoutArrivals(day());
+    return without.isPresent() && without.getAsDouble() < ARRIVALS_TELL * all
+        ? Optional.of(
+            "Mites that may still come in from other colonies are in this, and washes so far do not"
+                + " tell of them; without them expect "
+                + about(without.getAsDouble())
+                + ".")
+        : Optional.empty();
   }
 
   /** How likely the loss of the colony is after the {@link #day}, when there is more to say. */
