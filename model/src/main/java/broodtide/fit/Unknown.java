@@ -106,12 +106,11 @@ public enum Unknown {
       new Prior(
           "factor on the hazards of a miticide",
           1.0,
-          0.65,
+          1,
           5,
           Tag.DERIVED,
-          "formic trials, 73 +- 12 %, 49 +- 15 % and 81 +- 16 %, Pietropaoli & Formato 2022, as"
-              + " hazards -log(1 - efficacy): their logarithms spread by 0.47 between the three"
-              + " and by 0.46 within each"),
+          "its log sd counts in the spread of the substance, between trials and between colonies"
+              + " of a trial together, as its trials show it"),
       (colony, value) -> colony.efficacy.add(value)) {
     @Override
     public boolean ofCourse() {

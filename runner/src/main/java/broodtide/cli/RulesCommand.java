@@ -13,7 +13,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.RulePicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
@@ -144,7 +144,7 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private void play(
-      ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, DecisionCommandRun out) {
+      ColonyCase c, List<Rule> played, Workers workers, ResultsFile file, DecisionCommandRun out) {
     LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
     LocalDate last = to == null ? usualLast(c, first) : to;
     WashRound round = WashRound.usual(first, last, every, bees);
@@ -165,7 +165,11 @@ final class RulesCommand implements Callable<Integer> {
             .results()
             .forEach(r -> drawn.add(0, r));
       }
-      out.draw(c, RulePicture.of(trial, drawn));
+      out.draw(
+          c,
+          RulePicture.of(trial, drawn),
+          "Further down is better, further left is less treating. On the line stand the rules that"
+              + " no other betters in both.");
     }
   }
 
@@ -183,7 +187,7 @@ final class RulesCommand implements Callable<Integer> {
     trial.results().stream()
         .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
         .ifPresent(best -> out.say(sentence(best, trial.results())));
-    out.show(table(trial));
+    out.show(table(trial), "Each rule, per colony and season.");
     ColonyCase c = trial.colony();
     List<LocalDate> days = trial.days();
     out.mention(

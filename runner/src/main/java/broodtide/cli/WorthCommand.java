@@ -15,7 +15,7 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
 import broodtide.report.WashWorthPicture;
 import broodtide.report.WindowPicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
@@ -128,7 +128,7 @@ final class WorthCommand implements Callable<Integer> {
       Outcome judged,
       double each,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
     SeasonPosterior posterior = out.posterior(c, workers);
     List<Plan> today = UsualPlans.of(c, control);
@@ -166,7 +166,11 @@ final class WorthCommand implements Callable<Integer> {
         .ifPresent(
             best -> {
               say(best, worth, out);
-              out.draw(c, WashWorthPicture.of(best, worth));
+              out.draw(
+                  c,
+                  WashWorthPicture.of(best, worth),
+                  "Above the line of 0 washing again is better than deciding today. Below: what to"
+                      + " do at each count.");
             });
   }
 
@@ -223,7 +227,7 @@ final class WorthCommand implements Callable<Integer> {
               WindowPicture.signed(o, -w.delay()),
               WindowPicture.signed(o, w.today() - w.knowing()));
     }
-    out.show(table);
+    out.show(table, "What each wash gains over deciding today.");
     out.mention(
         "Gain over deciding today, in "
             + o.title()

@@ -77,7 +77,7 @@ final class AnswerDrivers {
 
   private static List<String> unknowns(Comparison comparison, Answer answer) {
     String plan = answer.first().plan().name();
-    return Sensitivity.of(comparison, answer.first(), answer.day()).stream()
+    return comparison.sensitivity().stream()
         .filter(s -> s.index().tells() && s.index().share() >= MATTERS)
         .sorted(Comparator.comparingDouble((Sensitivity s) -> s.index().share()).reversed())
         .limit(MOST_UNKNOWNS)

@@ -26,7 +26,7 @@ public final class SensitivityPicture {
   public static Optional<Figure> of(Comparison comparison) {
     Answer answer = new Answer(comparison);
     List<SensitivityBars.Index> indices =
-        Sensitivity.of(comparison, answer.first(), answer.day()).stream()
+        comparison.sensitivity().stream()
             .filter(s -> s.unknown().prior().logSd() > 0)
             .map(s -> index(s, comparison))
             .toList();

@@ -81,6 +81,7 @@ public final class ColonyCases {
     LocalDate wanted = horizon.of(stages, now);
     checkUntil(UNTIL, wanted, now);
     LocalDate until = stages.believedUntil(now, wanted);
+    WinterAhead winter = WinterAhead.of(place.model(), now);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
         (colony, taken) -> {
@@ -99,7 +100,8 @@ public final class ColonyCases {
                   taken,
                   done,
                   place.thresholds(),
-                  Priors.defaults()));
+                  Priors.defaults(),
+                  winter));
         });
     return List.copyOf(cases);
   }

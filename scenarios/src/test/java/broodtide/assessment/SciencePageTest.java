@@ -56,7 +56,9 @@ class SciencePageTest {
         "checks of controls",
         DroneCombTrialsTest.checks(),
         OxalicWithBroodTest.checks(),
-        CagingWithOxalicTest.checks());
+        CagingWithOxalicTest.checks(),
+        TreatmentOrderTest.checks(),
+        WarmthOfTrialsTest.checks());
   }
 
   @Test
