@@ -299,6 +299,15 @@ public final class ColonyCase {
   }
 
   /**
+   * {@return the same colony at other rates}
+   *
+   * @param other rates and place
+   */
+  ColonyCase with(ColonyModel other) {
+    return new ColonyCase(colony, other, start, now, until, washes, given, thresholds, priors);
+  }
+
+  /**
    * {@return the same colony looked at up to another day}
    *
    * @param day the new last day, after the day of decision

@@ -77,8 +77,10 @@ public final class ColonyCases {
       Optional<LocalDate> decisionDate,
       Horizon horizon) {
     LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, given));
-    LocalDate until = horizon.of(new YearStages(place.model().climate()), now);
-    checkUntil(UNTIL, until, now);
+    YearStages stages = new YearStages(place.model().climate());
+    LocalDate wanted = horizon.of(stages, now);
+    checkUntil(UNTIL, wanted, now);
+    LocalDate until = stages.believedUntil(now, wanted);
     WinterAhead winter = WinterAhead.of(place.model(), now);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
@@ -193,8 +195,9 @@ public final class ColonyCases {
       }
       checkPast(colony, now, taken, given);
     }
-    LocalDate end = until.orElse(study.until());
-    checkUntil(until.isPresent() ? UNTIL : "\"until\" of the study", end, now);
+    LocalDate wanted = until.orElse(study.until());
+    checkUntil(until.isPresent() ? UNTIL : "\"until\" of the study", wanted, now);
+    LocalDate end = new YearStages(place.model().climate()).believedUntil(now, wanted);
     return new ColonyCase(
         colony,
         place.model(),

@@ -2,16 +2,22 @@ package broodtide.assessment;
 
 import broodtide.control.Control;
 import broodtide.control.Plan;
+import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
 import broodtide.measure.Unworkable;
+import broodtide.mite.Immigration;
+import broodtide.season.YearSpan;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
@@ -21,6 +27,9 @@ import java.util.Optional;
  * first asked for. Threads may share a comparison as far as they may share its {@link PlanRun}s.
  */
 public final class Comparison {
+  /** Simulated colonies for a figure that is spoken of and not written. */
+  private static final int SPOKEN_OF = 256;
+
   private final ColonyCase colony;
   private final SeasonPosterior posterior;
   private final List<PlanRun> runs;
@@ -158,6 +167,43 @@ public final class Comparison {
         .filter(r -> r.plan().controls().isEmpty())
         .findFirst()
         .orElseGet(() -> runs.get(0));
+  }
+
+  /**
+   * {@return median mites per 100 bees on a day if one waited and no mite came in from other
+   * colonies from the decision on; empty where none comes in by then, and where the days of the
+   * case span a year or more} Worked out with some of the simulated colonies, since it is only
+   * spoken of.
+   *
+   * @param day a day of the case, after the decision
+   */
+  public OptionalDouble withoutArrivals(LocalDate day) {
+    Immigration usual = colony.model().immigration();
+    boolean some = colony.now().datesUntil(day).anyMatch(d -> usual.on(d) > 0);
+    if (!some || !colony.until().isBefore(colony.start().plusYears(1))) {
+      return OptionalDouble.empty();
+    }
+    List<Immigration.Window> past =
+        colony
+            .start()
+            .datesUntil(colony.now())
+            .filter(d -> usual.on(d) > 0)
+            .map(d -> new Immigration.Window(oneDay(d), usual.on(d)))
+            .toList();
+    ColonyCase quiet = colony.with(colony.model().with(new Immigration(past)));
+    Plan wait = Plan.waiting("no mites from outside");
+    try (Workers workers = new Workers(1)) {
+      EnsembleRun run =
+          posterior
+              .thinned(SPOKEN_OF)
+              .run(quiet.season(wait), PlanRun.KEPT, workers, Progress.NONE);
+      return OptionalDouble.of(
+          new PlanRun(quiet, wait, run, List.of()).on(Quantity.INFESTATION, day).median());
+    }
+  }
+
+  private static YearSpan oneDay(LocalDate day) {
+    return new YearSpan(MonthDay.from(day), MonthDay.from(day));
   }
 
   /**

@@ -46,7 +46,7 @@ public final class PlanRun {
   private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
-  private final Lazy<int[]> daysToThreshold = new Lazy<>(this::findDaysToThreshold);
+  private final Lazy<CrossingDays> crossing = new Lazy<>(this::findCrossing);
   private final Lazy<double[]> winterBrood = new Lazy<>(this::findWinterBrood);
   private final Lazy<PlanSummary> summary = new Lazy<>(() -> PlanSummary.of(this));
   private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed =
@@ -242,6 +242,23 @@ public final class PlanRun {
   }
 
   /**
+   * {@return the chance of loss by a day in yards and winters of different luck; what is not known
+   * of the colony itself is averaged over in each} Colonies of one yard share its luck, so their
+   * losses must not be added up as if each stood alone.
+   *
+   * @param day a day of the run, not before the last wash
+   */
+  public QuantileSummary lossByYard(LocalDate day) {
+    LocalDate from = knownAlive();
+    return YardLuck.losses(
+        Survival.in(colony.model()),
+        run.values(Quantity.ADULTS, from),
+        run.least(Quantity.ADULTS, from, day),
+        from,
+        day);
+  }
+
+  /**
    * {@return the loss of each member as in {@link #lost}: by the low in spring, or by the last day
    * of a run that does not reach it}
    */
@@ -326,29 +343,28 @@ public final class PlanRun {
     return colony.start().plusDays(best);
   }
 
-  /**
-   * {@return days from now until a member first stands over the threshold of the day; -1 when it
-   * never does}
-   */
-  public int[] daysToThreshold() {
-    return daysToThreshold.get().clone();
+  /** {@return when the colony, while it lives, first stands over the threshold of the day} */
+  public CrossingDays crossing() {
+    return crossing.get();
   }
 
-  private int[] findDaysToThreshold() {
-    int[] out = new int[run.members()];
-    Arrays.fill(out, -1);
+  private CrossingDays findCrossing() {
+    int[] days = new int[run.members()];
+    double[] weights = new double[days.length];
+    Arrays.fill(days, -1);
     YearStages stages = colony.stages();
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       LocalDate date = colony.start().plusDays(day);
       double threshold =
           stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
-      for (int m = 0; m < out.length; m++) {
-        if (out[m] < 0 && Decision.over(infestation(day, m), threshold)) {
-          out[m] = day - nowIndex();
+      for (int m = 0; m < days.length; m++) {
+        if (days[m] < 0 && Decision.over(infestation(day, m), threshold)) {
+          days[m] = day - nowIndex();
+          weights[m] = alive.get()[day][m] / standing();
         }
       }
     }
-    return out;
+    return new CrossingDays(colony.now(), days, weights);
   }
 
   /**

@@ -84,9 +84,7 @@ final class EfficacyForm {
           "treated colonies; 8 are taken when left out");
   private static final Field<Double> HIGH =
       Field.optional(
-          "high",
-          NumberForm.of(-60, 60, "degrees Celsius"),
-          "mean daily high over the treatment");
+          "high", NumberForm.of(-60, 60, "degrees Celsius"), "mean daily high over the treatment");
   private static final Field<Boolean> POOLED =
       Field.optional(
           "pooled",
@@ -131,11 +129,7 @@ final class EfficacyForm {
           List.of(SHARE, WHERE, TAG, SOURCE, TRIALS),
           in ->
               new Efficacy(
-                  in.need(SHARE),
-                  in.need(WHERE),
-                  in.need(TAG),
-                  in.need(SOURCE),
-                  in.need(TRIALS)),
+                  in.need(SHARE), in.need(WHERE), in.need(TAG), in.need(SOURCE), in.need(TRIALS)),
           (e, out) -> {
             out.put(SHARE, e.share());
             out.put(WHERE, e.setting());

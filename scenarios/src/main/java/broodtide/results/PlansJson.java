@@ -6,9 +6,9 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.CrossingDays;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanDay;
-import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
 import broodtide.assessment.Sensitivity;
@@ -103,12 +103,11 @@ final class PlansJson {
     band(node.putObject("infestationAtEnd"), run.on(Quantity.INFESTATION, c.until()));
     band(node.putObject("peakInfestation"), run.peaks());
     node.put("peakDay", run.peakDay().toString());
-    int[] toThreshold = run.daysToThreshold();
+    CrossingDays crossing = run.crossing();
     node.put("chanceDiedOut", six(run.shareLost(c.until())));
-    node.put("chanceOverThreshold", c.hasThreshold() ? six(PlanFigures.share(toThreshold)) : null);
-    PlanFigures.medianDay(toThreshold, c.now())
-        .ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
-    dayOverThreshold(node.putObject("dayOverThreshold"), toThreshold, c);
+    node.put("chanceOverThreshold", c.hasThreshold() ? six(crossing.share()) : null);
+    crossing.medianDay().ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
+    dayOverThreshold(node.putObject("dayOverThreshold"), crossing);
     run.springLow()
         .ifPresent(
             low -> {
@@ -116,6 +115,7 @@ final class PlansJson {
               winter.put("springLow", low.day().toString());
               band(winter.putObject("chanceLost"), QuantileSummary.of(run.winterLosses(low)));
               winter.put("meanChanceLost", six(run.shareLost(low.day())));
+              band(winter.putObject("chanceLostByYard"), run.lossByYard(low.day()));
               band(winter.putObject("soundWinterBees"), run.on(Quantity.WINTER_BEES, low.day()));
             });
     difference(
@@ -147,15 +147,11 @@ final class PlansJson {
   }
 
   /** Days by which shares of all colonies have passed the threshold; null where they never do. */
-  private static void dayOverThreshold(ObjectNode node, int[] toThreshold, ColonyCase c) {
+  private static void dayOverThreshold(ObjectNode node, CrossingDays crossing) {
     double[] shares = {0.05, 0.25, 0.5, 0.75, 0.95};
     String[] names = {"q05", "q25", "median", "q75", "q95"};
     for (int i = 0; i < shares.length; i++) {
-      node.put(
-          names[i],
-          PlanFigures.dayFor(toThreshold, c.now(), shares[i])
-              .map(LocalDate::toString)
-              .orElse(null));
+      node.put(names[i], crossing.dayFor(shares[i]).map(LocalDate::toString).orElse(null));
     }
   }
 }

@@ -6,8 +6,8 @@ import broodtide.catalog.Assumptions;
 import broodtide.catalog.Surroundings;
 import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
-import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
@@ -15,6 +15,7 @@ import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -39,24 +40,42 @@ class CountsOfZeroTest {
     assertThat(before).isLessThan(0.25);
   }
 
+  /** What may still come in is told apart: without it there would be fewer in autumn. */
+  @Test
+  void whatMayStillComeInIsToldApart() {
+    LocalDate autumn = LocalDate.of(2025, 10, 5);
+    Comparison sparse = play(colony("temperate", WASHES, Surroundings.SPARSE).until(autumn));
+    double all = sparse.runs().get(0).on(Quantity.INFESTATION, autumn).median();
+    assertThat(sparse.withoutArrivals(autumn).orElseThrow()).isBetween(0.1 * all, 0.95 * all);
+    Comparison alone = play(colony("temperate", WASHES, Surroundings.ISOLATED).until(autumn));
+    assertThat(alone.withoutArrivals(autumn)).isEmpty();
+  }
+
   private static double chanceOver(String climate, List<Wash> washes) {
-    ColonyCase c =
-        new ColonyCase(
-            "A",
-            Shipped.model(climate).with(Surroundings.SPARSE.immigration(Assumptions.usual())),
-            washes.get(0).date(),
-            TODAY,
-            TODAY.plusDays(1),
-            washes,
-            List.of(),
-            ThresholdLibrary.shipped("kulhanek-2021"),
-            Priors.defaults());
-    Plan wait = Plan.waiting("wait");
+    return play(colony(climate, washes, Surroundings.SPARSE))
+        .runs()
+        .get(0)
+        .chanceOver(THRESHOLD, TODAY);
+  }
+
+  private static Comparison play(ColonyCase c) {
     try (Workers workers = new Workers(2)) {
-      EnsembleRun run =
-          c.posterior(new SeasonPosterior.SamplerSettings(1024, 3, 1), workers, Progress.NONE)
-              .run(c.season(wait), PlanRun.KEPT, workers, Progress.NONE);
-      return new PlanRun(c, wait, run, List.of()).chanceOver(THRESHOLD, TODAY);
+      SeasonPosterior posterior =
+          c.posterior(new SeasonPosterior.SamplerSettings(1024, 3, 1), workers, Progress.NONE);
+      return Comparison.of(c, posterior, List.of(Plan.waiting("wait")), workers, Progress.NONE);
     }
+  }
+
+  private static ColonyCase colony(String climate, List<Wash> washes, Surroundings around) {
+    return new ColonyCase(
+        "A",
+        Shipped.model(climate).with(around.immigration(Assumptions.usual())),
+        washes.get(0).date(),
+        TODAY,
+        TODAY.plusDays(1),
+        washes,
+        List.of(),
+        ThresholdLibrary.shipped("kulhanek-2021"),
+        Priors.defaults());
   }
 }

@@ -14,7 +14,6 @@ import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.fit.Unknown;
 import broodtide.pages.Check;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
