@@ -6,12 +6,14 @@ import broodtide.assessment.Horizon;
 import broodtide.assessment.Place;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
+import broodtide.catalog.ResistantMites;
 import broodtide.catalog.Surroundings;
 import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.measure.OutOfRange;
 import broodtide.season.Climate;
+import broodtide.study.HighsFile;
 import broodtide.study.LookalikeNames;
 import broodtide.study.Studies;
 import broodtide.study.Study;
@@ -86,7 +88,7 @@ final class CaseReader {
             options.decideOn == null
                 ? "the day after the newest wash or treatment; --decide-on changes it."
                 : "as --decide-on says."));
-    return new Cases(cases, Optional.empty(), notes);
+    return new Cases(resisting(cases), Optional.empty(), notes);
   }
 
   /**
@@ -115,7 +117,7 @@ final class CaseReader {
                 cases.addAll(
                     ColonyCases.ofWashes(
                         place, Map.of(colony, taken), given, Optional.empty(), until(horizon))));
-    return new Cases(cases, Optional.empty(), notes);
+    return new Cases(resisting(cases), Optional.empty(), notes);
   }
 
   private static String decided(LocalDate now, String why) {
@@ -153,8 +155,40 @@ final class CaseReader {
 
   /** With the beekeeper's own dates in place of the climate's, where they are given. */
   private Place dated(Place place) {
-    return place.dated(
-        Optional.ofNullable(options.supers), Optional.ofNullable(options.winterBees));
+    Place dated =
+        place.dated(Optional.ofNullable(options.supers), Optional.ofNullable(options.winterBees));
+    if (options.highs == null) {
+      return dated;
+    }
+    String name = options.highs.toString();
+    LocalDate today = LocalDate.now(desk.clock());
+    HighsFile file =
+        UserFile.read(name, "the table of daily highs", in -> HighsFile.read(in, name, today));
+    notes.addAll(file.notes());
+    notes.add(
+        "Daily highs of "
+            + file.highs().byDay().size()
+            + " days are taken from "
+            + name
+            + ", the others from the climate.");
+    return dated.with(file.highs());
+  }
+
+  /** With the substances in mind that did badly here. */
+  private ColonyCase resisting(ColonyCase c) {
+    return options.resistant.isEmpty()
+        ? c
+        : c.with(ResistantMites.believed("--resistant", options.resistant, c.priors()));
+  }
+
+  private List<ColonyCase> resisting(List<ColonyCase> cases) {
+    if (!options.resistant.isEmpty()) {
+      notes.add(
+          "Taken to act as where mites resist: "
+              + String.join(", ", options.resistant)
+              + ", as --resistant says.");
+    }
+    return cases.stream().map(this::resisting).toList();
   }
 
   private Horizon until(Horizon usual) {
@@ -199,7 +233,7 @@ final class CaseReader {
     if (options.decideOn != null) {
       notes.add(decided(c.now(), "as --decide-on says."));
     }
-    return new Cases(List.of(c), Optional.of(study), notes);
+    return new Cases(resisting(List.of(c)), Optional.of(study), notes);
   }
 
   private Map<String, List<Wash>> studyWashes(Study study) {

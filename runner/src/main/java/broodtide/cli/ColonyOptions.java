@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.season.YearSpan;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -79,6 +80,23 @@ final class ColonyOptions {
       paramLabel = "FROM..TO",
       description = "When your winter bees are reared, like 08-15..09-30. Default: the climate's.")
   @Nullable YearSpan winterBees;
+
+  @Option(
+      names = "--highs",
+      paramLabel = "FILE",
+      description =
+          "Table of daily highs (CSV): date,high in degrees Celsius, recorded or forecast."
+              + " Default: the climate's usual ones.")
+  @Nullable Path highs;
+
+  @Option(
+      names = "--resistant",
+      paramLabel = "SUBSTANCE",
+      split = ",",
+      description =
+          "Active substances that did badly here, by comma; they are taken to act as in apiaries"
+              + " with resistant mites.")
+  List<String> resistant = List.of();
 
   @Option(
       names = "--until",

@@ -2,6 +2,7 @@ package broodtide.report;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.CourseEfficacy;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
 import broodtide.engine.Quantity;
@@ -9,13 +10,17 @@ import broodtide.engine.SpringLow;
 import broodtide.files.Csv;
 import broodtide.words.Answer;
 import broodtide.words.Digits;
+import broodtide.words.EfficacyWords;
 import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The outcomes of plans that tables show, in their order. */
@@ -42,7 +47,8 @@ final class PlanColumns {
         c.winterBrood(),
         c.better(),
         comparison.runs().get(0).springLow().map(c::wintering).orElseGet(c::lost),
-        c.work());
+        c.work(),
+        efficacy());
   }
 
   private PlanColumn infestation() {
@@ -226,6 +232,35 @@ final class PlanColumns {
             new PlanColumn.Figure("treatments", run -> Integer.toString(run.treatments())),
             new PlanColumn.Figure(
                 "days_treated_with_supers", run -> Integer.toString(run.daysTreatedWithSupers()))));
+  }
+
+  private static PlanColumn efficacy() {
+    return new PlanColumn(
+        "takes",
+        "Efficacy",
+        "Share of all mites that its miticides took where they were tried, in the middle and in"
+            + " nine colonies of ten.",
+        false,
+        run -> {
+          List<CourseEfficacy> all = EfficacyWords.of(run);
+          return all.isEmpty()
+              ? PlanColumn.Cell.NONE
+              : new PlanColumn.Cell(
+                  all.stream().map(EfficacyWords::middle).collect(Collectors.joining(", ")),
+                  all.stream().map(EfficacyWords::range).collect(Collectors.joining(", ")));
+        },
+        List.of(
+            new PlanColumn.Figure("efficacy", run -> least(run, CourseEfficacy::share)),
+            new PlanColumn.Figure("efficacy_q05", run -> least(run, CourseEfficacy::low)),
+            new PlanColumn.Figure("efficacy_q95", run -> least(run, CourseEfficacy::high))));
+  }
+
+  /** A figure of the miticide of a plan that takes least; blank when there is none. */
+  private static String least(PlanRun run, ToDoubleFunction<CourseEfficacy> figure) {
+    return EfficacyWords.of(run).stream()
+        .min(Comparator.comparingDouble(CourseEfficacy::share))
+        .map(e -> Csv.number(figure.applyAsDouble(e)))
+        .orElse("");
   }
 
   private QuantileSummary lessThanFirst(PlanRun run) {

@@ -1,13 +1,17 @@
 package broodtide.report;
 
 import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
 import broodtide.assessment.PlanRun;
 import broodtide.control.Control;
 import broodtide.terminal.Table;
+import broodtide.words.EfficacyWords;
 import broodtide.words.Plain;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Plans as a table for the terminal. */
 public final class PlanTerminalTable {
@@ -31,9 +35,11 @@ public final class PlanTerminalTable {
       }
     }
     Table table = Table.of(heads.toArray(Table.Column[]::new));
+    Set<String> level = level(comparison);
     for (PlanRun run : comparison.runs()) {
       List<String> cells = new ArrayList<>();
-      cells.add(run.plan().name());
+      String name = run.plan().name();
+      cells.add(level.contains(name) ? name + " =" : name);
       cells.add(begins(run));
       for (PlanColumn c : columns) {
         PlanColumn.Cell cell = c.cell().apply(run);
@@ -45,6 +51,16 @@ public final class PlanTerminalTable {
       table = table.row(cells.toArray(String[]::new));
     }
     return table;
+  }
+
+  /** Names of the plans that cannot be told apart; none when one is clearly the best. */
+  private static Set<String> level(Comparison comparison) {
+    Decision decision = comparison.decision();
+    Set<String> names = new HashSet<>(decision.tied());
+    if (!names.isEmpty()) {
+      decision.ranking().ifPresent(r -> names.add(r.best().plan().name()));
+    }
+    return names;
   }
 
   private static String begins(PlanRun run) {
@@ -69,6 +85,10 @@ public final class PlanTerminalTable {
         s.append(Character.toLowerCase(brief.charAt(0))).append(brief.substring(1)).append('.');
       }
     }
+    if (!level(comparison).isEmpty()) {
+      s.append(" =: these plans cannot be told apart.");
+    }
+    EfficacyWords.sentence(comparison).ifPresent(words -> s.append(' ').append(words));
     return s.toString();
   }
 }

@@ -5,6 +5,7 @@ import broodtide.catalog.Surroundings;
 import broodtide.engine.ColonyModel;
 import broodtide.mite.Immigration;
 import broodtide.season.Climate;
+import broodtide.season.DailyHighs;
 import broodtide.season.YearSpan;
 import broodtide.study.Study;
 import broodtide.wash.ThresholdSet;
@@ -58,6 +59,15 @@ public record Place(ColonyModel model, ThresholdSet thresholds) {
     Climate usual = model.climate();
     Climate own = usual.with(supers.orElse(usual.supers()), winterBees.orElse(usual.winterBees()));
     return new Place(model.with(own), thresholds);
+  }
+
+  /**
+   * {@return the same place with a beekeeper's own daily highs}
+   *
+   * @param highs recorded or forecast; on all other days the climate's hold
+   */
+  public Place with(DailyHighs highs) {
+    return new Place(model.with(model.climate().with(highs)), thresholds);
   }
 
   /**

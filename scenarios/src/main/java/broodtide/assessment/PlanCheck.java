@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlKind;
 import broodtide.colony.BroodTimes;
 import broodtide.control.Control;
@@ -8,7 +9,9 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.season.Climate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What stands against a plan in its calendar, in sentences. Nothing is changed silently. */
 public final class PlanCheck {
@@ -58,7 +61,39 @@ public final class PlanCheck {
                 + ": there is usually capped brood then, and the mites in it are not reached");
       }
     }
+    out.addAll(sameTwice(plan, whole));
     return out;
+  }
+
+  /** Where a plan uses the active substance that was used before it once more. */
+  private static List<String> sameTwice(Plan plan, Plan whole) {
+    List<String> out = new ArrayList<>();
+    List<MiticideCourse> inOrder =
+        whole.courses().stream().sorted(Comparator.comparing(MiticideCourse::from)).toList();
+    for (int i = 1; i < inOrder.size(); i++) {
+      MiticideCourse course = inOrder.get(i);
+      Optional<String> substance = substance(course);
+      if (plan.courses().contains(course)
+          && substance.isPresent()
+          && substance.equals(substance(inOrder.get(i - 1)))) {
+        out.add(
+            course.name()
+                + " from "
+                + course.from()
+                + ": "
+                + substance.get()
+                + " was used last, too; another substance in turn keeps mites that resist it from"
+                + " gaining (common practice)");
+      }
+    }
+    return out;
+  }
+
+  private static Optional<String> substance(MiticideCourse course) {
+    String name = course.substance().name();
+    return Catalog.CONTROLS.names().contains(name)
+        ? Catalog.control(name).substance()
+        : Optional.empty();
   }
 
   /** Whether a course is over before the brood that hides mites from it has emerged. */

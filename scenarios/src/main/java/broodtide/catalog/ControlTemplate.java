@@ -53,9 +53,15 @@ public record ControlTemplate(
    * @param tag how the figure is known
    * @param source where it comes from
    * @param trials the trials behind it, each with its source; none where it is one figure alone
+   * @param resistant what it does where mites resist it, as far as that is known
    */
   public record Efficacy(
-      double share, Setting setting, Tag tag, String source, List<EfficacyTrial> trials) {
+      double share,
+      Setting setting,
+      Tag tag,
+      String source,
+      List<EfficacyTrial> trials,
+      Optional<Resistance> resistant) {
     /** Copies the list. */
     public Efficacy {
       trials = List.copyOf(trials);
@@ -66,6 +72,16 @@ public record ControlTemplate(
       return trials.stream().anyMatch(EfficacyTrial::pooled)
           ? Optional.of(PooledEfficacy.of(trials))
           : Optional.empty();
+    }
+
+    /**
+     * {@return the share of one colony in one trial, so many standard deviations from the middle}
+     *
+     * @param deviations of trials and colonies together, any number
+     */
+    public double share(double deviations) {
+      double spread = Math.hypot(between(), PooledEfficacy.COLONIES);
+      return 1 / (1 + (1 / share - 1) * Math.exp(-deviations * spread));
     }
 
     /** {@return how far trials differ, in logits, as they show or as is usual} */

@@ -122,14 +122,44 @@ final class EfficacyForm {
           new ListForm<>(TRIAL, 0, 200),
           List.of(),
           "the trials behind it, each with its source");
+  private static final Field<Double> FACTOR =
+      Field.required(
+          "factor", NumberForm.of(1e-6, 1, "1"), "factor on its hazards that shows this share");
+  private static final Field<Double> LOG_SD =
+      Field.required(
+          "logSd",
+          NumberForm.of(0, 5, "1"),
+          "spread of that factor between such apiaries and their colonies");
+  private static final Field<Resistance> RESISTANT =
+      Field.optional(
+          "resistant",
+          new ObjectForm<>(
+              "resistant",
+              "what a miticide does where mites resist it",
+              List.of(SHARE, FACTOR, LOG_SD, SOURCE),
+              in ->
+                  new Resistance(
+                      in.need(SHARE), in.need(FACTOR), in.need(LOG_SD), in.need(SOURCE)),
+              (r, out) -> {
+                out.put(SHARE, r.share());
+                out.put(FACTOR, r.factor());
+                out.put(LOG_SD, r.logSd());
+                out.put(SOURCE, r.source());
+              }),
+          "what it does where mites resist it");
   static final ObjectForm<Efficacy> FORM =
       new ObjectForm<>(
           "efficacy",
           "what a trial or practice saw of a control",
-          List.of(SHARE, WHERE, TAG, SOURCE, TRIALS),
+          List.of(SHARE, WHERE, TAG, SOURCE, TRIALS, RESISTANT),
           in ->
               new Efficacy(
-                  in.need(SHARE), in.need(WHERE), in.need(TAG), in.need(SOURCE), in.need(TRIALS)),
+                  in.need(SHARE),
+                  in.need(WHERE),
+                  in.need(TAG),
+                  in.need(SOURCE),
+                  in.need(TRIALS),
+                  in.find(RESISTANT)),
           (e, out) -> {
             out.put(SHARE, e.share());
             out.put(WHERE, e.setting());
@@ -138,6 +168,7 @@ final class EfficacyForm {
             if (!e.trials().isEmpty()) {
               out.put(TRIALS, e.trials());
             }
+            e.resistant().ifPresent(r -> out.put(RESISTANT, r));
           });
 
   private EfficacyForm() {}

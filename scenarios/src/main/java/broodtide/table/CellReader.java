@@ -103,6 +103,24 @@ public final class CellReader {
     return OptionalDouble.empty();
   }
 
+  /**
+   * A number of either sign, decimal point or comma; empty when the cell is blank or cannot be
+   * read.
+   */
+  public OptionalDouble signed(int line, String[] row, String column) {
+    String text = text(row, column).replace('\u2212', '-');
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String digits = text.startsWith("-") ? text.substring(1) : text;
+    if (DECIMAL.matcher(digits).matches()) {
+      double size = Double.parseDouble(digits.replace(',', '.'));
+      return OptionalDouble.of(text.startsWith("-") ? -size : size);
+    }
+    fault(line, row, column, "allowed is a number, such as 21.5 or -3");
+    return OptionalDouble.empty();
+  }
+
   /** A word as names are written: lower case with hyphens. */
   public static String word(String text) {
     return text.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
