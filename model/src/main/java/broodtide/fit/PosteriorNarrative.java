@@ -12,19 +12,10 @@ public final class PosteriorNarrative {
 
   private static final double MUCH = 0.5;
 
-  private static final List<String> NAMES =
-      List.of(
-          "mites per 100 bees at the start",
-          "how fast the mites breed",
-          "how much the queen lays",
-          "how many bees the colony had at the start for such a queen",
-          "mites from outside",
-          "how far washes scatter");
-
   private PosteriorNarrative() {}
 
   /** One unknown by its name. */
-  private record Named(String name, Unit unit, UnknownSummary summary) {
+  private record Named(String name, UnknownSummary summary) {
     boolean known() {
       return summary.prior().logSd() == 0;
     }
@@ -32,19 +23,12 @@ public final class PosteriorNarrative {
     String band() {
       String low = two(summary.low());
       String high = two(summary.high());
-      return switch (unit) {
+      return switch (summary.unknown().unit()) {
         case PER_HUNDRED -> name + " (" + low + " to " + high + ")";
         case FACTOR -> name + " (" + low + " to " + high + " times the usual)";
-        case NONE -> name;
+        case SIZE, SHARE -> name;
       };
     }
-  }
-
-  /** How to write an unknown's band. */
-  private enum Unit {
-    PER_HUNDRED,
-    FACTOR,
-    NONE
   }
 
   /**
@@ -86,18 +70,26 @@ public final class PosteriorNarrative {
   }
 
   private static List<Named> named(SeasonPosterior posterior) {
-    List<UnknownSummary> all = posterior.summaries();
-    List<Named> out = new ArrayList<>();
-    for (int i = 0; i < NAMES.size(); i++) {
-      Unit unit = i == 0 ? Unit.PER_HUNDRED : i == NAMES.size() - 1 ? Unit.NONE : Unit.FACTOR;
-      out.add(new Named(NAMES.get(i), unit, all.get(i)));
-    }
-    int next = NAMES.size();
-    for (MiticideCourse course : posterior.past().plan().courses()) {
-      String name = "how well \"" + course.name() + "\" of " + course.from() + " worked";
-      out.add(new Named(name, Unit.FACTOR, all.get(next++)));
-    }
-    return out;
+    List<MiticideCourse> courses = posterior.past().plan().courses();
+    return posterior.summaries().stream()
+        .map(summary -> new Named(name(summary, courses), summary))
+        .toList();
+  }
+
+  private static String name(UnknownSummary summary, List<MiticideCourse> courses) {
+    return switch (summary.unknown()) {
+      case INFESTATION -> "mites per 100 bees at the start";
+      case REPRODUCTION_FACTOR -> "how fast the mites breed";
+      case LAYING_FACTOR -> "how much the queen lays";
+      case START_SIZE -> "how many bees the colony had at the start for such a queen";
+      case REINVASION -> "mites from outside";
+      case OVERDISPERSION -> "how far washes scatter";
+      case EFFICACY_FACTOR -> {
+        MiticideCourse course = courses.get(summary.course());
+        yield "how well \"" + course.name() + "\" of " + course.from() + " worked";
+      }
+      case INFECTIVITY -> "how many mites carry virus";
+    };
   }
 
   private static void add(List<String> out, String before, List<String> items, String after) {

@@ -8,7 +8,7 @@ import org.apache.commons.math3.util.FastMath;
  * What is believed of one unknown before any wash: its logarithm, or the logit of a share, is
  * normal.
  *
- * @param is what it is
+ * @param meaning what it is
  * @param median median, above 0
  * @param logSd standard deviation of its logarithm or logit, 0 (known) to 5
  * @param most largest value passed on to the model; smaller draws stay as they are
@@ -17,7 +17,7 @@ import org.apache.commons.math3.util.FastMath;
  * @param source where it comes from, or why it was chosen
  */
 public record Prior(
-    String is, double median, double logSd, double most, Scale scale, Tag tag, String source) {
+    String meaning, double median, double logSd, double most, Scale scale, Tag tag, String source) {
   /** On what scale an unknown is normal. */
   public enum Scale {
     /** The logarithm of a factor or count. */
@@ -35,15 +35,15 @@ public record Prior(
   /**
    * A lognormal.
    *
-   * @param is what it is
+   * @param meaning what it is
    * @param median median, above 0
    * @param logSd standard deviation of its logarithm, 0 (known) to 5
    * @param most largest value passed on to the model
    * @param tag how it is known
    * @param source where it comes from, or why it was chosen
    */
-  public Prior(String is, double median, double logSd, double most, Tag tag, String source) {
-    this(is, median, logSd, most, Scale.LOG, tag, source);
+  public Prior(String meaning, double median, double logSd, double most, Tag tag, String source) {
+    this(meaning, median, logSd, most, Scale.LOG, tag, source);
   }
 
   /**
@@ -62,6 +62,6 @@ public record Prior(
    * @param newLogSd standard deviation of the logarithm or logit, 0 to 5
    */
   public Prior with(double newMedian, double newLogSd) {
-    return new Prior(is, newMedian, newLogSd, most, scale, tag, source);
+    return new Prior(meaning, newMedian, newLogSd, most, scale, tag, source);
   }
 }

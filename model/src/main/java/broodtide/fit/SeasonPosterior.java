@@ -23,7 +23,7 @@ import java.util.Set;
  */
 public final class SeasonPosterior {
   /** Most miticide courses whose success can be estimated besides the common unknowns. */
-  public static final int MOST_COURSES = TemperedSampler.MOST_DIMENSIONS - Priors.COMMON - 1;
+  public static final int MOST_COURSES = ParticleLayout.courses(TemperedSampler.MOST_DIMENSIONS);
 
   private final Scenario past;
   private final StandardColony start;
@@ -43,7 +43,7 @@ public final class SeasonPosterior {
     this.priors = priors;
     this.washes = washes;
     this.sample = sample;
-    this.members = Arrays.stream(sample.z()).map(priors::member).toList();
+    this.members = Arrays.stream(sample.z()).map(z -> priors.draw(z).colony()).toList();
   }
 
   /**
@@ -110,7 +110,7 @@ public final class SeasonPosterior {
     return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample);
   }
 
-  private static int courses(Scenario scenario) {
+  static int courses(Scenario scenario) {
     return scenario.plan().courses().size();
   }
 
@@ -137,7 +137,7 @@ public final class SeasonPosterior {
   public double[] dispersions() {
     double[] out = new double[members.size()];
     for (int i = 0; i < out.length; i++) {
-      out[i] = priors.dispersion(sample.z()[i]);
+      out[i] = priors.draw(sample.z()[i]).overdispersion;
     }
     return out;
   }
@@ -189,15 +189,30 @@ public final class SeasonPosterior {
 
   /**
    * {@return what is left unknown of each unknown that washes can teach, in the order of {@link
-   * Priors#unknowns}} Infectivity, the last, is not among them: what washes say of it is nothing.
+   * Unknown}} Infectivity is not among them: what washes say of it is nothing.
    */
   public List<UnknownSummary> summaries() {
-    List<Prior> unknowns = priors.unknowns(courses(past));
+    List<ParticleLayout.Place> places = ParticleLayout.of(courses(past)).places();
     List<UnknownSummary> out = new ArrayList<>();
-    for (int d = 0; d < unknowns.size() - 1; d++) {
-      out.add(UnknownSummary.of(unknowns.get(d), column(d)));
+    for (int d = 0; d < places.size(); d++) {
+      ParticleLayout.Place place = places.get(d);
+      if (place.unknown().taught()) {
+        out.add(UnknownSummary.of(place, priors.of(place.unknown()), column(d)));
+      }
     }
     return out;
+  }
+
+  /**
+   * {@return the draws of an unknown in standard normal units, one per colony}
+   *
+   * @param summary one of {@link #summaries}
+   */
+  public double[] draws(UnknownSummary summary) {
+    return column(
+        ParticleLayout.of(courses(past))
+            .places()
+            .indexOf(new ParticleLayout.Place(summary.unknown(), summary.course())));
   }
 
   private double[] column(int d) {
@@ -269,7 +284,7 @@ public final class SeasonPosterior {
       SimulatedColony m = members.get(i);
       List<Double> success = new ArrayList<>(m.success());
       for (double[] course : luck) {
-        success.add(priors.success().at(course[i]));
+        success.add(priors.of(Unknown.EFFICACY_FACTOR).at(course[i]));
       }
       out.add(m.with(success));
     }

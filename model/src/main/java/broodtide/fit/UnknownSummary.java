@@ -6,6 +6,9 @@ import java.util.Arrays;
 /**
  * What the washes left unknown of one unknown.
  *
+ * @param unknown the unknown
+ * @param course number of the miticide course that it belongs to from 0 in the order of the plan,
+ *     or -1 when it is the colony's
  * @param prior what was believed before
  * @param median median after
  * @param low lower end of the 90 % band
@@ -14,13 +17,21 @@ import java.util.Arrays;
  *     0 they said nothing, near 1 they settled it; below 0 they widened it
  */
 public record UnknownSummary(
-    Prior prior, double median, double low, double high, double shrinkage) {
-  static UnknownSummary of(Prior prior, double[] z) {
+    Unknown unknown,
+    int course,
+    Prior prior,
+    double median,
+    double low,
+    double high,
+    double shrinkage) {
+  static UnknownSummary of(ParticleLayout.Place place, Prior prior, double[] z) {
     double mean = Arrays.stream(z).average().orElseThrow();
     double variance = Arrays.stream(z).map(v -> (v - mean) * (v - mean)).average().orElseThrow();
     double[] sorted = z.clone();
     Arrays.sort(sorted);
     return new UnknownSummary(
+        place.unknown(),
+        place.course(),
         prior,
         prior.at(EnsembleRun.quantile(sorted, 0.5)),
         prior.at(EnsembleRun.quantile(sorted, 0.05)),

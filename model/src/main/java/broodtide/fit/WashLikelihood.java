@@ -48,8 +48,11 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   /** The likelihood of the first few washes alone. */
   private void to(int count, double[][] z, double[] out) {
     SimulatedColony[] members = new SimulatedColony[z.length];
+    double[] dispersions = new double[z.length];
     for (int i = 0; i < z.length; i++) {
-      members[i] = toLastWash.fitted(priors.member(z[i]));
+      ColonyDraw draw = priors.draw(z[i]);
+      members[i] = toLastWash.fitted(draw.colony());
+      dispersions[i] = draw.overdispersion;
     }
     Arrays.fill(out, 0);
     Ensemble.run(
@@ -61,7 +64,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
           return (day, view) -> {
             for (; next[0] < count && days[next[0]] == day; next[0]++) {
               for (int l = 0; l < lanes; l++) {
-                out[first + l] += ofOne(next[0], view, l, priors.dispersion(z[first + l]));
+                out[first + l] += ofOne(next[0], view, l, dispersions[first + l]);
               }
             }
           };

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** Curves of unknowns, against the lognormal they come from. */
 class DensityTest {
-  private static final Prior PRIOR = Priors.defaults().vigour();
+  private static final Prior PRIOR = Unknown.REPRODUCTION_FACTOR.usual();
 
   @Test
   void beforeIsTheLognormalOfThePrior() {

@@ -27,6 +27,9 @@ import org.junit.jupiter.api.Test;
 
 /** What a posterior does with ordinary and odd records. */
 class SeasonPosteriorTest {
+  /** Unknowns of every colony that washes can teach; those of courses follow. */
+  private static final int COMMON = 6;
+
   private static final Workers TWO = new Workers(2);
 
   @AfterAll
@@ -89,10 +92,10 @@ class SeasonPosteriorTest {
     List<Wash> washes = List.of(wash(0, 12, 300), wash(45, 20, 300), wash(70, 30, 300));
     SeasonPosterior early = posterior(season(200, strips(5), strips(150)), washes, 2048, 1, TWO);
     SeasonPosterior late = posterior(season(200, strips(150), strips(5)), washes, 2048, 1, TWO);
-    double own = early.summaries().get(Priors.COMMON).median();
+    double own = early.summaries().get(COMMON).median();
     assertThat(own).isLessThan(0.75);
-    assertThat(late.summaries().get(Priors.COMMON + 1).median() / own).isCloseTo(1, within(0.1));
-    assertThat(late.summaries().get(Priors.COMMON).median()).isCloseTo(1, within(0.1));
+    assertThat(late.summaries().get(COMMON + 1).median() / own).isCloseTo(1, within(0.1));
+    assertThat(late.summaries().get(COMMON).median()).isCloseTo(1, within(0.1));
     double forecast = median(early, 60);
     assertThat(median(late, 60) / forecast).isCloseTo(1, within(0.1));
   }
@@ -158,15 +161,9 @@ class SeasonPosteriorTest {
   void impossibleWashIsNamed() {
     Priors usual = Priors.defaults();
     Priors tiny =
-        new Priors(
-            usual.infestation(),
-            usual.vigour(),
-            usual.strength().with(0.1, 0.01),
-            usual.startSize().with(0.1, 0.01),
-            usual.immigration(),
-            usual.dispersion(),
-            usual.success(),
-            usual.infectivity());
+        usual
+            .with(Unknown.LAYING_FACTOR, usual.of(Unknown.LAYING_FACTOR).with(0.1, 0.01))
+            .with(Unknown.START_SIZE, usual.of(Unknown.START_SIZE).with(0.1, 0.01));
     List<Wash> washes = List.of(wash(0, 1, 50), wash(10, 7, 10_000), wash(20, 1, 50));
     assertThatThrownBy(
             () ->
@@ -219,7 +216,7 @@ class SeasonPosteriorTest {
     double mean =
         Arrays.stream(p.sample().z()).mapToDouble(z -> z[z.length - 1]).average().orElseThrow();
     assertThat(mean).isBetween(-0.2, 0.2);
-    assertThat(p.summaries()).hasSize(Priors.COMMON);
+    assertThat(p.summaries()).hasSize(COMMON);
     assertThat(p.members().stream().mapToDouble(SimulatedColony::infectivity).distinct().count())
         .isGreaterThan(2000);
     assertThat(PosteriorNarrative.sentences(p)).noneMatch(s -> s.contains("virus"));

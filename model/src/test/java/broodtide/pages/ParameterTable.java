@@ -51,7 +51,7 @@ public final class ParameterTable {
         new MarkdownTable("unknown", "median:", "log sd:", "nine in ten", "standing", "source");
     for (Prior p : priors) {
       table.row(
-          p.is(),
+          p.meaning(),
           Figures.of(p.median(), DIGITS),
           Figures.of(p.logSd(), DIGITS) + (p.scale() == Prior.Scale.LOGIT ? ", of the logit" : ""),
           Figures.of(p.at(-NINE_IN_TEN), 2) + " to " + Figures.of(p.at(NINE_IN_TEN), 2),

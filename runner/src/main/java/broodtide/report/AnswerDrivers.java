@@ -1,12 +1,10 @@
 package broodtide.report;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Sensitivity;
 import broodtide.catalog.Assumptions;
 import broodtide.engine.Quantity;
-import broodtide.fit.Priors;
 import broodtide.results.ColonyResult;
 import broodtide.wash.SamplePlan;
 import broodtide.words.Answer;
@@ -53,7 +51,7 @@ final class AnswerDrivers {
   /** What would change the answer for one colony. */
   static List<String> of(ColonyResult result) {
     Answer answer = new Answer(result.comparison());
-    List<String> out = new ArrayList<>(unknowns(result.comparison(), answer));
+    List<String> out = new ArrayList<>(unknowns(result, answer));
     out.add(anotherWash(result.comparison().colony(), answer));
     String weak =
         result.comparison().runs().stream()
@@ -76,16 +74,15 @@ final class AnswerDrivers {
     return run.plan().courses().stream().anyMatch(c -> c.from().isBefore(day));
   }
 
-  private static List<String> unknowns(Comparison comparison, Answer answer) {
-    Priors priors = comparison.posterior().priors();
+  private static List<String> unknowns(ColonyResult result, Answer answer) {
     String plan = answer.first().plan().name();
-    return Sensitivity.of(comparison, answer.first(), answer.day()).stream()
+    return result.sensitivity().stream()
         .filter(s -> s.index().tells() && s.index().share() >= MATTERS)
         .sorted(Comparator.comparingDouble((Sensitivity s) -> s.index().share()).reversed())
         .limit(MOST_UNKNOWNS)
         .map(
             s ->
-                UnknownWords.of(s.unknown(), priors).name()
+                UnknownWords.of(s.unknown().unknown()).name()
                     + ": accounts for about "
                     + Digits.percent(s.index().share())
                     + " of how far the colonies that fit the washes differ in mites per 100 bees on"

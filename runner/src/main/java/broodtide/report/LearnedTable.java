@@ -2,7 +2,6 @@ package broodtide.report;
 
 import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.Prior;
-import broodtide.fit.Priors;
 import broodtide.fit.UnknownSummary;
 import broodtide.results.ColonyResult;
 import broodtide.words.Digits;
@@ -15,7 +14,6 @@ record LearnedTable(ColonyResult result) {
   private static final double NINE_IN_TEN = 1.6449;
 
   void write(Html h, String heading) {
-    Priors priors = result.comparison().posterior().priors();
     List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
     h.element("p", String.join(" ", PosteriorNarrative.sentences(result.comparison().posterior())));
@@ -28,7 +26,7 @@ record LearnedTable(ColonyResult result) {
     h.close().close();
     h.open("tbody", "role", "rowgroup");
     for (UnknownSummary u : unknowns) {
-      UnknownWords words = UnknownWords.of(u, priors);
+      UnknownWords words = UnknownWords.of(u.unknown());
       h.open("tr", "role", "row").open("th", "scope", "row", "role", "rowheader");
       h.text(words.name() + " ").element("small", words.unit()).close();
       Prior p = u.prior();

@@ -10,7 +10,6 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.fit.UnknownSummary;
 import broodtide.words.UnknownWords;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -35,14 +34,12 @@ public final class PosteriorPicture {
     List<UnknownSummary> summaries = posterior.summaries();
     List<PriorPosterior.Unknown> unknowns = new ArrayList<>();
     int taught = 0;
-    for (int d = 0; d < summaries.size(); d++) {
-      UnknownSummary s = summaries.get(d);
-      int column = d;
+    for (UnknownSummary s : summaries) {
       if (s.prior().logSd() > 0) {
-        double[] z = Arrays.stream(posterior.sample().z()).mapToDouble(m -> m[column]).toArray();
+        double[] z = posterior.draws(s);
         unknowns.add(
             unknown(
-                UnknownWords.of(s, posterior.priors()).name(),
+                UnknownWords.of(s.unknown()).name(),
                 Density.before(s.prior()),
                 Density.after(s.prior(), z)));
         taught += s.shrinkage() >= SOMETHING ? 1 : 0;

@@ -4,6 +4,7 @@ import broodtide.catalog.Assumptions;
 import broodtide.engine.StandardColony;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
+import broodtide.fit.Unknown;
 import broodtide.study.Study;
 import java.util.OptionalDouble;
 
@@ -22,28 +23,25 @@ public final class StudyPriors {
    */
   public static Priors of(Study study) {
     Priors usual = Priors.defaults();
-    Prior infestation = usual.infestation();
+    Prior infestation = usual.of(Unknown.INFESTATION);
     OptionalDouble stated = study.colony().infestation();
     if (stated.isPresent()) {
       infestation = infestation.with(Math.max(0.001, stated.getAsDouble()), STATED);
     }
-    Prior size = usual.startSize();
+    Prior size = usual.of(Unknown.START_SIZE);
     OptionalDouble bees = study.colony().bees(Assumptions.usual());
     if (bees.isPresent()) {
       double standard = StandardColony.on(study.model(), study.start()).adults();
       double factor = bees.getAsDouble() / standard / study.colony().strength();
       size = size.with(Math.min(size.most(), factor), STATED);
     }
-    return new Priors(
-        infestation,
-        usual
-            .vigour()
-            .with(Math.max(0.01, study.colony().stock().vigour()), usual.vigour().logSd()),
-        usual.strength().with(study.colony().strength(), usual.strength().logSd()),
-        size,
-        usual.immigration(),
-        usual.dispersion(),
-        usual.success(),
-        usual.infectivity());
+    Prior reproduction = usual.of(Unknown.REPRODUCTION_FACTOR);
+    Prior laying = usual.of(Unknown.LAYING_FACTOR);
+    double vigour = Math.max(0.01, study.colony().stock().vigour());
+    return usual
+        .with(Unknown.INFESTATION, infestation)
+        .with(Unknown.REPRODUCTION_FACTOR, reproduction.with(vigour, reproduction.logSd()))
+        .with(Unknown.LAYING_FACTOR, laying.with(study.colony().strength(), laying.logSd()))
+        .with(Unknown.START_SIZE, size);
   }
 }

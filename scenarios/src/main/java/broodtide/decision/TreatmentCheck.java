@@ -13,6 +13,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.fit.Unknown;
 import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -142,7 +143,7 @@ public record TreatmentCheck(
         EnsembleRun.of(
             treated.season(nothing),
             StandardColony.on(treated.model(), treated.start()),
-            asBelieved(posterior.members(), treated.priors().success()),
+            asBelieved(posterior.members(), treated.priors().of(Unknown.EFFICACY_FACTOR)),
             Set.of(Quantity.MITES),
             workers,
             Progress.NONE);
@@ -157,7 +158,8 @@ public record TreatmentCheck(
             reduction,
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
-            chanceWorked(posterior.members(), treated.priors().success().median()),
+            chanceWorked(
+                posterior.members(), treated.priors().of(Unknown.EFFICACY_FACTOR).median()),
             TreatmentSeason.of(
                 treated,
                 treatment.from(),
@@ -249,16 +251,8 @@ public record TreatmentCheck(
   private static ColonyCase upTo(ColonyCase c, Wash last, Control treatment) {
     List<Wash> washes = c.washes().stream().filter(w -> !w.date().isAfter(last.date())).toList();
     Priors p = c.priors();
-    Priors open =
-        new Priors(
-            p.infestation(),
-            p.vigour(),
-            p.strength(),
-            p.startSize(),
-            p.immigration(),
-            p.dispersion(),
-            p.success().with(p.success().median(), OPEN),
-            p.infectivity());
+    Prior efficacy = p.of(Unknown.EFFICACY_FACTOR);
+    Priors open = p.with(Unknown.EFFICACY_FACTOR, efficacy.with(efficacy.median(), OPEN));
     List<Control> begun =
         c.given().stream()
             .filter(g -> !g.from().isAfter(last.date()))

@@ -17,7 +17,6 @@ import broodtide.control.Control;
 import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
-import broodtide.words.Answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -86,7 +85,7 @@ public final class ResultsFile {
     node.put("thresholdSet", c.thresholds().name());
     DecisionJson.write(node, Decision.of(comparison));
     washes(node.putArray("washes"), result.checks());
-    unknowns(node.putArray("unknowns"), comparison);
+    unknowns(node.putArray("unknowns"), result.sensitivity());
     ObjectNode quality = node.putObject("sample");
     quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
     quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
@@ -116,12 +115,16 @@ public final class ResultsFile {
     }
   }
 
-  private void unknowns(ArrayNode into, Comparison comparison) {
-    Answer answer = new Answer(comparison);
-    for (Sensitivity matters : Sensitivity.of(comparison, answer.first(), answer.day())) {
+  private void unknowns(ArrayNode into, List<Sensitivity> unknowns) {
+    for (Sensitivity matters : unknowns) {
       UnknownSummary s = matters.unknown();
       ObjectNode u = into.addObject();
-      u.put("what", s.prior().is());
+      u.put("id", s.unknown().id());
+      if (s.course() >= 0) {
+        u.put("course", s.course());
+      }
+      u.put("unit", s.unknown().unit().word());
+      u.put("what", s.prior().meaning());
       u.put("priorMedian", six(s.prior().median()));
       u.put("median", six(s.median()));
       u.put("q05", six(s.low()));
@@ -132,6 +135,11 @@ public final class ResultsFile {
       index.put("low", six(matters.index().range().low()));
       index.put("high", six(matters.index().range().high()));
       index.put("tellsFromZero", matters.index().tells());
+      ObjectNode total = u.putObject("totalIndexBeforehand");
+      total.put("share", six(matters.beforehand().share()));
+      total.put("low", six(matters.beforehand().range().low()));
+      total.put("high", six(matters.beforehand().range().high()));
+      total.put("tellsFromZero", matters.beforehand().tells());
     }
   }
 

@@ -1,8 +1,6 @@
 package broodtide.words;
 
-import broodtide.fit.Prior;
-import broodtide.fit.Priors;
-import broodtide.fit.UnknownSummary;
+import broodtide.fit.Unknown;
 
 /**
  * An unknown of a colony in a beekeeper's words.
@@ -11,32 +9,30 @@ import broodtide.fit.UnknownSummary;
  * @param unit what its figures mean
  */
 public record UnknownWords(String name, String unit) {
-  public static UnknownWords of(UnknownSummary summary, Priors priors) {
-    Prior p = summary.prior();
-    if (p.equals(priors.infestation())) {
-      return new UnknownWords("Mites at the start", "per 100 bees on the first day");
-    }
-    if (p.equals(priors.vigour())) {
-      return new UnknownWords("Increase of the mites", "daughters per mite; 1 is usual");
-    }
-    if (p.equals(priors.strength())) {
-      return new UnknownWords("Laying of the queen", "eggs; 1 is usual for the place");
-    }
-    if (p.equals(priors.startSize())) {
-      return new UnknownWords(
-          "Bees at the start for such a queen", "bees and brood; 1 is usual for the day");
-    }
-    if (p.equals(priors.immigration())) {
-      return new UnknownWords("Mites from other colonies", "arrivals; 1 is as assumed below");
-    }
-    if (p.equals(priors.dispersion())) {
-      return new UnknownWords(
-          "Evenness of scoops", "the higher, the more alike two scoops of one day");
-    }
-    if (p.equals(priors.success())) {
-      return new UnknownWords("Strength of a treatment already given", "1 is as in trials");
-    }
-    return new UnknownWords(p.is(), "");
+  /**
+   * {@return what an unknown is and what its figures mean}
+   *
+   * @param unknown the unknown
+   */
+  public static UnknownWords of(Unknown unknown) {
+    return switch (unknown) {
+      case INFESTATION -> new UnknownWords("Mites at the start", "per 100 bees on the first day");
+      case REPRODUCTION_FACTOR ->
+          new UnknownWords("Increase of the mites", "daughters per mite; 1 is usual");
+      case LAYING_FACTOR ->
+          new UnknownWords("Laying of the queen", "eggs; 1 is usual for the place");
+      case START_SIZE ->
+          new UnknownWords(
+              "Bees at the start for such a queen", "bees and brood; 1 is usual for the day");
+      case REINVASION ->
+          new UnknownWords("Mites from other colonies", "arrivals; 1 is as assumed below");
+      case OVERDISPERSION ->
+          new UnknownWords(
+              "Evenness of scoops", "the higher, the more alike two scoops of one day");
+      case EFFICACY_FACTOR ->
+          new UnknownWords("Strength of a treatment already given", "1 is as in trials");
+      case INFECTIVITY -> new UnknownWords("Mites that carry virus", "share; washes do not tell");
+    };
   }
 
   /**

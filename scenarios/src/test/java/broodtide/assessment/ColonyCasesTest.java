@@ -12,6 +12,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.fit.Unknown;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
 import broodtide.season.YearSpan;
@@ -83,7 +84,7 @@ class ColonyCasesTest {
     ColonyCase c = ColonyCases.ofStudy(study, TODAY);
     assertThat(c.now()).isEqualTo(study.start());
     assertThat(c.until()).isEqualTo(study.until());
-    assertThat(c.priors().infestation().median()).isEqualTo(4.7);
+    assertThat(c.priors().of(Unknown.INFESTATION).median()).isEqualTo(4.7);
     assertThat(c.model().immigration()).isEqualTo(study.model().immigration());
     double stated = medianWhenRaised(c);
     assertThat(stated).as("14 mites in the one wash").isBetween(11.0, 17.0);

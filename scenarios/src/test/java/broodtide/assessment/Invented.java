@@ -9,6 +9,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.fit.Unknown;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -41,17 +42,13 @@ public final class Invented {
 
   /** A colony of which everything is known, so that all of its members are the same. */
   public static ColonyCase known(double infestation) {
-    Priors p = Priors.defaults();
-    Priors sure =
-        new Priors(
-            p.infestation().with(infestation, 0),
-            sure(p.vigour()),
-            sure(p.strength()),
-            sure(p.startSize()),
-            sure(p.immigration()),
-            p.dispersion().with(1e6, 0),
-            sure(p.success()),
-            sure(p.infectivity()));
+    Priors sure = Priors.defaults();
+    for (Unknown unknown : Unknown.values()) {
+      sure = sure.with(unknown, sure(sure.of(unknown)));
+    }
+    sure =
+        sure.with(Unknown.INFESTATION, sure.of(Unknown.INFESTATION).with(infestation, 0))
+            .with(Unknown.OVERDISPERSION, sure.of(Unknown.OVERDISPERSION).with(1e6, 0));
     ColonyCase c = colony();
     return new ColonyCase(
         "known", c.model(), START, START, UNTIL, List.of(), List.of(), c.thresholds(), sure);

@@ -18,6 +18,7 @@ import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.fit.Unknown;
 import broodtide.pages.Check;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
@@ -156,10 +157,10 @@ class WinterLossesTest {
     Priors priors = Priors.defaults();
     List<SimulatedColony> members = new ArrayList<>();
     for (int i = 0; i < MEMBERS; i++) {
-      double strength = priors.strength().at(chance.nextGaussian());
-      double size = strength * priors.startSize().at(chance.nextGaussian());
-      double vigour = priors.vigour().at(chance.nextGaussian());
-      double infectivity = priors.infectivity().at(chance.nextGaussian());
+      double strength = priors.of(Unknown.LAYING_FACTOR).at(chance.nextGaussian());
+      double size = strength * priors.of(Unknown.START_SIZE).at(chance.nextGaussian());
+      double vigour = priors.of(Unknown.REPRODUCTION_FACTOR).at(chance.nextGaussian());
+      double infectivity = priors.of(Unknown.INFECTIVITY).at(chance.nextGaussian());
       double infestation = median * Math.exp(logSd * chance.nextGaussian());
       members.add(
           new SimulatedColony(

@@ -1,0 +1,205 @@
+package broodtide.fit;
+
+import broodtide.engine.SimulatedColony;
+import broodtide.measure.Tag;
+import java.util.function.ObjDoubleConsumer;
+
+/**
+ * What is not known of a colony. Each unknown is declared here and nowhere else: how it is called
+ * in files, its unit, what is usually believed of it, whether each colony has one or each miticide
+ * course, whether washes can teach it, and what of a colony it sets. The order is that of a
+ * particle.
+ *
+ * @since 0.2.0
+ */
+public enum Unknown {
+  /** Infestation on the first day. */
+  INFESTATION(
+      "infestation",
+      Unit.PER_HUNDRED,
+      new Prior(
+          "mites per 100 adult bees on the first day",
+          1.0,
+          1.3,
+          300,
+          Tag.CHOICE,
+          "wide on purpose: 0.1 to 13 in nineteen colonies of twenty"),
+      (colony, value) -> colony.infestation = value),
+
+  /** Daughters of a mite against the average. */
+  REPRODUCTION_FACTOR(
+      "reproductionFactor",
+      Unit.FACTOR,
+      new Prior(
+          "factor on the mites' daughters",
+          1.0,
+          0.18,
+          3,
+          Tag.DERIVED,
+          "summer increase of 1.7 in low-growth and 9.6 in high-growth stock (Ontario,"
+              + " PMC7761820), taken as 1.5 standard deviations to either side"),
+      (colony, value) -> colony.reproduction = value),
+
+  /** Eggs of the queen against the average. */
+  LAYING_FACTOR(
+      "layingFactor",
+      Unit.FACTOR,
+      new Prior(
+          "factor on laying",
+          1.0,
+          0.20,
+          3,
+          Tag.CHOICE,
+          "colonies of one apiary differ by about a fifth; year-to-year growth varies by about"
+              + " 30 % (Harris 2003)"),
+      (colony, value) -> colony.laying = value),
+
+  /**
+   * Bees and brood on the first day against what the standard year and the colony's laying give.
+   */
+  START_SIZE(
+      "startSize",
+      Unit.FACTOR,
+      new Prior(
+          "size on the first day, relative to a colony of its strength",
+          1.0,
+          0.30,
+          5,
+          Tag.CHOICE,
+          "choice; notes of frames of bees narrow it"),
+      (colony, value) -> colony.startSize = value),
+
+  /** Mites brought from other colonies against what is assumed for the place. */
+  REINVASION(
+      "reinvasion",
+      Unit.FACTOR,
+      new Prior(
+          "factor on mites from outside",
+          1.0,
+          0.65,
+          100,
+          Tag.DERIVED,
+          "1.6 to 13.7 mites a day, Greatti et al. 1992, taken as nine colonies in ten; 2.5 to"
+              + " 10.9 and 0.7 to 2.3, Frey & Rosenkranz 2014, are within it"),
+      (colony, value) -> colony.reinvasion = value),
+
+  /**
+   * Size of the negative binomial of washes around the colony's mean; the higher, the less spread.
+   */
+  OVERDISPERSION(
+      "overdispersion",
+      Unit.SIZE,
+      new Prior(
+          "size of the negative binomial of washes around the colony's mean",
+          10,
+          0.7,
+          1e6,
+          Tag.CHOICE,
+          "one scoop is nearly binomial, but scoops of a colony differ by frame and day; choice"),
+      (colony, value) -> colony.overdispersion = value),
+
+  /** Multiplier on the daily hazards of one miticide course. */
+  EFFICACY_FACTOR(
+      "efficacyFactor",
+      Unit.FACTOR,
+      new Prior(
+          "factor on the hazards of a miticide",
+          1.0,
+          0.65,
+          5,
+          Tag.DERIVED,
+          "formic trials, 73 +- 12 %, 49 +- 15 % and 81 +- 16 %, Pietropaoli & Formato 2022, as"
+              + " hazards -log(1 - efficacy): their logarithms spread by 0.47 between the three"
+              + " and by 0.46 within each"),
+      (colony, value) -> colony.efficacy.add(value)) {
+    @Override
+    public boolean ofCourse() {
+      return true;
+    }
+  },
+
+  /** Share of the mites that carry virus. */
+  INFECTIVITY(
+      "infectivity",
+      Unit.SHARE,
+      new Prior(
+          "share of mites that carry virus",
+          SimulatedColony.USUAL_INFECTIVITY,
+          1,
+          1,
+          Prior.Scale.LOGIT,
+          Tag.CHOICE,
+          "choice; yards with the same washes differ through their viruses, and washes cannot"
+              + " tell them apart"),
+      (colony, value) -> colony.infectivity = value) {
+    @Override
+    public boolean taught() {
+      return false;
+    }
+  };
+
+  private final String id;
+  private final Unit unit;
+  private final Prior usual;
+  private final ObjDoubleConsumer<ColonyDraw> set;
+
+  Unknown(String id, Unit unit, Prior usual, ObjDoubleConsumer<ColonyDraw> set) {
+    this.id = id;
+    this.unit = unit;
+    this.usual = usual;
+    this.set = set;
+  }
+
+  /** What the figures of an unknown mean. */
+  public enum Unit {
+    /** Mites per 100 adult bees. */
+    PER_HUNDRED("mites per 100 adult bees"),
+    /** A multiplier; 1 is usual. */
+    FACTOR("factor"),
+    /** A size without unit. */
+    SIZE("1"),
+    /** A share, 0 to 1. */
+    SHARE("share");
+
+    private final String word;
+
+    Unit(String word) {
+      this.word = word;
+    }
+
+    /** {@return what stands for it in files} */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** {@return its name in files, which stays the same} */
+  public String id() {
+    return id;
+  }
+
+  /** {@return what its figures mean} */
+  public Unit unit() {
+    return unit;
+  }
+
+  /** {@return what is usually believed of it before any wash} */
+  public Prior usual() {
+    return usual;
+  }
+
+  /** {@return whether each miticide course has one of its own, rather than each colony} */
+  public boolean ofCourse() {
+    return false;
+  }
+
+  /** {@return whether washes can teach it} */
+  public boolean taught() {
+    return true;
+  }
+
+  /** Sets what it sets of a colony. */
+  final void set(ColonyDraw colony, double value) {
+    set.accept(colony, value);
+  }
+}
