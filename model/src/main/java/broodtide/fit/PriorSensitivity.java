@@ -26,7 +26,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
   /** Draws; each is played once, and once more for each unknown. Choice. */
-  private static final int DRAWS = 512;
+  public static final int DRAWS = 128;
 
   /**
    * {@return the total index of every unknown, in the order of {@link Unknown}}
@@ -49,37 +49,35 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
     double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
     double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
-    List<SimulatedColony> colonies = new ArrayList<>();
-    for (double[] z : first) {
-      colonies.add(part.fitted(priors.draw(z).colony()));
-    }
-    for (int d = 0; d < places.size(); d++) {
-      for (int i = 0; i < DRAWS; i++) {
-        double[] mixed = first[i].clone();
-        mixed[d] = second[i][d];
-        colonies.add(part.fitted(priors.draw(mixed).colony()));
-      }
-    }
-    double[] answers =
-        Arrays.stream(
-                EnsembleRun.of(
-                        part.scenario(),
-                        StandardColony.on(season.model(), season.start()),
-                        colonies,
-                        Set.of(Quantity.INFESTATION),
-                        workers,
-                        Progress.NONE)
-                    .values(Quantity.INFESTATION, day))
-            .map(answer)
-            .toArray();
-    double[] base = Arrays.copyOf(answers, DRAWS);
+    StandardColony start = StandardColony.on(season.model(), season.start());
+    // One after the other, so that no more than one is held beside the first.
+    Answers play =
+        z -> {
+          List<SimulatedColony> colonies =
+              Arrays.stream(z).map(row -> part.fitted(priors.draw(row).colony())).toList();
+          Set<Quantity> kept = Set.of(Quantity.INFESTATION);
+          EnsembleRun run =
+              EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE);
+          return Arrays.stream(run.values(Quantity.INFESTATION, day)).map(answer).toArray();
+        };
+    double[] base = play.of(first);
     List<PriorSensitivity> out = new ArrayList<>();
     for (int d = 0; d < places.size(); d++) {
-      double[] anew = Arrays.copyOfRange(answers, (d + 1) * DRAWS, (d + 2) * DRAWS);
+      double[][] mixed = new double[DRAWS][];
+      for (int i = 0; i < DRAWS; i++) {
+        mixed[i] = first[i].clone();
+        mixed[i][d] = second[i][d];
+      }
       ParticleLayout.Place place = places.get(d);
-      out.add(new PriorSensitivity(place.unknown(), place.course(), TotalIndex.of(base, anew)));
+      TotalIndex index = TotalIndex.of(base, play.of(mixed));
+      out.add(new PriorSensitivity(place.unknown(), place.course(), index));
     }
     return out;
+  }
+
+  @FunctionalInterface
+  private interface Answers {
+    double[] of(double[][] z);
   }
 
   private static double[][] draws(SplittableRandom random, int unknowns) {
