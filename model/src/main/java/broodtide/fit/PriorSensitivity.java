@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.control.Miticide;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -45,7 +46,8 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
       DoubleUnaryOperator answer,
       long seed,
       Workers workers) {
-    List<ParticleLayout.Place> places = ParticleLayout.of(SeasonPosterior.courses(season)).places();
+    List<Miticide> courses = SeasonPosterior.courses(season);
+    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
     double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
     double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
@@ -54,7 +56,7 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
     Answers play =
         z -> {
           List<SimulatedColony> colonies =
-              Arrays.stream(z).map(row -> part.fitted(priors.draw(row).colony())).toList();
+              Arrays.stream(z).map(row -> part.fitted(priors.draw(row, courses).colony())).toList();
           Set<Quantity> kept = Set.of(Quantity.INFESTATION);
           EnsembleRun run =
               EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE);

@@ -2,21 +2,26 @@ package broodtide.cli;
 
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
 import broodtide.chart.Figure;
 import broodtide.decision.MemoryNeed;
+import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
+import broodtide.fit.SeasonPosterior;
 import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
 import broodtide.report.RunFacts;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -79,13 +84,14 @@ final class BacktestCommand implements Callable<Integer> {
     if (report.marks().isEmpty()) {
       throw new Refusal("no colony has two washes or more, so none can be held out");
     }
-    DecisionFile file =
-        new DecisionFile(
+    ResultsFile file =
+        new ResultsFile(
             run.command().name(),
             Version.number(),
             run.seed,
             run.effort().particles(),
             cases.notes());
+    decisions(cases).forEach(file::decided);
     file.add(cases.cases(), report);
     Figure picture = BacktestPicture.of(report, run.seed);
     pictures.add(PICTURE, "", picture);
@@ -127,6 +133,24 @@ final class BacktestCommand implements Callable<Integer> {
     return new AnswerPage(question, List.of(sheet), notes, facts)
         .html()
         .getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** What waiting leads to, on the day on which the whole apiary is decided. */
+  private Map<String, Decision> decisions(CaseReader.Cases cases) {
+    Map<String, Decision> out = new LinkedHashMap<>();
+    LocalDate day =
+        cases.cases().stream().map(ColonyCase::now).max(Comparator.naturalOrder()).orElseThrow();
+    try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads);
+        ProgressLine line = new ProgressLine(desk, run, "reading the washes")) {
+      for (ColonyCase c : cases.cases()) {
+        ColonyCase ahead = day.isBefore(c.until()) ? c : c.until(day.plusDays(1));
+        ColonyCase decided = ahead.decidingOn(day);
+        SeasonPosterior posterior = decided.posterior(run.effort(), workers, Progress.NONE);
+        out.put(c.colony(), Decision.ofWaiting(decided, posterior, workers));
+        line.at(out.size(), cases.cases().size());
+      }
+    }
+    return out;
   }
 
   private void say(Backtest.Report report, List<String> notes) {

@@ -16,7 +16,7 @@ import broodtide.measure.RefusedException;
 import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
 import broodtide.report.RunFacts;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.DecisionWords;
 import java.nio.charset.StandardCharsets;
@@ -58,7 +58,7 @@ final class DecisionCommandRun {
      * @param file takes the results
      * @param out takes words, tables and pictures
      */
-    void decide(ColonyCase c, Workers workers, DecisionFile file, DecisionCommandRun out);
+    void decide(ColonyCase c, Workers workers, ResultsFile file, DecisionCommandRun out);
   }
 
   /**
@@ -78,8 +78,8 @@ final class DecisionCommandRun {
     names.add(0, AnswerFiles.REPORT);
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);
-    DecisionFile file =
-        new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
+    ResultsFile file =
+        new ResultsFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
     Set<String> refused = new LinkedHashSet<>();
     int failures = 0;
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
@@ -130,7 +130,7 @@ final class DecisionCommandRun {
     return sheets.get(sheets.size() - 1);
   }
 
-  private void print(CaseReader.Cases cases, DecisionFile file) {
+  private void print(CaseReader.Cases cases, ResultsFile file) {
     if (run.json) {
       desk.out().print(file.text());
     } else {
@@ -151,14 +151,16 @@ final class DecisionCommandRun {
    * Works out the decision that the colony's usual plans lead to, says it, and keeps it for the
    * results.
    */
-  Decision decision(ColonyCase c, SeasonPosterior posterior, Workers workers, DecisionFile file) {
+  Decision decision(ColonyCase c, SeasonPosterior posterior, Workers workers, ResultsFile file) {
     Comparison comparison =
         watched(
             "comparing plans for " + c.colony(),
             line -> Comparison.of(c, posterior, plans.apply(c), workers, line));
-    Decision decision = Decision.of(comparison);
+    Decision decision = comparison.decision();
     file.decided(c.colony(), decision);
-    DecisionWords.of(decision).forEach(this::say);
+    if (comparison.runs().size() > 1) {
+      DecisionWords.of(decision).forEach(this::say);
+    }
     return decision;
   }
 

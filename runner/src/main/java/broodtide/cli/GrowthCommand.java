@@ -9,19 +9,17 @@ import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
 import broodtide.report.AnswerSheet;
 import broodtide.report.HiveGrowth;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -83,7 +81,7 @@ final class GrowthCommand implements Callable<Integer> {
         hives.add(new HiveGrowth(c.colony(), c.washes(), fit, days));
       }
     }
-    String json = json(fits, treatments, cases.notes());
+    String json = json(cases, fits, treatments);
     AnswerSheet sheet = AnswerSheet.about(fits.size() == 1 ? fits.keySet().iterator().next() : "");
     fits.forEach((name, fit) -> sheet.say(name + ": " + fit.sentence()));
     sheet.show(
@@ -94,7 +92,7 @@ final class GrowthCommand implements Callable<Integer> {
     sheet.say(STEADY);
     treatments.forEach((name, days) -> sheet.say(cut(name, days)));
     if (as.json) {
-      desk.out().println(json);
+      desk.out().print(json);
     } else {
       print(fits, treatments, cases.notes());
     }
@@ -187,51 +185,18 @@ final class GrowthCommand implements Callable<Integer> {
   }
 
   private String json(
-      Map<String, GrowthFit> fits, Map<String, List<LocalDate>> treatments, List<String> notes) {
-    ObjectNode root = new ObjectMapper().createObjectNode();
-    notes.forEach(root.putArray("notes")::add);
-    root.put("caution", Caution.ANSWER);
-    ArrayNode colonies = root.putArray("colonies");
-    fits.forEach(
-        (name, fit) -> {
-          ObjectNode n = colonies.addObject();
-          n.put("colony", name);
-          n.put("tells", fit.tells());
-          n.put("sentence", fit.sentence());
-          ArrayNode days = n.putArray("treated");
-          treatments.getOrDefault(name, List.of()).forEach(d -> days.add(d.toString()));
-          put(n, "perDay", fit.growth().perDay());
-          put(n, "perDayLow", finite(fit.growth().perDayInterval().low()));
-          put(n, "perDayHigh", finite(fit.growth().perDayInterval().high()));
-          put(n, "monthFactor", fit.growth().monthFactor());
-          put(n, "doublingDays", fit.growth().doublingDays());
-          put(n, "overDispersion", fit.overDispersion());
-          if (colony.until != null) {
-            ahead(n.putObject("ahead"), fit, colony.until);
-          }
-        });
-    return root.toPrettyString();
-  }
-
-  private static void ahead(ObjectNode n, GrowthFit fit, LocalDate day) {
-    n.put("date", day.toString());
-    n.put("bees", SCOOP);
-    fit.forecast(day, SCOOP)
-        .ifPresentOrElse(
-            f -> {
-              n.put("median", f.median());
-              n.put("q05", f.interval(0.9).low());
-              n.put("q95", f.interval(0.9).high());
-            },
-            () -> n.put("why", fit.whyNoForecast(day).orElse("no forecast")));
-  }
-
-  /** JSON has no infinity; an end that is open is left out. */
-  private static OptionalDouble finite(double value) {
-    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
-  }
-
-  private static void put(ObjectNode n, String field, OptionalDouble value) {
-    value.ifPresent(v -> n.put(field, v));
+      CaseReader.Cases cases,
+      Map<String, GrowthFit> fits,
+      Map<String, List<LocalDate>> treatments) {
+    ResultsFile file = new ResultsFile("growth", Version.number(), cases.notes());
+    for (ColonyCase c : cases.cases()) {
+      file.addGrowth(
+          c,
+          Objects.requireNonNull(fits.get(c.colony())),
+          treatments.getOrDefault(c.colony(), List.of()),
+          Optional.ofNullable(colony.until),
+          SCOOP);
+    }
+    return file.text();
   }
 }

@@ -1,5 +1,7 @@
 package broodtide.cli;
 
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Decision;
 import broodtide.chart.SeasonChart;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
@@ -46,6 +48,11 @@ final class PlanRunFiles {
     several = cases.cases().size() > 1;
     results = new ResultsFile(what, version, run.seed, effort.particles(), notes);
     pictures = new PictureFiles(several, run.png);
+  }
+
+  /** Takes in the decision of a colony for which no plans are laid, before its findings. */
+  void decided(ColonyCase c, Decision decision) {
+    results.decided(c.colony(), decision);
   }
 
   /** Takes in a colony. */

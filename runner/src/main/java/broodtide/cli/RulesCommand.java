@@ -13,7 +13,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.RulePicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
@@ -144,7 +144,7 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private void play(
-      ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, DecisionCommandRun out) {
+      ColonyCase c, List<Rule> played, Workers workers, ResultsFile file, DecisionCommandRun out) {
     LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
     LocalDate last = to == null ? usualLast(c, first) : to;
     WashRound round = WashRound.usual(first, last, every, bees);

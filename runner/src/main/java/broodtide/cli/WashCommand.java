@@ -10,6 +10,8 @@ import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
 import broodtide.report.AnswerSheet;
 import broodtide.report.CountPicture;
+import broodtide.results.CountPrecision;
+import broodtide.results.ResultsFile;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
@@ -18,7 +20,6 @@ import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -140,13 +141,13 @@ final class WashCommand implements Callable<Integer> {
     ThresholdSet held = ThresholdLibrary.find(threshold);
     Optional<Outputs> outputs = folder.open(List.of());
     CountReading reading = CountReading.of(wash, year, held);
-    Optional<CountOutlook> outlook;
+    CountOutlook outlook;
     try (Workers workers = Workers.all()) {
       outlook = CountOutlook.of(wash, year, held, workers);
     }
     List<String> sentences = words(reading, outlook);
     if (as.json) {
-      desk.out().println(json(reading, outlook));
+      desk.out().print(json(reading, outlook));
     } else {
       sentences.forEach(s -> desk.out().println(desk.terminal().wrap(s)));
     }
@@ -169,9 +170,9 @@ final class WashCommand implements Callable<Integer> {
     return Main.OK;
   }
 
-  private List<String> words(CountReading reading, Optional<CountOutlook> outlook) {
+  private List<String> words(CountReading reading, CountOutlook outlook) {
     List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
-    outlook.ifPresent(o -> sentences.add(WashWords.ahead(o)));
+    outlook.ahead().ifPresent(o -> sentences.add(WashWords.ahead(o)));
     sentences.add(next(reading));
     if (hives != null) {
       sentences.add(apiary(reading, hives));
@@ -180,19 +181,25 @@ final class WashCommand implements Callable<Integer> {
     return sentences;
   }
 
-  private String json(CountReading reading, Optional<CountOutlook> outlook) {
-    ObjectNode node = WashWords.json(reading);
-    outlook.ifPresent(o -> WashWords.ahead(node.putObject("leftAlone"), o));
+  private String json(CountReading reading, CountOutlook outlook) {
     SamplePlan plan = SamplePlan.usual();
     double rate = rate(reading);
     int scoop = scoop(reading);
-    node.put("rightToWithin", plan.precision(rate, scoop, 0.9));
-    node.put("beesForAQuarter", plan.beesFor(rate, 0.25, 0.9));
-    if (hives != null) {
-      node.put("hivesToWash", hivesToWash(reading, hives));
-    }
-    node.put("caution", caution(reading));
-    return node.toPrettyString();
+    ResultsFile file =
+        new ResultsFile(
+            "wash",
+            Version.number(),
+            CountOutlook.SEED,
+            CountOutlook.COLONIES,
+            alcohol(reading) ? List.of(Caution.ALCOHOL) : List.of());
+    file.addCount(
+        reading,
+        new CountPrecision(
+            plan.precision(rate, scoop, 0.9),
+            plan.beesFor(rate, 0.25, 0.9),
+            hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives))),
+        outlook);
+    return file.text();
   }
 
   private static double rate(CountReading reading) {
@@ -208,8 +215,11 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private static String caution(CountReading reading) {
-    boolean alcohol = reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
-    return Caution.ANSWER + (alcohol ? " " + Caution.ALCOHOL : "");
+    return Caution.ANSWER + (alcohol(reading) ? " " + Caution.ALCOHOL : "");
+  }
+
+  private static boolean alcohol(CountReading reading) {
+    return reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
   }
 
   /** What another wash, or a larger one, would bring. */

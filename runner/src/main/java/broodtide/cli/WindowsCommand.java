@@ -12,7 +12,7 @@ import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.WindowPicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.OutcomeWords;
@@ -102,7 +102,7 @@ final class WindowsCommand implements Callable<Integer> {
       List<ControlTemplate> templates,
       Outcome judged,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
     List<LocalDate> starts = starts(c);
     judged.check(c);

@@ -12,7 +12,7 @@ import broodtide.decision.Shortfall;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;
 import broodtide.report.TreatmentPicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
 import broodtide.words.TreatmentWords;
@@ -147,7 +147,7 @@ final class WorkedCommand implements Callable<Integer> {
       MiticideCourse course,
       ControlTemplate template,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
     TreatmentCheck check =
         out.watched(

@@ -15,7 +15,7 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
 import broodtide.report.WashWorthPicture;
 import broodtide.report.WindowPicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
@@ -128,7 +128,7 @@ final class WorthCommand implements Callable<Integer> {
       Outcome judged,
       double each,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
     SeasonPosterior posterior = out.posterior(c, workers);
     List<Plan> today = UsualPlans.of(c, control);

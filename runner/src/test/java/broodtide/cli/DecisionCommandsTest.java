@@ -2,13 +2,10 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Terminal;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.Error;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -193,27 +190,10 @@ class DecisionCommandsTest {
     more.addAll(List.of("--json", "--colony", "Left"));
     assertThat(run(words[0], more.toArray(String[]::new))).as("%s", err).isEqualTo(Main.OK);
     JsonNode json = new ObjectMapper().readTree(out.toString());
-    assertThat(json.path("format").asText()).isEqualTo("broodtide-decision-2");
+    assertThat(json.path("format").asText()).isEqualTo(ResultsFile.FORMAT);
     assertThat(json.path("tool").asText()).isEqualTo(words[0]);
     assertThat(json.path("colonies").get(0).path("colony").asText()).isEqualTo("Left");
     assertThat(Files.readString(folder.resolve("out/results.json"))).isEqualTo(out.toString());
-  }
-
-  private static List<Error> errors(String schema, JsonNode value) {
-    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-        .getSchema(schema)
-        .validate(value, context -> context.executionConfig(c -> c.formatAssertionsEnabled(true)));
-  }
-
-  /** The same schema, taking no field that it does not name. */
-  private static JsonNode closed(JsonNode node) {
-    if (node instanceof ObjectNode object
-        && object.path("properties").isObject()
-        && object.path("type").asText().equals("object")) {
-      object.put("unevaluatedProperties", false);
-    }
-    node.forEach(DecisionCommandsTest::closed);
-    return node;
   }
 
   /** A colony that cannot be judged is named; the others are judged all the same. */

@@ -79,6 +79,7 @@ public final class ColonyCases {
     LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, given));
     LocalDate until = horizon.of(new YearStages(place.model().climate()), now);
     checkUntil(UNTIL, until, now);
+    WinterAhead winter = WinterAhead.of(place.model(), now);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
         (colony, taken) -> {
@@ -97,7 +98,8 @@ public final class ColonyCases {
                   taken,
                   done,
                   place.thresholds(),
-                  Priors.defaults()));
+                  Priors.defaults(),
+                  winter));
         });
     return List.copyOf(cases);
   }

@@ -8,6 +8,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
 import broodtide.measure.Unworkable;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,13 +17,15 @@ import java.util.Optional;
  * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
  * so that differences between plans are sharper than the plans themselves.
  *
- * @param colony the case
- * @param posterior what the washes say of it
- * @param runs one per plan that can be carried out, in their order
- * @param refused plans that cannot be carried out, each with the reason
+ * <p>Plans never change; what they lead to together, as the decision, is worked out when it is
+ * first asked for. Threads may share a comparison as far as they may share its {@link PlanRun}s.
  */
-public record Comparison(
-    ColonyCase colony, SeasonPosterior posterior, List<PlanRun> runs, List<Refused> refused) {
+public final class Comparison {
+  private final ColonyCase colony;
+  private final SeasonPosterior posterior;
+  private final List<PlanRun> runs;
+  private final List<Refused> refused;
+  private final Lazy<Decision> decision = new Lazy<>(() -> Decision.of(this));
 
   /**
    * A plan that cannot be carried out.
@@ -32,10 +35,53 @@ public record Comparison(
    */
   public record Refused(String plan, String reason) {}
 
-  /** Copies the lists. */
-  public Comparison {
-    runs = List.copyOf(runs);
-    refused = List.copyOf(refused);
+  /**
+   * Plans that were played.
+   *
+   * @param colony the case
+   * @param posterior what the washes say of it
+   * @param runs one per plan that can be carried out, in their order
+   * @param refused plans that cannot be carried out, each with the reason
+   */
+  public Comparison(
+      ColonyCase colony, SeasonPosterior posterior, List<PlanRun> runs, List<Refused> refused) {
+    this.colony = colony;
+    this.posterior = posterior;
+    this.runs = List.copyOf(runs);
+    this.refused = List.copyOf(refused);
+  }
+
+  /** {@return the case} */
+  public ColonyCase colony() {
+    return colony;
+  }
+
+  /** {@return what the washes say of it} */
+  public SeasonPosterior posterior() {
+    return posterior;
+  }
+
+  /** {@return one run for each plan that can be carried out, in their order} */
+  public List<PlanRun> runs() {
+    return runs;
+  }
+
+  /** {@return plans that cannot be carried out, each with the reason} */
+  public List<Refused> refused() {
+    return refused;
+  }
+
+  /** {@return the decision that these plans lead to; there must be one that was played} */
+  public Decision decision() {
+    return decision.get();
+  }
+
+  /**
+   * {@return the day that an answer speaks of: when the winter bees have been raised, or the last
+   * day looked at when that comes first or when there is one plan only}
+   */
+  public LocalDate answerDay() {
+    return runs.size() == 1 ? colony.until() : colony.raised();
   }
 
   /**

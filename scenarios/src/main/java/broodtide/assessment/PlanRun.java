@@ -12,7 +12,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -41,11 +44,13 @@ public final class PlanRun {
   private final EnsembleRun run;
   private final List<String> objections;
   private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
-  private final Lazy<Optional<SpringLow>> springLow;
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
   private final Lazy<int[]> daysToThreshold = new Lazy<>(this::findDaysToThreshold);
   private final Lazy<double[]> winterBrood = new Lazy<>(this::findWinterBrood);
+  private final Lazy<PlanSummary> summary = new Lazy<>(() -> PlanSummary.of(this));
+  private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed =
+      new EnumMap<>(Quantity.class);
 
   /**
    * A finished run.
@@ -57,7 +62,6 @@ public final class PlanRun {
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
     this.colony = colony;
-    springLow = new Lazy<>(colony::springLow);
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
@@ -71,6 +75,11 @@ public final class PlanRun {
   /** {@return the plan, without what was already done} */
   public Plan plan() {
     return plan;
+  }
+
+  /** {@return the figures that decisions rest on} */
+  public PlanSummary summary() {
+    return summary.get();
   }
 
   /** {@return the colonies, day by day} */
@@ -90,7 +99,9 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public QuantileSummary on(Quantity quantity, LocalDate day) {
-    return QuantileSummary.of(run.values(quantity, day), living(day));
+    return summed
+        .computeIfAbsent(quantity, q -> new HashMap<>())
+        .computeIfAbsent(day, d -> QuantileSummary.of(run.values(quantity, d), living(d)));
   }
 
   /**
@@ -113,7 +124,7 @@ public final class PlanRun {
 
   /** By day and member, the chance of being alive that nothing was known of on the last wash. */
   private float[][] findAlive() {
-    Survival survival = Survival.in(colony.model());
+    Survival survival = colony.winter().survival();
     LocalDate from = knownAlive();
     int first = run.index(from);
     float[][] out = new float[lastIndex() + 1][run.members()];
@@ -211,7 +222,7 @@ public final class PlanRun {
    * run ends before it, or where winter losses cannot be told}
    */
   public Optional<SpringLow> springLow() {
-    return springLow.get();
+    return colony.springLow();
   }
 
   /**

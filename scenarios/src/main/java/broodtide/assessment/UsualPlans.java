@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
@@ -121,6 +122,20 @@ public final class UsualPlans {
     return List.copyOf(all);
   }
 
+  /**
+   * {@return plans with waiting before them where none of them waits, for every plan is held
+   * against it}
+   *
+   * @param plans the plans that there are
+   */
+  public static List<Plan> besideWaiting(List<Plan> plans) {
+    if (plans.stream().anyMatch(p -> p.controls().isEmpty())) {
+      return plans;
+    }
+    String name = taken(WAIT, plans) ? WAIT + " (nothing done)" : WAIT;
+    return Stream.concat(Stream.of(Plan.waiting(name)), plans.stream()).toList();
+  }
+
   private static boolean taken(String name, List<Plan> plans) {
     return plans.stream().anyMatch(p -> p.name().equals(name));
   }
@@ -140,7 +155,7 @@ public final class UsualPlans {
 
   private static boolean suits(MiticideCourse course, Climate climate) {
     Miticide substance = course.substance();
-    double high = climate.warmth().at(course.from());
+    double high = climate.high(course.from());
     return high >= substance.coolest()
         && high <= substance.warmest()
         && (substance.supers() != Miticide.SupersRule.OFF

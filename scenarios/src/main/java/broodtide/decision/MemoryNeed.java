@@ -68,6 +68,11 @@ public record MemoryNeed(long fixed, long perColony) {
     return CELL * (quantities + 1) * (ChronoUnit.DAYS.between(c.start(), c.until()) + 2) + OUTCOMES;
   }
 
+  /** Waiting alone, looked at to the spring, as every decision is that lays no plans. */
+  private static long waiting(ColonyCase c) {
+    return season(c.throughWinter(), PlanRun.KEPT.size());
+  }
+
   /**
    * {@return what plans side by side need: every day of every plan is held until all are drawn}
    *
@@ -80,7 +85,9 @@ public record MemoryNeed(long fixed, long perColony) {
     long map = plans > 1 ? windowMap(c, WindowSearch.USUAL.split(",").length, days / WEEK + 1) : 0;
     long matters = PriorSensitivity.DRAWS * season(c, 1);
     return posterior(c, hives)
-        .and(hives * DRAWN + Math.max(map, matters), plans * season(c, PlanRun.KEPT.size()));
+        .and(
+            hives * DRAWN + Math.max(map, matters),
+            plans > 1 ? plans * season(c, PlanRun.KEPT.size()) : waiting(c));
   }
 
   /**
@@ -149,13 +156,15 @@ public record MemoryNeed(long fixed, long perColony) {
   }
 
   /**
-   * {@return what a backtest needs: one quantity of one season}
+   * {@return what a backtest needs: one quantity of one season, and the season of waiting that the
+   * decision rests on}
    *
    * @param c the colony
    * @param hives colonies of the whole run
    */
   public static MemoryNeed ofBacktest(ColonyCase c, int hives) {
-    return posterior(c, hives).and(0, season(c, 1) + 3L * Double.BYTES * c.washes().size());
+    return posterior(c, hives)
+        .and(0, season(c, 1) + waiting(c) + 3L * Double.BYTES * c.washes().size());
   }
 
   /**

@@ -2,6 +2,7 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.control.Control;
+import broodtide.control.HazardSpread;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
@@ -11,9 +12,7 @@ import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.fit.Prior;
-import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.fit.Unknown;
 import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -124,7 +123,7 @@ public record TreatmentCheck(
     Wash before = before(c, treatment);
     Wash after = after(c, treatment);
     ColonyCase bare = upTo(c, last(c, treatment, after), treatment);
-    ColonyCase treated = bare.withGiven(treatment);
+    ColonyCase treated = bare.withGiven(open(treatment));
     SeasonPosterior posterior = treated.posterior(effort, workers, progress);
     LocalDate day = after.date();
     Plan nothing = Plan.waiting("nothing more");
@@ -143,7 +142,7 @@ public record TreatmentCheck(
         EnsembleRun.of(
             treated.season(nothing),
             StandardColony.on(treated.model(), treated.start()),
-            asBelieved(posterior.members(), treated.priors().of(Unknown.EFFICACY_FACTOR)),
+            asBelieved(posterior.members(), c.priors().efficacy(treatment.substance())),
             Set.of(Quantity.MITES),
             workers,
             Progress.NONE);
@@ -159,7 +158,7 @@ public record TreatmentCheck(
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
             chanceWorked(
-                posterior.members(), treated.priors().of(Unknown.EFFICACY_FACTOR).median()),
+                posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
             TreatmentSeason.of(
                 treated,
                 treatment.from(),
@@ -247,12 +246,19 @@ public record TreatmentCheck(
         .orElse(later.get(later.size() - 1));
   }
 
-  /** The case up to a wash, with any success thinkable; the treatment itself is added later. */
+  /** The same treatment with any strength thinkable. */
+  private static MiticideCourse open(MiticideCourse treatment) {
+    return new MiticideCourse(
+        treatment.name(),
+        treatment.substance().with(new HazardSpread(0, OPEN)),
+        treatment.start(),
+        treatment.applications(),
+        treatment.every());
+  }
+
+  /** The case up to a wash; the treatment itself is added later. */
   private static ColonyCase upTo(ColonyCase c, Wash last, Control treatment) {
     List<Wash> washes = c.washes().stream().filter(w -> !w.date().isAfter(last.date())).toList();
-    Priors p = c.priors();
-    Prior efficacy = p.of(Unknown.EFFICACY_FACTOR);
-    Priors open = p.with(Unknown.EFFICACY_FACTOR, efficacy.with(efficacy.median(), OPEN));
     List<Control> begun =
         c.given().stream()
             .filter(g -> !g.from().isAfter(last.date()))
@@ -268,7 +274,7 @@ public record TreatmentCheck(
         washes,
         begun,
         c.thresholds(),
-        open);
+        c.priors());
   }
 
   private static List<SimulatedColony> asUsual(List<SimulatedColony> members) {

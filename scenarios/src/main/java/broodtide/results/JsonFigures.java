@@ -35,18 +35,13 @@ final class JsonFigures {
    * @param format name and version of the format
    * @param tool the command
    * @param version version of the program
-   * @param seed seed of the random numbers
-   * @param members simulated colonies
    * @param notes what was assumed, in sentences
    */
-  static ObjectNode head(
-      String format, String tool, String version, long seed, int members, List<String> notes) {
+  static ObjectNode head(String format, String tool, String version, List<String> notes) {
     ObjectNode root = JSON.createObjectNode();
     root.put("format", format);
     root.put("tool", tool);
     root.put("program", "broodtide " + version);
-    root.put("seed", seed);
-    root.put("simulatedColonies", members);
     notes.forEach(root.putArray("notes")::add);
     root.put("caution", Caution.ANSWER);
     return root;

@@ -5,7 +5,6 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.PlanSummary;
 import broodtide.assessment.QuantileSummary;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
@@ -33,8 +32,7 @@ public record Answer(Comparison comparison) {
    * day looked at when that comes first or when there is one plan only}
    */
   public LocalDate day() {
-    ColonyCase c = comparison.colony();
-    return comparison.runs().size() == 1 ? c.until() : c.raised();
+    return comparison.answerDay();
   }
 
   /** {@return the plan that the others are held against} */
@@ -44,12 +42,9 @@ public record Answer(Comparison comparison) {
 
   /** {@return the plan that the decision names; the first one where only one was played} */
   public PlanRun best() {
-    PlanSummary best =
-        comparison.runs().size() < 2
-            ? PlanSummary.of(first())
-            : PlanRanking.of(comparison.runs()).best();
+    Optional<PlanRanking> ranking = comparison.decision().ranking();
     return comparison.runs().stream()
-        .filter(run -> run.plan().equals(best.plan()))
+        .filter(run -> ranking.map(r -> r.best().plan().equals(run.plan())).orElse(true))
         .findFirst()
         .orElseThrow();
   }
