@@ -65,8 +65,7 @@ final class PlanRunFiles {
     pictures.add(INSIDE, colony, PlanPictures.inside(result));
     PosteriorPicture.of(result.comparison())
         .ifPresent(picture -> pictures.add(POSTERIOR, colony, picture));
-    SensitivityPicture.of(result.comparison())
-        .ifPresent(picture -> pictures.add(SENSITIVITY, colony, picture));
+    SensitivityPicture.of(result).ifPresent(picture -> pictures.add(SENSITIVITY, colony, picture));
     result.windows().ifPresent(map -> pictures.add(WINDOWS, colony, WindowPicture.of(map)));
     parts.add(PagePart.of(result, chart, parts.size() + 1, several));
   }

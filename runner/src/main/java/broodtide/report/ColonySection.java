@@ -38,7 +38,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
                     Size.PHONE,
                     "Dashed: before the washes. Filled: with them. Where the two are alike, the"
                         + " washes said little."));
-    SensitivityPicture.of(result.comparison())
+    SensitivityPicture.of(result)
         .ifPresent(
             picture ->
                 h.figure(

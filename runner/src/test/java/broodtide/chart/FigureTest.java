@@ -90,8 +90,14 @@ class FigureTest {
     Figure figure = InventedFigures.sensitivity();
     String all = text(Drawn.of(figure));
     assertThat(all).contains("cannot be told").contains("mites at the start");
-    assertThat(new SensitivityBars.Index("a", 0.2, new Range(0.1, 0.3)).counts()).isTrue();
-    assertThat(new SensitivityBars.Index("a", 0.2, new Range(-0.1, 0.5)).counts()).isFalse();
+    assertThat(
+            new SensitivityBars.Index("a", 0.2, new Range(0.1, 0.3), 0.3, new Range(0.2, 0.4))
+                .counts())
+        .isTrue();
+    assertThat(
+            new SensitivityBars.Index("a", 0.2, new Range(-0.1, 0.5), 0.3, new Range(0.2, 0.4))
+                .counts())
+        .isFalse();
   }
 
   @Test

@@ -183,9 +183,16 @@ final class InventedFigures {
         new Heading("The start matters most", "Invented shares."),
         "share of the spread of the answer",
         List.of(
-            new SensitivityBars.Index("mites at the start", 0.48, new Range(0.42, 0.55)),
-            new SensitivityBars.Index("mites from outside", 0.02, new Range(-0.03, 0.08)),
-            new SensitivityBars.Index("how fast the mites breed", 0.27, new Range(0.21, 0.33))));
+            new SensitivityBars.Index(
+                "mites at the start", 0.48, new Range(0.42, 0.55), 0.4, new Range(0.3, 0.5)),
+            new SensitivityBars.Index(
+                "mites from outside", 0.02, new Range(-0.03, 0.08), 0.4, new Range(0.3, 0.5)),
+            new SensitivityBars.Index(
+                "how fast the mites breed",
+                0.27,
+                new Range(0.21, 0.33),
+                0.4,
+                new Range(0.3, 0.5))));
   }
 
   static Figure apiary() {

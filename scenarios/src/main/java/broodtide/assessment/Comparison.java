@@ -35,7 +35,6 @@ public final class Comparison {
   private final List<PlanRun> runs;
   private final List<Refused> refused;
   private final Lazy<Decision> decision = new Lazy<>(() -> Decision.of(this));
-  private final Lazy<List<Sensitivity>> sensitivity = new Lazy<>(this::findSensitivity);
 
   /**
    * A plan that cannot be carried out.
@@ -92,15 +91,6 @@ public final class Comparison {
    */
   public LocalDate answerDay() {
     return runs.size() == 1 ? colony.until() : colony.raised();
-  }
-
-  /** {@return which unknowns matter to the first plan on the {@link #answerDay}} */
-  public List<Sensitivity> sensitivity() {
-    return sensitivity.get();
-  }
-
-  private List<Sensitivity> findSensitivity() {
-    return Sensitivity.of(this, runs.get(0), answerDay());
   }
 
   /**

@@ -2,6 +2,7 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.PlanRun;
+import broodtide.fit.PriorSensitivity;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -82,8 +83,11 @@ public record MemoryNeed(long fixed, long perColony) {
   public static MemoryNeed ofPlans(ColonyCase c, int hives, int plans) {
     long days = ChronoUnit.DAYS.between(c.now(), c.until());
     long map = plans > 1 ? windowMap(c, WindowSearch.USUAL.split(",").length, days / WEEK + 1) : 0;
+    long matters = PriorSensitivity.DRAWS * season(c, 1);
     return posterior(c, hives)
-        .and(hives * DRAWN + map, plans > 1 ? plans * season(c, PlanRun.KEPT.size()) : waiting(c));
+        .and(
+            hives * DRAWN + Math.max(map, matters),
+            plans > 1 ? plans * season(c, PlanRun.KEPT.size()) : waiting(c));
   }
 
   /**

@@ -29,7 +29,7 @@ final class PlansJson {
   static void write(ObjectNode node, ColonyResult result) {
     Comparison comparison = result.comparison();
     washes(node.putArray("washes"), result.checks());
-    unknowns(node.putArray("unknowns"), comparison);
+    unknowns(node.putArray("unknowns"), result.sensitivity());
     ObjectNode quality = node.putObject("sample");
     quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
     quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
@@ -59,8 +59,8 @@ final class PlansJson {
     }
   }
 
-  private static void unknowns(ArrayNode into, Comparison comparison) {
-    for (Sensitivity matters : comparison.sensitivity()) {
+  private static void unknowns(ArrayNode into, List<Sensitivity> unknowns) {
+    for (Sensitivity matters : unknowns) {
       UnknownSummary s = matters.unknown();
       ObjectNode u = into.addObject();
       u.put("id", s.unknown().id());
@@ -79,6 +79,11 @@ final class PlansJson {
       index.put("low", six(matters.index().range().low()));
       index.put("high", six(matters.index().range().high()));
       index.put("tellsFromZero", matters.index().tells());
+      ObjectNode total = u.putObject("totalIndexBeforehand");
+      total.put("share", six(matters.beforehand().share()));
+      total.put("low", six(matters.beforehand().range().low()));
+      total.put("high", six(matters.beforehand().range().high()));
+      total.put("tellsFromZero", matters.beforehand().tells());
     }
   }
 
