@@ -14,6 +14,8 @@ import broodtide.measure.OutOfRange;
  * @param coolest lowest daily high at which it may be used, degrees Celsius
  * @param warmest highest daily high at which it may be used, degrees Celsius
  * @param supers the usual rule about honey supers; the registered label and local law decide
+ * @param warmth how its hazards and costs hang on the warmth of the day
+ * @param spread how far its hazards differ between trials and between colonies
  */
 public record Miticide(
     String name,
@@ -24,7 +26,9 @@ public record Miticide(
     double broodCost,
     double coolest,
     double warmest,
-    SupersRule supers) {
+    SupersRule supers,
+    WarmthResponse warmth,
+    HazardSpread spread) {
 
   /** The usual rule about honey supers. The registered label and local law decide. */
   public enum SupersRule {
@@ -46,6 +50,43 @@ public record Miticide(
   }
 
   /**
+   * A miticide that acts alike in any weather, its hazards as doubtful as usual.
+   *
+   * @param name for example {@code oxalic-dribble}
+   * @param days days on which one application acts, 1 to 120
+   * @param onBees hazard of mites on bees, 1/day, 0 to 20
+   * @param inCells hazard of mother mites under cappings, 1/day, 0 to 20
+   * @param beeCost extra death of adult bees, 1/day, 0 to 1
+   * @param broodCost share of the brood due for capping each day that is lost, 0 to 1
+   * @param coolest lowest daily high at which it may be used, degrees Celsius
+   * @param warmest highest daily high at which it may be used, degrees Celsius
+   * @param supers the usual rule about honey supers; the registered label and local law decide
+   */
+  public Miticide(
+      String name,
+      int days,
+      double onBees,
+      double inCells,
+      double beeCost,
+      double broodCost,
+      double coolest,
+      double warmest,
+      SupersRule supers) {
+    this(
+        name,
+        days,
+        onBees,
+        inCells,
+        beeCost,
+        broodCost,
+        coolest,
+        warmest,
+        supers,
+        WarmthResponse.STEADY,
+        HazardSpread.USUAL);
+  }
+
+  /**
    * {@return the same with both hazards multiplied}
    *
    * @param factor 0 or more; the hazards must stay in their range
@@ -60,6 +101,18 @@ public record Miticide(
         broodCost,
         coolest,
         warmest,
-        supers);
+        supers,
+        warmth,
+        spread);
+  }
+
+  /**
+   * {@return the same with hazards that differ otherwise}
+   *
+   * @param other between trials and between colonies
+   */
+  public Miticide with(HazardSpread other) {
+    return new Miticide(
+        name, days, onBees, inCells, beeCost, broodCost, coolest, warmest, supers, warmth, other);
   }
 }

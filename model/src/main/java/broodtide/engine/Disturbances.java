@@ -44,8 +44,8 @@ final class Disturbances {
     boolean reachesCells = false;
     for (int c = 0; c < schedule.courses.size(); c++) {
       Schedule.Course course = schedule.courses.get(c);
-      acting |= course.acts()[day];
-      reachesCells |= course.acts()[day] && course.inCells() > 0;
+      acting |= course.action()[day] > 0;
+      reachesCells |= course.action()[day] > 0 && course.inCells() > 0;
     }
     if (acting || before) {
       hazards(day, kill);
@@ -62,9 +62,10 @@ final class Disturbances {
     Arrays.fill(hazard, 0);
     for (int c = 0; c < schedule.courses.size(); c++) {
       Schedule.Course course = schedule.courses.get(c);
-      if (course.acts()[day]) {
-        add(kill, lanes.success[c], course.onBees());
-        add(hazard, lanes.success[c], course.inCells());
+      double action = course.action()[day];
+      if (action > 0) {
+        add(kill, lanes.success[c], action * course.onBees());
+        add(hazard, lanes.success[c], action * course.inCells());
       }
     }
   }

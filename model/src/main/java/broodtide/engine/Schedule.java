@@ -34,6 +34,9 @@ public final class Schedule {
   /** Least share of eggs in drone cells, where drone comb is in. */
   public final double[] droneFloor;
 
+  /** Daily highs, degrees Celsius. */
+  private final double[] highs;
+
   /** Largest drone share of the year. */
   private final double mostDrones;
 
@@ -69,11 +72,12 @@ public final class Schedule {
   /**
    * One miticide course.
    *
-   * @param acts whether it acts on each day
-   * @param onBees hazard of mites on bees, 1/day
-   * @param inCells hazard of mites in cells, 1/day
+   * @param action share of its full hazards on each day, 0 where it does not act
+   * @param onBees full hazard of mites on bees, 1/day
+   * @param inCells full hazard of mites in cells, 1/day
    */
-  public record Course(boolean[] acts, double onBees, double inCells) {}
+  @SuppressWarnings("ArrayRecordComponent") // one value for each day, read only, never compared
+  public record Course(double[] action, double onBees, double inCells) {}
 
   private Schedule(Scenario s) {
     start = s.start();
@@ -85,6 +89,7 @@ public final class Schedule {
     droneFloor = new double[days];
     laying = model.climate().laying().daily(start, days);
     droneShare = model.climate().droneShare().daily(start, days);
+    highs = model.climate().highs(start, days);
     mostDrones = model.climate().droneShare().peak();
     winterShare = model.climate().winterShare().daily(start, days);
     springRelease = model.climate().springRelease().daily(start, days);
@@ -155,13 +160,14 @@ public final class Schedule {
     @Override
     public void treat(
         Miticide substance, LocalDate from, LocalDate to, Predicate<LocalDate> actsOn) {
-      boolean[] acts = new boolean[days];
-      courses.add(new Course(acts, substance.onBees(), substance.inCells()));
+      double[] action = new double[days];
+      courses.add(new Course(action, substance.onBees(), substance.inCells()));
       for (int t = index(from); t < Math.min(days, index(to) + 1); t++) {
         if (actsOn.test(start.plusDays(t))) {
-          acts[t] = true;
-          beeCost[t] += substance.beeCost();
-          broodCost[t] = together(broodCost[t], substance.broodCost());
+          double cost = substance.warmth().cost(highs[t]);
+          action[t] = substance.warmth().action(highs[t]);
+          beeCost[t] += Math.min(1, cost * substance.beeCost());
+          broodCost[t] = together(broodCost[t], Math.min(1, cost * substance.broodCost()));
         }
       }
     }
@@ -211,7 +217,7 @@ public final class Schedule {
             && beesLeaving[t] == 0
             && broodLeaving[t] == 0;
     for (Course c : courses) {
-      same &= c.acts()[t] == c.acts()[t - 1];
+      same &= c.action()[t] == c.action()[t - 1];
     }
     return same;
   }

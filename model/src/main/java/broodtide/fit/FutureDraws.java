@@ -1,6 +1,7 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
+import broodtide.control.HazardSpread;
 import broodtide.control.MiticideCourse;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,8 +13,10 @@ import org.apache.commons.math3.random.RandomDataGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
- * How well miticides to come work in each colony. The luck of a course hangs on its substance and
- * on how many courses of it came before, on nothing else: the same treatment has the same luck in
+ * How well miticides to come work in each colony. The luck of a course has two parts. What differs
+ * between trials is shared by all colonies of an apiary that are treated together; it hangs on the
+ * substance and on how many courses of it came before. What differs between colonies of one trial
+ * hangs on the colony, too. Neither hangs on anything else: the same treatment has the same luck in
  * every plan, alone or beside others, in whatever order they are written and on whatever day it
  * begins, so that plans differ by what they do.
  */
@@ -27,11 +30,11 @@ final class FutureDraws {
    * Standard normal luck of each course among some controls.
    *
    * @param controls controls to come
-   * @param members colonies
-   * @return by course in the order of the controls, then by colony; each course's luck is spread
-   *     evenly over the colonies
+   * @param colony name of the colony
+   * @param members simulated colonies
+   * @return by course in the order of the controls, then by simulated colony
    */
-  static List<double[]> of(List<Control> controls, int members) {
+  static List<double[]> of(List<Control> controls, String colony, int members) {
     List<MiticideCourse> courses = new ArrayList<>();
     for (Control c : controls) {
       c.course().ifPresent(courses::add);
@@ -41,8 +44,35 @@ final class FutureDraws {
     courses.stream()
         .sorted(Comparator.comparing(MiticideCourse::from))
         .forEach(
-            c -> luck.put(c, spread(name(c), before.merge(name(c), 1, Integer::sum), members)));
+            c -> {
+              int number = before.merge(name(c), 1, Integer::sum);
+              luck.put(c, together(c.substance().spread(), name(c), number, colony, members));
+            });
     return courses.stream().map(c -> luck.getOrDefault(c, new double[members])).toList();
+  }
+
+  /** Both parts, weighted by how much of the spread each makes up. */
+  private static double[] together(
+      HazardSpread spread, String name, int number, String colony, int members) {
+    double[] shared = trial(name, number, members);
+    double[] own = spread(name + '\n' + colony, number, members);
+    double total = Math.max(Double.MIN_NORMAL, spread.total());
+    double[] z = new double[members];
+    for (int i = 0; i < members; i++) {
+      z[i] = (spread.trials() * shared[i] + spread.colonies() * own[i]) / total;
+    }
+    return z;
+  }
+
+  /**
+   * The part that colonies treated together share, standard normal.
+   *
+   * @param name name of the substance
+   * @param number how many courses of it there are up to this one
+   * @param members simulated colonies
+   */
+  static double[] trial(String name, int number, int members) {
+    return spread(name, number, members);
   }
 
   private static String name(MiticideCourse course) {

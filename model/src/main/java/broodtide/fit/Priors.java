@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.control.Miticide;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -7,16 +8,20 @@ import java.util.Map;
 /**
  * What is believed of a colony before any wash: one prior for each unknown. Immutable.
  *
- * @param each the priors, one for every {@link Unknown}
+ * @param each the priors, one for every {@link Unknown}; the spread of an efficacy factor counts in
+ *     that of the course's own substance, so that 1 leaves it as its trials show
+ * @param efficacies what is believed instead of the efficacy factor of single miticides, by their
+ *     short name, as where mites are known to resist one
  */
-public record Priors(Map<Unknown, Prior> each) {
+public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
   /**
-   * Copies the map.
+   * Copies the maps.
    *
    * @throws IllegalArgumentException when an unknown has no prior
    */
   public Priors {
     each = Map.copyOf(each);
+    efficacies = Map.copyOf(efficacies);
     for (Unknown unknown : Unknown.values()) {
       if (!each.containsKey(unknown)) {
         throw new IllegalArgumentException("no prior for " + unknown.id());
@@ -30,7 +35,7 @@ public record Priors(Map<Unknown, Prior> each) {
     for (Unknown unknown : Unknown.values()) {
       usual.put(unknown, unknown.usual());
     }
-    return new Priors(usual);
+    return new Priors(usual, Map.of());
   }
 
   /**
@@ -51,30 +56,54 @@ public record Priors(Map<Unknown, Prior> each) {
   public Priors with(Unknown unknown, Prior prior) {
     Map<Unknown, Prior> changed = new EnumMap<>(each);
     changed.put(unknown, prior);
-    return new Priors(changed);
+    return new Priors(changed, efficacies);
   }
 
   /**
-   * {@return the prior of every unknown of a colony with a number of miticide courses, in the order
-   * of a particle}
+   * {@return the same with another belief of how single miticides act}
    *
-   * @param courses miticide courses, 0 or more
+   * @param other efficacy factors by short name of the miticide
    */
-  public List<Prior> unknowns(int courses) {
-    return ParticleLayout.of(courses).places().stream().map(p -> of(p.unknown())).toList();
+  public Priors withEfficacies(Map<String, Prior> other) {
+    return new Priors(each, other);
   }
 
-  /** What a particle in standard normal units stands for. */
-  ColonyDraw draw(double[] z) {
+  /**
+   * {@return the efficacy factor of a course with a miticide}
+   *
+   * @param substance what is given; its trials say how far its hazards differ
+   */
+  public Prior efficacy(Miticide substance) {
+    Prior usual = of(Unknown.EFFICACY_FACTOR);
+    Prior own = efficacies.get(substance.name());
+    return own != null
+        ? own
+        : usual.with(usual.median(), Math.min(5, usual.logSd() * substance.spread().total()));
+  }
+
+  /** What is believed of what stands in a place of a particle. */
+  Prior at(ParticleLayout.Place place, List<Miticide> courses) {
+    return place.unknown().ofCourse() ? efficacy(courses.get(place.course())) : of(place.unknown());
+  }
+
+  /**
+   * {@return the prior of every unknown of a colony with its miticide courses, in the order of a
+   * particle}
+   *
+   * @param courses the substance of each miticide course, in the order of the plan
+   */
+  public List<Prior> unknowns(List<Miticide> courses) {
+    return ParticleLayout.of(courses.size()).places().stream()
+        .map(place -> at(place, courses))
+        .toList();
+  }
+
+  /** What a particle in standard normal units stands for, its courses by substance. */
+  ColonyDraw draw(double[] z, List<Miticide> courses) {
     ColonyDraw colony = new ColonyDraw();
-    int courses = ParticleLayout.courses(z.length);
     int d = 0;
-    for (Unknown unknown : Unknown.values()) {
-      Prior prior = of(unknown);
-      int times = unknown.ofCourse() ? courses : 1;
-      for (int i = 0; i < times; i++) {
-        unknown.set(colony, prior.at(z[d++]));
-      }
+    for (ParticleLayout.Place place : ParticleLayout.of(courses.size()).places()) {
+      place.unknown().set(colony, at(place, courses).at(z[d++]));
     }
     return colony;
   }

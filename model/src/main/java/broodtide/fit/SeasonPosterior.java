@@ -1,6 +1,8 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
+import broodtide.control.Miticide;
+import broodtide.control.MiticideCourse;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -43,7 +45,8 @@ public final class SeasonPosterior {
     this.priors = priors;
     this.washes = washes;
     this.sample = sample;
-    this.members = Arrays.stream(sample.z()).map(z -> priors.draw(z).colony()).toList();
+    List<Miticide> courses = courses(past);
+    this.members = Arrays.stream(sample.z()).map(z -> priors.draw(z, courses).colony()).toList();
   }
 
   /**
@@ -91,7 +94,7 @@ public final class SeasonPosterior {
       day(past, w.date());
     }
     StandardColony start = StandardColony.on(past.model(), past.start());
-    int courses = courses(past);
+    List<Miticide> courses = courses(past);
     TemperedSampler sampler =
         new TemperedSampler(
             priors.unknowns(courses).size(), effort.particles(), effort.moves(), effort.seed());
@@ -110,8 +113,9 @@ public final class SeasonPosterior {
     return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample);
   }
 
-  private static int courses(Scenario scenario) {
-    return scenario.plan().courses().size();
+  /** The substance of each miticide course, in the order of the plan. */
+  static List<Miticide> courses(Scenario scenario) {
+    return scenario.plan().courses().stream().map(MiticideCourse::substance).toList();
   }
 
   static int day(Scenario scenario, LocalDate date) {
@@ -136,8 +140,9 @@ public final class SeasonPosterior {
   /** {@return sizes of the negative binomial of washes, one per member} */
   public double[] dispersions() {
     double[] out = new double[members.size()];
+    List<Miticide> courses = courses(past);
     for (int i = 0; i < out.length; i++) {
-      out[i] = priors.draw(sample.z()[i]).overdispersion;
+      out[i] = priors.draw(sample.z()[i], courses).overdispersion;
     }
     return out;
   }
@@ -192,12 +197,13 @@ public final class SeasonPosterior {
    * Unknown}} Infectivity is not among them: what washes say of it is nothing.
    */
   public List<UnknownSummary> summaries() {
-    List<ParticleLayout.Place> places = ParticleLayout.of(courses(past)).places();
+    List<Miticide> courses = courses(past);
+    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
     List<UnknownSummary> out = new ArrayList<>();
     for (int d = 0; d < places.size(); d++) {
       ParticleLayout.Place place = places.get(d);
       if (place.unknown().taught()) {
-        out.add(UnknownSummary.of(place, priors.of(place.unknown()), column(d)));
+        out.add(UnknownSummary.of(place, priors.at(place, courses), column(d)));
       }
     }
     return out;
@@ -210,7 +216,7 @@ public final class SeasonPosterior {
    */
   public double[] draws(UnknownSummary summary) {
     return column(
-        ParticleLayout.of(courses(past))
+        ParticleLayout.of(courses(past).size())
             .places()
             .indexOf(new ParticleLayout.Place(summary.unknown(), summary.course())));
   }
@@ -225,7 +231,8 @@ public final class SeasonPosterior {
 
   /**
    * Runs the colonies through a season that begins like the past. Each further miticide's success
-   * comes from the prior; the same treatment has the same luck in every plan.
+   * comes from the prior; the same treatment has the same luck in every plan. What differs between
+   * trials is the same for the colonies of an apiary that are treated together.
    *
    * @param season same start; its plan begins with the past's controls
    * @param quantities what to keep
@@ -267,24 +274,26 @@ public final class SeasonPosterior {
   }
 
   private List<SimulatedColony> membersFor(Scenario season) {
-    int known = courses(past);
-    int wanted = courses(season);
+    List<Miticide> known = courses(past);
+    List<Miticide> wanted = courses(season);
     if (!season.start().equals(past.start())) {
       throw new IllegalArgumentException(
           "the season starts on " + season.start() + ", the record on " + past.start());
     }
-    if (wanted <= known) {
+    if (wanted.size() <= known.size()) {
       return members;
     }
     List<Control> toCome =
         season.plan().controls().subList(given(), season.plan().controls().size());
-    List<double[]> luck = FutureDraws.of(toCome, members.size());
+    String colony = washes.isEmpty() ? "" : washes.get(0).colony();
+    List<double[]> luck = FutureDraws.of(toCome, colony, members.size());
     List<SimulatedColony> out = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
       SimulatedColony m = members.get(i);
       List<Double> success = new ArrayList<>(m.success());
-      for (double[] course : luck) {
-        success.add(priors.of(Unknown.EFFICACY_FACTOR).at(course[i]));
+      for (int c = 0; c < luck.size(); c++) {
+        Miticide substance = wanted.get(known.size() + c);
+        success.add(priors.efficacy(substance).at(luck.get(c)[i]));
       }
       out.add(m.with(success));
     }

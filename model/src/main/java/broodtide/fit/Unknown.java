@@ -33,11 +33,12 @@ public enum Unknown {
       new Prior(
           "factor on the mites' daughters",
           1.0,
-          0.18,
+          0.3,
           3,
           Tag.DERIVED,
-          "summer increase of 1.7 in low-growth and 9.6 in high-growth stock (Ontario,"
-              + " PMC7761820), taken as 1.5 standard deviations to either side"),
+          "field washes forecast from earlier ones stray as far; growth varies by about 30 %"
+              + " between years, Harris 2003; stock alone, 1.7 and 9.6 fold a summer in Ontario"
+              + " (PMC7761820), would give 0.18"),
       (colony, value) -> colony.reproduction = value),
 
   /** Eggs of the queen against the average. */
@@ -105,12 +106,11 @@ public enum Unknown {
       new Prior(
           "factor on the hazards of a miticide",
           1.0,
-          0.65,
+          1,
           5,
           Tag.DERIVED,
-          "formic trials, 73 +- 12 %, 49 +- 15 % and 81 +- 16 %, Pietropaoli & Formato 2022, as"
-              + " hazards -log(1 - efficacy): their logarithms spread by 0.47 between the three"
-              + " and by 0.46 within each"),
+          "its log sd counts in the spread of the substance, between trials and between colonies"
+              + " of a trial together, as its trials show it"),
       (colony, value) -> colony.efficacy.add(value)) {
     @Override
     public boolean ofCourse() {

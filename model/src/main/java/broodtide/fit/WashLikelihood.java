@@ -1,5 +1,6 @@
 package broodtide.fit;
 
+import broodtide.control.Miticide;
 import broodtide.engine.ColonyView;
 import broodtide.engine.Ensemble;
 import broodtide.engine.Progress;
@@ -16,6 +17,7 @@ import java.util.List;
 final class WashLikelihood implements TemperedSampler.LogLikelihood {
   private final TrimmedScenario toLastWash;
   private final StandardColony start;
+  private final List<Miticide> courses;
   private final Priors priors;
   private final List<Wash> washes;
   private final WashModel[] models;
@@ -31,6 +33,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   WashLikelihood(
       Scenario past, StandardColony start, Priors priors, List<Wash> washes, Workers workers) {
     this.start = start;
+    this.courses = SeasonPosterior.courses(past);
     this.priors = priors;
     this.washes = List.copyOf(washes);
     this.workers = workers;
@@ -50,7 +53,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
     SimulatedColony[] members = new SimulatedColony[z.length];
     double[] dispersions = new double[z.length];
     for (int i = 0; i < z.length; i++) {
-      ColonyDraw draw = priors.draw(z[i]);
+      ColonyDraw draw = priors.draw(z[i], courses);
       members[i] = toLastWash.fitted(draw.colony());
       dispersions[i] = draw.overdispersion;
     }

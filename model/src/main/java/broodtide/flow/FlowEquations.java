@@ -78,10 +78,11 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
     inCells = 0;
     for (int c = 0; c < schedule.courses.size(); c++) {
       Schedule.Course course = schedule.courses.get(c);
-      if (course.acts()[day]) {
+      double action = course.action()[day];
+      if (action > 0) {
         double success = c < member.success().size() ? member.success().get(c) : 1;
-        onBees += success * course.onBees();
-        inCells += success * course.inCells();
+        onBees += success * (action * course.onBees());
+        inCells += success * (action * course.inCells());
       }
     }
   }

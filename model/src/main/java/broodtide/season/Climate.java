@@ -5,6 +5,7 @@ import static broodtide.measure.Tag.CHOICE;
 import broodtide.measure.Measure;
 import broodtide.measure.Measures;
 import broodtide.measure.OutOfRange;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -26,6 +27,7 @@ import java.util.List;
  * @param winterBees when the brood that will winter is reared
  * @param southern whether the year is already shifted to the southern hemisphere
  * @param sources where the curves come from; each line names a source or says "choice"
+ * @param recorded daily highs of single days, which hold there instead of the curve's
  */
 public record Climate(
     String name,
@@ -50,9 +52,55 @@ public record Climate(
     YearSpan supers,
     YearSpan winterBees,
     boolean southern,
-    List<String> sources) {
+    List<String> sources,
+    DailyHighs recorded) {
   /** Death rate of winter bees where a climate does not say, 1/day. */
   public static final double USUAL_WINTER_DEATH = 0.0025;
+
+  /**
+   * A climate of which no single day is recorded.
+   *
+   * @param name short name
+   * @param title one line for people
+   * @param laying laying potential, eggs/day
+   * @param droneShare share of eggs laid in drone cells
+   * @param winterShare share of emerging workers that become winter bees
+   * @param springRelease how far winter bees are called to work
+   * @param winterDeath death rate of winter bees, 1/day
+   * @param warmth mean of the daily highs, degrees Celsius
+   * @param supers when honey supers usually stand on the hive
+   * @param winterBees when the brood that will winter is reared
+   * @param southern whether the year is already shifted to the southern hemisphere
+   * @param sources where the curves come from
+   */
+  public Climate(
+      String name,
+      String title,
+      Curve laying,
+      Curve droneShare,
+      Curve winterShare,
+      Curve springRelease,
+      double winterDeath,
+      Curve warmth,
+      YearSpan supers,
+      YearSpan winterBees,
+      boolean southern,
+      List<String> sources) {
+    this(
+        name,
+        title,
+        laying,
+        droneShare,
+        winterShare,
+        springRelease,
+        winterDeath,
+        warmth,
+        supers,
+        winterBees,
+        southern,
+        sources,
+        DailyHighs.NONE);
+  }
 
   /** Checks that every knot lies in its range. */
   public Climate {
@@ -87,7 +135,53 @@ public record Climate(
         ownSupers,
         ownWinterBees,
         southern,
-        sources);
+        sources,
+        recorded);
+  }
+
+  /**
+   * {@return the same climate with a beekeeper's own highs of single days}
+   *
+   * @param highs they hold on their days; on all others the curve does
+   */
+  public Climate with(DailyHighs highs) {
+    return new Climate(
+        name,
+        title,
+        laying,
+        droneShare,
+        winterShare,
+        springRelease,
+        winterDeath,
+        warmth,
+        supers,
+        winterBees,
+        southern,
+        sources,
+        highs);
+  }
+
+  /**
+   * {@return the daily high of a day, degrees Celsius: as recorded, or else the usual one}
+   *
+   * @param day the day
+   */
+  public double high(LocalDate day) {
+    return recorded.on(day).orElseGet(() -> warmth.at(day));
+  }
+
+  /**
+   * {@return the daily highs of consecutive days, degrees Celsius}
+   *
+   * @param from the first day
+   * @param days how many, 0 or more
+   */
+  public double[] highs(LocalDate from, int days) {
+    double[] out = warmth.daily(from, days);
+    for (int i = 0; i < days; i++) {
+      out[i] = recorded.on(from.plusDays(i)).orElse(out[i]);
+    }
+    return out;
   }
 
   /** {@return the same climate half a year later, for a place south of the equator} */
@@ -107,7 +201,8 @@ public record Climate(
         supers.southern(),
         winterBees.southern(),
         true,
-        sources);
+        sources,
+        recorded);
   }
 
   private static void checkKnots(String field, Curve curve, double min, double max, String unit) {

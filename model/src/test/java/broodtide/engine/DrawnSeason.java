@@ -3,12 +3,14 @@ package broodtide.engine;
 import broodtide.colony.BeeRates;
 import broodtide.control.Control;
 import broodtide.control.DroneCombRemoval;
+import broodtide.control.HazardSpread;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.control.WarmthResponse;
 import broodtide.measure.Measure;
 import broodtide.measure.Measures;
 import broodtide.mite.Immigration;
@@ -155,7 +157,10 @@ final class DrawnSeason {
         in(0, 0.3),
         0,
         40,
-        Miticide.SupersRule.OFF);
+        Miticide.SupersRule.OFF,
+        // within the drawn highs, so that cool, full and hot days all come up
+        new WarmthResponse(in(0, 8), in(9, 15), in(16, 25)),
+        HazardSpread.USUAL);
   }
 
   /** Draws one colony and puts the same bees, brood and mites into the block and beside it. */

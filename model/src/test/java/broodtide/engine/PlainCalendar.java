@@ -6,6 +6,7 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.control.WarmthResponse;
 import broodtide.season.Climate;
 import java.time.LocalDate;
 
@@ -41,10 +42,17 @@ final class PlainCalendar {
         double success = course < member.success().size() ? member.success().get(course) : 1;
         course++;
         if (acts(c, date)) {
-          killOnBees += success * c.substance().onBees();
-          killInCells += success * c.substance().inCells();
-          beeCost += c.substance().beeCost();
-          broodKept *= 1 - c.substance().broodCost();
+          double high = climate.high(date);
+          WarmthResponse warmth = c.substance().warmth();
+          double gives = share(high, warmth.idle(), warmth.full());
+          double costs =
+              high > warmth.harmful()
+                  ? Math.exp(Math.log(2) * (high - warmth.harmful()) / 3.5)
+                  : gives;
+          killOnBees += success * gives * c.substance().onBees();
+          killInCells += success * gives * c.substance().inCells();
+          beeCost += Math.min(1, costs * c.substance().beeCost());
+          broodKept *= 1 - Math.min(1, costs * c.substance().broodCost());
         }
       } else if (control instanceof QueenCaging c) {
         eggs = date.isBefore(c.from()) || date.isAfter(c.to()) ? eggs : 0;
@@ -94,6 +102,11 @@ final class PlainCalendar {
       }
     }
     return false;
+  }
+
+  /** How far a value has come from one end to the other. */
+  private static double share(double value, double from, double to) {
+    return value <= from ? 0 : value >= to ? 1 : (value - from) / (to - from);
   }
 
   private static boolean queenless(LocalDate from, int days, LocalDate date) {

@@ -107,7 +107,7 @@ final class Calibration {
   }
 
   private int[] repeat(RandomGenerator random, long seed) {
-    double[] truth = new double[priors.unknowns(1).size()];
+    double[] truth = new double[priors.unknowns(SeasonPosterior.courses(past)).size()];
     List<Wash> washes = List.of();
     double[] ahead = new double[1];
     while (washes.isEmpty()) {
@@ -140,7 +140,7 @@ final class Calibration {
 
   /** Washes of one colony; none when they could not have been written down. */
   private List<Wash> washes(double[] z, RandomGenerator random, double[] ahead) {
-    SimulatedColony member = priors.draw(z).colony();
+    SimulatedColony member = priors.draw(z, SeasonPosterior.courses(past)).colony();
     double[] infestation = new double[AHEAD + 1];
     double[] adults = new double[AHEAD + 1];
     Ensemble.run(
@@ -159,7 +159,11 @@ final class Calibration {
     for (int w = 0; w < DAYS.length; w++) {
       WashModel model = new WashModel(Wash.of(day(DAYS[w]), "A", 0, BEES[w]));
       double mean = model.mean(infestation[DAYS[w]] / 100);
-      int mites = WashModel.draw(mean, model.size(priors.draw(z).overdispersion), random);
+      int mites =
+          WashModel.draw(
+              mean,
+              model.size(priors.draw(z, SeasonPosterior.courses(past)).overdispersion),
+              random);
       if (adults[DAYS[w]] < BEES[w] || mites > BEES[w]) {
         return List.of();
       }

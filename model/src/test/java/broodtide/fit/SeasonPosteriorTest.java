@@ -230,7 +230,7 @@ class SeasonPosteriorTest {
   void meansAreStableOverSeeds() {
     int seeds = 8;
     Scenario past = season(120);
-    List<Prior> unknowns = Priors.defaults().unknowns(0);
+    List<Prior> unknowns = Priors.defaults().unknowns(List.of());
     double[][] values = new double[unknowns.size() + 1][seeds];
     for (int s = 0; s < seeds; s++) {
       SeasonPosterior p = posterior(past, four(), 4096, 70 + s, TWO);

@@ -2,6 +2,7 @@ package broodtide.pages;
 
 import broodtide.colony.BeeRates;
 import broodtide.colony.BroodTimes;
+import broodtide.control.Miticide;
 import broodtide.engine.LittlesLawTest;
 import broodtide.engine.PublishedColonyTest;
 import broodtide.engine.RenewalCheckTest;
@@ -27,6 +28,10 @@ import org.junit.jupiter.api.Test;
 @Tag("pages")
 class SciencePageTest {
   private static final Path PAGE = Path.of("SCIENCE.md");
+
+  /** A miticide of which no more is known than is usual. */
+  private static final Miticide USUAL =
+      new Miticide("usual", 1, 1, 0, 0, 0, 0, 40, Miticide.SupersRule.OFF);
 
   @Test
   void broodTimes() {
@@ -79,7 +84,7 @@ class SciencePageTest {
   @Test
   void priors() {
     Priors p = Priors.defaults();
-    part("priors", ParameterTable.ofPriors(p.unknowns(1)));
+    part("priors", ParameterTable.ofPriors(p.unknowns(List.of(USUAL))));
   }
 
   @Test

@@ -5,11 +5,15 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
+import broodtide.chart.Figure;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
+import broodtide.report.AnswerPage;
+import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
+import broodtide.report.RunFacts;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
@@ -57,6 +61,7 @@ final class BacktestCommand implements Callable<Integer> {
         "leave out the oldest washes");
     PictureFiles pictures = new PictureFiles(false, run.png);
     List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
+    names.add(0, AnswerFiles.REPORT);
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);
     List<Backtest.Colony> records = new ArrayList<>();
@@ -87,8 +92,11 @@ final class BacktestCommand implements Callable<Integer> {
             cases.notes());
     decisions(cases).forEach(file::decided);
     file.add(cases.cases(), report);
-    pictures.add(PICTURE, "", BacktestPicture.of(report, run.seed));
-    Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
+    Figure picture = BacktestPicture.of(report, run.seed);
+    pictures.add(PICTURE, "", picture);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(AnswerFiles.REPORT, page(report, picture, cases.notes()));
+    files.putAll(pictures.files());
     files.put(Outputs.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     pictures.lacking().ifPresent(desk.err()::println);
     if (run.json) {
@@ -103,6 +111,27 @@ final class BacktestCommand implements Callable<Integer> {
       desk.add(desk.terminal().wrap(written + "."));
     }
     return Main.OK;
+  }
+
+  private byte[] page(Backtest.Report report, Figure picture, List<String> notes) {
+    AnswerSheet sheet = AnswerSheet.about("");
+    sheet.say(scores(report));
+    sheet.draw(
+        picture,
+        "Forecast against count: on the slanting line they are alike. Where counts fell: even bars"
+            + " are best. Skill: above 0 such forecasts are better than simple ones.");
+    sheet.show(table(report), "Each colony's last wash, forecast from those before it.");
+    RunFacts facts =
+        new RunFacts(
+            run.command().name(),
+            Version.number(),
+            run.seed,
+            run.effort().particles(),
+            CommandWords.of(run.command()));
+    String question = AnswerFiles.question(run.command());
+    return new AnswerPage(question, List.of(sheet), notes, facts)
+        .html()
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   /** What waiting leads to, on the day on which the whole apiary is decided. */

@@ -13,6 +13,9 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.RefusedException;
+import broodtide.report.AnswerPage;
+import broodtide.report.AnswerSheet;
+import broodtide.report.RunFacts;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.DecisionWords;
@@ -33,6 +36,7 @@ final class DecisionCommandRun {
   private final String tool;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private final List<String> text = new ArrayList<>();
+  private final List<AnswerSheet> sheets = new ArrayList<>();
   private PictureFiles pictures;
   private Function<ColonyCase, List<Plan>> plans = c -> UsualPlans.of(c, Optional.empty());
 
@@ -71,6 +75,7 @@ final class DecisionCommandRun {
     plans = cases::plans;
     pictures = new PictureFiles(cases.cases().size() > 1, run.png);
     List<String> names = new ArrayList<>(pictures.names(tool, cases.colonies()));
+    names.add(0, AnswerFiles.REPORT);
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);
     ResultsFile file =
@@ -80,6 +85,7 @@ final class DecisionCommandRun {
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         text.add(desk.terminal().strong("Colony " + c.colony()));
+        sheets.add(AnswerSheet.about(c.colony()));
         try {
           work.decide(c, workers, file, this);
         } catch (RefusedException e) {
@@ -94,6 +100,7 @@ final class DecisionCommandRun {
     if (failures == cases.cases().size()) {
       throw new Refusal(String.join("\n", refused));
     }
+    files.put(AnswerFiles.REPORT, page(cases.notes()));
     files.putAll(pictures.files());
     files.put(Outputs.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     pictures.lacking().ifPresent(desk.err()::println);
@@ -105,6 +112,22 @@ final class DecisionCommandRun {
       desk.add(desk.terminal().wrap(written + "."));
     }
     return Main.OK;
+  }
+
+  private byte[] page(List<String> notes) {
+    RunFacts facts =
+        new RunFacts(
+            tool,
+            Version.number(),
+            run.seed,
+            run.effort().particles(),
+            CommandWords.of(run.command()));
+    String question = AnswerFiles.question(run.command());
+    return new AnswerPage(question, sheets, notes, facts).html().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private AnswerSheet sheet() {
+    return sheets.get(sheets.size() - 1);
   }
 
   private void print(CaseReader.Cases cases, ResultsFile file) {
@@ -156,22 +179,34 @@ final class DecisionCommandRun {
 
   /** Says sentences. */
   void say(String sentences) {
+    sheet().say(sentences);
     text.add(desk.terminal().wrap(sentences));
   }
 
   /** Says something in passing. */
   void mention(String sentences) {
+    sheet().mention(sentences);
     text.add(desk.terminal().faint(desk.terminal().wrap(sentences)));
   }
 
-  /** Shows a table between blank lines. */
-  void show(Table table) {
+  /**
+   * Shows a table between blank lines.
+   *
+   * @param caption what it is about, where it stands on a page
+   */
+  void show(Table table, String caption) {
+    sheet().show(table, caption);
     text.add("");
     text.add(desk.terminal().table(table).stripTrailing());
   }
 
-  /** Writes a picture. */
-  void draw(ColonyCase c, Picture picture) {
+  /**
+   * Writes a picture.
+   *
+   * @param caption how to read it
+   */
+  void draw(ColonyCase c, Picture picture, String caption) {
+    sheet().draw(picture, caption);
     pictures.add(tool, c.colony(), picture);
   }
 }

@@ -85,7 +85,7 @@ final class PlanCommandRun {
       Path folder = run.folder();
       String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
       desk.add(desk.terminal().wrap(written));
-      desk.add("Open " + folder.resolve(PlanRunFiles.REPORT) + " in a browser.");
+      desk.add("Open " + folder.resolve(AnswerFiles.REPORT) + " in a browser.");
     }
     return Main.OK;
   }

@@ -24,12 +24,10 @@ import java.util.Optional;
 
 /** What a run writes: report, pictures, tables and results, gathered colony by colony. */
 final class PlanRunFiles {
-  /** The page to open first. */
-  static final String REPORT = "report.html";
-
   private static final String PLANS = "plans.csv";
   private static final String SEASON = "season.csv";
   private static final String WINDOWS = "windows";
+  private static final String INSIDE = "inside";
   private static final String POSTERIOR = "posterior";
   private static final String SENSITIVITY = "sensitivity";
 
@@ -64,6 +62,7 @@ final class PlanRunFiles {
     SeasonChart chart = PlanPictures.plans(result);
     String colony = result.comparison().colony().colony();
     pictures.add(facts.command(), colony, chart);
+    pictures.add(INSIDE, colony, PlanPictures.inside(result));
     PosteriorPicture.of(result.comparison())
         .ifPresent(picture -> pictures.add(POSTERIOR, colony, picture));
     SensitivityPicture.of(result.comparison())
@@ -74,9 +73,10 @@ final class PlanRunFiles {
 
   /** Names of all files that there may be for some colonies. */
   List<String> names(List<String> colonies) {
-    List<String> names = new ArrayList<>(List.of(REPORT, PLANS, SEASON, Outputs.RESULTS));
+    List<String> names =
+        new ArrayList<>(List.of(AnswerFiles.REPORT, PLANS, SEASON, Outputs.RESULTS));
     names.addAll(pictures.names(facts.command(), colonies));
-    for (String what : List.of(POSTERIOR, SENSITIVITY, WINDOWS)) {
+    for (String what : List.of(INSIDE, POSTERIOR, SENSITIVITY, WINDOWS)) {
       names.addAll(pictures.names(what, colonies));
     }
     return names;
@@ -85,7 +85,7 @@ final class PlanRunFiles {
   /** All files by name. */
   Map<String, byte[]> files() {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(REPORT, utf8(new Page(parts, notes, facts).html()));
+    files.put(AnswerFiles.REPORT, utf8(new Page(parts, notes, facts).html()));
     files.putAll(pictures.files());
     files.put(PLANS, utf8(tables.plans()));
     files.put(SEASON, utf8(tables.season()));

@@ -167,7 +167,11 @@ final class RulesCommand implements Callable<Integer> {
             .results()
             .forEach(r -> drawn.add(0, r));
       }
-      out.draw(c, RulePicture.of(trial, drawn));
+      out.draw(
+          c,
+          RulePicture.of(trial, drawn),
+          "Further down is better, further left is less treating. On the line stand the rules that"
+              + " no other betters in both.");
     }
   }
 
@@ -185,7 +189,7 @@ final class RulesCommand implements Callable<Integer> {
     trial.results().stream()
         .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
         .ifPresent(best -> out.say(sentence(best, trial.results())));
-    out.show(table(trial));
+    out.show(table(trial), "Each rule, per colony and season.");
     ColonyCase c = trial.colony();
     List<LocalDate> days = trial.days();
     out.mention(

@@ -8,6 +8,7 @@ import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
+import broodtide.report.AnswerSheet;
 import broodtide.report.CountPicture;
 import broodtide.results.CountPrecision;
 import broodtide.results.ResultsFile;
@@ -19,14 +20,9 @@ import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -34,10 +30,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What does one count say? */
 @Command(
@@ -55,10 +49,7 @@ final class WashCommand implements Callable<Integer> {
 
   private static final double MOST_RATE = 99;
 
-  private static final String PICTURE = "wash";
-
   private final CommandContext desk;
-  @Spec private @Nullable CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "MITES", description = "Mites counted.")
   private int mites;
@@ -117,15 +108,7 @@ final class WashCommand implements Callable<Integer> {
       description = "Hives in the apiary: says how many to wash for its mean.")
   private @Nullable Integer hives;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Write a picture and results.json to this folder.")
-  private @Nullable Path out;
-
-  @Option(names = "--png", description = "Write the picture as PNG too.")
-  private boolean png;
-
+  @Mixin private FolderOption folder = new FolderOption();
   @Mixin private JsonOption as = new JsonOption();
 
   WashCommand(CommandContext desk) {
@@ -156,40 +139,35 @@ final class WashCommand implements Callable<Integer> {
     Climate place = Catalog.climate(climate);
     Climate year = south ? place.inSouth() : place;
     ThresholdSet held = ThresholdLibrary.find(threshold);
-    PictureFiles pictures = new PictureFiles(false, png);
-    Optional<Outputs> outputs = Optional.ofNullable(out).map(f -> folder(f, pictures));
+    Optional<Outputs> outputs = folder.open(List.of());
     CountReading reading = CountReading.of(wash, year, held);
     CountOutlook outlook;
     try (Workers workers = Workers.all()) {
       outlook = CountOutlook.of(wash, year, held, workers);
     }
+    List<String> sentences = words(reading, outlook);
     if (as.json) {
       desk.out().print(json(reading, outlook));
     } else {
-      words(reading, outlook).forEach(desk.out()::println);
+      sentences.forEach(s -> desk.out().println(desk.terminal().wrap(s)));
     }
     desk.deliver();
-    outputs.ifPresent(to -> write(to, pictures, reading, json(reading, outlook)));
+    outputs.ifPresent(
+        to -> {
+          AnswerSheet sheet = AnswerSheet.about("");
+          sentences.forEach(sheet::say);
+          folder.write(
+              to,
+              desk,
+              sheet,
+              List.of(),
+              CountPicture.of(reading),
+              "The higher the curve, the likelier the infestation below it, as an alcohol wash of"
+                  + " all bees would show it. The whole area is 100 %.",
+              json(reading, outlook),
+              !as.json);
+        });
     return Main.OK;
-  }
-
-  private Outputs folder(Path folder, PictureFiles pictures) {
-    List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
-    names.add(Outputs.RESULTS);
-    CommandSpec command = Objects.requireNonNull(spec, "a command has a specification");
-    return Outputs.into(folder, command.name(), RunOptions.named(command), names);
-  }
-
-  private void write(Outputs to, PictureFiles pictures, CountReading reading, String json) {
-    pictures.add(PICTURE, "", CountPicture.of(reading));
-    pictures.lacking().ifPresent(desk.err()::println);
-    Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
-    files.put(Outputs.RESULTS, json.getBytes(StandardCharsets.UTF_8));
-    to.write(files);
-    if (!as.json) {
-      String written = "Written to " + to.folder() + ": " + String.join(", ", files.keySet());
-      desk.add(desk.terminal().wrap(written + "."));
-    }
   }
 
   private List<String> words(CountReading reading, CountOutlook outlook) {
@@ -200,7 +178,7 @@ final class WashCommand implements Callable<Integer> {
       sentences.add(apiary(reading, hives));
     }
     sentences.add(caution(reading));
-    return sentences.stream().map(desk.terminal()::wrap).toList();
+    return sentences;
   }
 
   private String json(CountReading reading, CountOutlook outlook) {

@@ -121,7 +121,11 @@ final class WindowsCommand implements Callable<Integer> {
           "Played with " + Digits.count(tried.members().size()) + " of the simulated colonies.");
     }
     say(windows, decision, out);
-    out.draw(c, WindowPicture.of(windows));
+    out.draw(
+        c,
+        WindowPicture.of(windows),
+        "Each cell is a first day: the darker, the worse. Hatched days are ruled out by honey"
+            + " supers, warmth or brood as is usual; the label decides.");
   }
 
   private List<LocalDate> starts(ColonyCase c) {
@@ -159,7 +163,7 @@ final class WindowsCommand implements Callable<Integer> {
     if (w.best().isEmpty()) {
       out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }
-    out.show(table(w));
+    out.show(table(w), "Each control by its first day.");
     out.mention(
         "Best: lowest in the model, "
             + o.title()

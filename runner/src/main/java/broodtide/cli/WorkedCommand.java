@@ -11,6 +11,7 @@ import broodtide.decision.MemoryNeed;
 import broodtide.decision.Shortfall;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;
+import broodtide.report.TreatmentPicture;
 import broodtide.results.ResultsFile;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
@@ -161,6 +162,12 @@ final class WorkedCommand implements Callable<Integer> {
     out.say(TreatmentWords.counts(check, counted));
     beside.ifPresent(n -> out.say(TreatmentWords.neighbour(check.verdict(), n.colony(), against)));
     out.say(standing(c, check.after()));
+    out.draw(
+        c,
+        TreatmentPicture.of(check),
+        "Dots: washes with 90 % intervals. Solid: the season as the washes tell it; dashed: the"
+            + " same colonies without the treatment. Below or beside: how likely each share of"
+            + " mites taken is, before the washes and with them.");
     List<String> doubts = Shortfall.doubts(check);
     if (!doubts.isEmpty()) {
       out.say("Mind: " + String.join("; ", doubts) + ".");

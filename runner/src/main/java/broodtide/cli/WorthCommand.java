@@ -166,7 +166,11 @@ final class WorthCommand implements Callable<Integer> {
         .ifPresent(
             best -> {
               say(best, worth, out);
-              out.draw(c, WashWorthPicture.of(best, worth));
+              out.draw(
+                  c,
+                  WashWorthPicture.of(best, worth),
+                  "Above the line of 0 washing again is better than deciding today. Below: what to"
+                      + " do at each count.");
             });
   }
 
@@ -217,7 +221,7 @@ final class WorthCommand implements Callable<Integer> {
               WindowPicture.signed(o, -w.delay()),
               WindowPicture.signed(o, w.today() - w.knowing()));
     }
-    out.show(table);
+    out.show(table, "What each wash gains over deciding today.");
     out.mention(
         "Gain over deciding today, in "
             + o.title()

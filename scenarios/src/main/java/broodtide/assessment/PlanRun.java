@@ -187,6 +187,20 @@ public final class PlanRun {
   }
 
   /**
+   * {@return the first day on which half of the simulated colonies are lost; the last day that is
+   * asked about when that does not come}
+   *
+   * @param until the last day asked about, a day of the run
+   */
+  public LocalDate halfLost(LocalDate until) {
+    LocalDate day = knownAlive();
+    while (day.isBefore(until) && shareLost(day) < 0.5) {
+      day = day.plusDays(1);
+    }
+    return day.isAfter(until) ? until : day;
+  }
+
+  /**
    * {@return the loss of each member by a day, weighted by how likely it was to be alive when the
    * colony last was, 0 to a little over 1; the mean is {@link #shareLost}}
    *

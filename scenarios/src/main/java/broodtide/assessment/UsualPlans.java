@@ -176,7 +176,7 @@ public final class UsualPlans {
 
   private static boolean suits(MiticideCourse course, Climate climate) {
     Miticide substance = course.substance();
-    double high = climate.warmth().at(course.from());
+    double high = climate.high(course.from());
     return high >= substance.coolest()
         && high <= substance.warmest()
         && (substance.supers() != Miticide.SupersRule.OFF

@@ -1,6 +1,8 @@
 package broodtide.catalog;
 
+import broodtide.control.HazardSpread;
 import broodtide.control.Miticide;
+import broodtide.control.WarmthResponse;
 import broodtide.forms.ChoiceForm;
 import broodtide.forms.DateForm;
 import broodtide.forms.Field;
@@ -58,6 +60,62 @@ public final class ControlFields {
           Miticide.SupersRule.OFF,
           "the usual rule about honey supers: OFF, not while honey for harvest is on the hive;"
               + " LABEL_DECIDES, labels in some countries allow it");
+
+  private static final Field<Double> IDLE =
+      Field.required(
+          "idle",
+          NumberForm.of(-100, 60, "degrees Celsius"),
+          "daily high up to which it does nothing");
+  private static final Field<Double> FULL =
+      Field.required(
+          "full",
+          NumberForm.of(-100, 60, "degrees Celsius"),
+          "daily high from which it acts in full, above idle");
+  private static final Field<Double> HARMFUL =
+      Field.optional(
+          "harmful",
+          NumberForm.of(-100, 100, "degrees Celsius"),
+          WarmthResponse.STEADY.harmful(),
+          "daily high above which it costs more bees and brood, twice as many every 3.5 degrees");
+  private static final Field<WarmthResponse> WARMTH =
+      Field.optional(
+          "warmth",
+          new ObjectForm<>(
+              "warmth",
+              "how a miticide that evaporates hangs on the daily high",
+              List.of(IDLE, FULL, HARMFUL),
+              in -> new WarmthResponse(in.need(IDLE), in.need(FULL), in.need(HARMFUL)),
+              (w, out) -> {
+                out.put(IDLE, w.idle());
+                out.put(FULL, w.full());
+                out.put(HARMFUL, w.harmful());
+              }),
+          WarmthResponse.STEADY,
+          "how its action hangs on the warmth of the day; it does not when left out");
+
+  private static final Field<Double> TRIALS =
+      Field.required(
+          "trials",
+          NumberForm.of(0, 5, "1"),
+          "between trials, standard deviation of the logarithm; shared by colonies treated"
+              + " together");
+  private static final Field<Double> COLONIES =
+      Field.required(
+          "colonies", NumberForm.of(0, 5, "1"), "between the colonies of one trial, likewise");
+  private static final Field<HazardSpread> SPREAD =
+      Field.optional(
+          "spread",
+          new ObjectForm<>(
+              "spread",
+              "how far the hazards of a miticide differ from case to case",
+              List.of(TRIALS, COLONIES),
+              in -> new HazardSpread(in.need(TRIALS), in.need(COLONIES)),
+              (spread, out) -> {
+                out.put(TRIALS, spread.trials());
+                out.put(COLONIES, spread.colonies());
+              }),
+          HazardSpread.USUAL,
+          "how far its hazards differ from case to case");
 
   /** How often a miticide is given in one course. */
   public static final Field<Integer> APPLICATIONS =
@@ -119,7 +177,9 @@ public final class ControlFields {
           WARMEST,
           SUPERS,
           APPLICATIONS,
-          EVERY);
+          EVERY,
+          WARMTH,
+          SPREAD);
 
   private ControlFields() {}
 
@@ -156,7 +216,9 @@ public final class ControlFields {
         in.need(BROOD_COST),
         in.need(COOLEST),
         in.need(WARMEST),
-        in.need(SUPERS));
+        in.need(SUPERS),
+        in.need(WARMTH),
+        in.need(SPREAD));
   }
 
   /**
@@ -179,6 +241,12 @@ public final class ControlFields {
     out.put(APPLICATIONS, applications);
     if (every != m.days()) {
       out.put(EVERY, every);
+    }
+    if (!m.warmth().equals(WarmthResponse.STEADY)) {
+      out.put(WARMTH, m.warmth());
+    }
+    if (!m.spread().equals(HazardSpread.USUAL)) {
+      out.put(SPREAD, m.spread());
     }
   }
 }

@@ -52,8 +52,27 @@ public record ControlTemplate(
    * @param setting where and how that was measured
    * @param tag how the figure is known
    * @param source where it comes from
+   * @param trials the trials behind it, each with its source; none where it is one figure alone
    */
-  public record Efficacy(double share, Setting setting, Tag tag, String source) {}
+  public record Efficacy(
+      double share, Setting setting, Tag tag, String source, List<EfficacyTrial> trials) {
+    /** Copies the list. */
+    public Efficacy {
+      trials = List.copyOf(trials);
+    }
+
+    /** {@return what the trials say together; empty where none counts} */
+    public Optional<PooledEfficacy> pooled() {
+      return trials.stream().anyMatch(EfficacyTrial::pooled)
+          ? Optional.of(PooledEfficacy.of(trials))
+          : Optional.empty();
+    }
+
+    /** {@return how far trials differ, in logits, as they show or as is usual} */
+    public double between() {
+      return pooled().map(PooledEfficacy::between).orElse(PooledEfficacy.USUAL_BETWEEN);
+    }
+  }
 
   /**
    * Where and how an efficacy was measured.

@@ -5,6 +5,7 @@ import broodtide.catalog.ControlTemplate.Efficacy;
 import broodtide.catalog.ControlTemplate.Setting;
 import broodtide.forms.ChoiceForm;
 import broodtide.forms.Field;
+import broodtide.forms.ListForm;
 import broodtide.forms.MonthDayForm;
 import broodtide.forms.NumberForm;
 import broodtide.forms.ObjectForm;
@@ -66,17 +67,77 @@ final class EfficacyForm {
               + " by arithmetic on seen figures, MEMORY not verified, CHOICE of this project");
   private static final Field<String> SOURCE =
       Field.required("source", TextForm.NOTE, "where the figure comes from");
+  private static final Field<Double> TRIAL_SHARE =
+      Field.required(
+          "share",
+          NumberForm.of(0.001, 0.9999, "1"),
+          "share of the mites that fell under the treatment, as published");
+  private static final Field<Double> UNTREATED =
+      Field.optional(
+          "untreated",
+          NumberForm.share(1),
+          "share of the mites that fell of themselves in untreated hives meanwhile");
+  private static final Field<Integer> COLONIES =
+      Field.optional(
+          "colonies",
+          new WholeForm(1, 100_000, "colonies"),
+          "treated colonies; 8 are taken when left out");
+  private static final Field<Double> HIGH =
+      Field.optional(
+          "high", NumberForm.of(-60, 60, "degrees Celsius"), "mean daily high over the treatment");
+  private static final Field<Boolean> POOLED =
+      Field.optional(
+          "pooled",
+          new TruthForm(),
+          true,
+          "whether it counts towards the efficacy; one that does not is a check beside it");
+  private static final ObjectForm<EfficacyTrial> TRIAL =
+      new ObjectForm<>(
+          "trial",
+          "one trial of a control",
+          List.of(TRIAL_SHARE, UNTREATED, COLONIES, HIGH, POOLED, TAG, SOURCE),
+          in ->
+              new EfficacyTrial(
+                  in.need(TRIAL_SHARE),
+                  in.find(UNTREATED),
+                  in.find(COLONIES),
+                  in.find(HIGH),
+                  in.need(POOLED),
+                  in.need(TAG),
+                  in.need(SOURCE)),
+          (t, out) -> {
+            out.put(TRIAL_SHARE, t.share());
+            t.untreated().ifPresent(u -> out.put(UNTREATED, u));
+            t.colonies().ifPresent(n -> out.put(COLONIES, n));
+            t.high().ifPresent(h -> out.put(HIGH, h));
+            if (!t.pooled()) {
+              out.put(POOLED, false);
+            }
+            out.put(TAG, t.tag());
+            out.put(SOURCE, t.source());
+          });
+  private static final Field<List<EfficacyTrial>> TRIALS =
+      Field.optional(
+          "trials",
+          new ListForm<>(TRIAL, 0, 200),
+          List.of(),
+          "the trials behind it, each with its source");
   static final ObjectForm<Efficacy> FORM =
       new ObjectForm<>(
           "efficacy",
           "what a trial or practice saw of a control",
-          List.of(SHARE, WHERE, TAG, SOURCE),
-          in -> new Efficacy(in.need(SHARE), in.need(WHERE), in.need(TAG), in.need(SOURCE)),
+          List.of(SHARE, WHERE, TAG, SOURCE, TRIALS),
+          in ->
+              new Efficacy(
+                  in.need(SHARE), in.need(WHERE), in.need(TAG), in.need(SOURCE), in.need(TRIALS)),
           (e, out) -> {
             out.put(SHARE, e.share());
             out.put(WHERE, e.setting());
             out.put(TAG, e.tag());
             out.put(SOURCE, e.source());
+            if (!e.trials().isEmpty()) {
+              out.put(TRIALS, e.trials());
+            }
           });
 
   private EfficacyForm() {}

@@ -97,16 +97,19 @@ final class MiticideKind extends ControlKind<MiticideCourse> {
     Miticide substance = course.substance();
     for (int i = 0; i < course.applications(); i++) {
       LocalDate day = course.from().plusDays((long) i * course.every());
-      double high = climate.warmth().at(day);
+      double high = climate.high(day);
       if (high < substance.coolest() || high > substance.warmest()) {
         return Optional.of(
             new Obstacle(
                 high < substance.coolest() ? Obstacle.Kind.COLD : Obstacle.Kind.WARM,
                 String.format(
                     Locale.ROOT,
-                    "%s on %s: daily highs are usually near %.0f °C, outside its %s to %s °C",
+                    "%s on %s: %s %.0f °C, outside its %s to %s °C",
                     course.name(),
                     day,
+                    climate.recorded().on(day).isPresent()
+                        ? "the daily high given is"
+                        : "daily highs are usually near",
                     high,
                     degrees(substance.coolest()),
                     degrees(substance.warmest()))));

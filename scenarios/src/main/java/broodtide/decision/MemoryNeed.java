@@ -138,15 +138,17 @@ public record MemoryNeed(long fixed, long perColony) {
   }
 
   /**
-   * {@return what it needs to judge a treatment: three seasons of two quantities, and one of one
-   * quantity that runs on for as long as a further wash would count}
+   * {@return what it needs to judge a treatment: two seasons of two quantities, two of one, and one
+   * of one quantity that runs on for as long as a further wash would count}
    *
    * @param c the colony
    * @param hives colonies of the whole run
    */
   public static MemoryNeed ofTreatmentCheck(ColonyCase c, int hives) {
     return posterior(c, hives)
-        .and(0, 3 * season(c, 2) + season(c, 1) + CELL * (Shortfall.LATE + 1));
+        .and(
+            0,
+            2 * season(c, 2) + 3 * season(c, 1) + 2L * Double.BYTES + CELL * (Shortfall.LATE + 1));
   }
 
   /**

@@ -2,6 +2,7 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.control.Control;
+import broodtide.control.HazardSpread;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
@@ -11,9 +12,7 @@ import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.fit.Prior;
-import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.fit.Unknown;
 import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -37,6 +36,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param untreated mites per 100 bees on that day had there been no treatment, by member
  * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1, had
  *     that been as likely as not before the washes
+ * @param season the season with the treatment and without it
  * @param telling a further wash that would tell; empty when the washes tell already, or when none
  *     would
  */
@@ -50,6 +50,7 @@ public record TreatmentCheck(
     double[] usual,
     double[] untreated,
     double chanceWorked,
+    TreatmentSeason season,
     Optional<TellingWash> telling) {
   /**
    * Spread of a treatment's strength before the washes are looked at, standard deviation of the
@@ -60,6 +61,9 @@ public record TreatmentCheck(
 
   /** Half of the usual strength: less counts as falling short. Choice. */
   private static final double HALF = 0.5;
+
+  /** Its multiples, whole parts left away, lie evenly between 0 and 1. */
+  private static final double GOLDEN = 0.6180339887498949;
 
   /** A verdict is given when it is at least this likely. Choice. */
   private static final double SURE = 0.9;
@@ -119,7 +123,7 @@ public record TreatmentCheck(
     Wash before = before(c, treatment);
     Wash after = after(c, treatment);
     ColonyCase bare = upTo(c, last(c, treatment, after), treatment);
-    ColonyCase treated = bare.withGiven(treatment);
+    ColonyCase treated = bare.withGiven(open(treatment));
     SeasonPosterior posterior = treated.posterior(effort, workers, progress);
     LocalDate day = after.date();
     Plan nothing = Plan.waiting("nothing more");
@@ -131,21 +135,37 @@ public record TreatmentCheck(
             treated.season(nothing),
             StandardColony.on(treated.model(), treated.start()),
             asUsual(posterior.members()),
-            kept,
+            Set.of(Quantity.MITES),
+            workers,
+            Progress.NONE);
+    EnsembleRun believed =
+        EnsembleRun.of(
+            treated.season(nothing),
+            StandardColony.on(treated.model(), treated.start()),
+            asBelieved(posterior.members(), c.priors().efficacy(treatment.substance())),
+            Set.of(Quantity.MITES),
             workers,
             Progress.NONE);
     double[] untreated = without.values(Quantity.MITES, day);
+    double[] reduction = taken(with.values(Quantity.MITES, day), untreated);
     TreatmentCheck check =
         new TreatmentCheck(
             treated,
             treatment,
             before,
             after,
-            taken(with.values(Quantity.MITES, day), untreated),
+            reduction,
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
             chanceWorked(
-                posterior.members(), treated.priors().of(Unknown.EFFICACY_FACTOR).median()),
+                posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
+            TreatmentSeason.of(
+                treated,
+                treatment.from(),
+                with,
+                without,
+                taken(believed.values(Quantity.MITES, day), untreated),
+                reduction),
             Optional.empty());
     return check.verdict() == Verdict.CANNOT_TELL
             && check.chanceWorked() > 0
@@ -158,7 +178,7 @@ public record TreatmentCheck(
 
   private TreatmentCheck with(Optional<TellingWash> wash) {
     return new TreatmentCheck(
-        colony, treatment, before, after, reduction, usual, untreated, chanceWorked, wash);
+        colony, treatment, before, after, reduction, usual, untreated, chanceWorked, season, wash);
   }
 
   /**
@@ -226,12 +246,19 @@ public record TreatmentCheck(
         .orElse(later.get(later.size() - 1));
   }
 
-  /** The case up to a wash, with any success thinkable; the treatment itself is added later. */
+  /** The same treatment with any strength thinkable. */
+  private static MiticideCourse open(MiticideCourse treatment) {
+    return new MiticideCourse(
+        treatment.name(),
+        treatment.substance().with(new HazardSpread(0, OPEN)),
+        treatment.start(),
+        treatment.applications(),
+        treatment.every());
+  }
+
+  /** The case up to a wash; the treatment itself is added later. */
   private static ColonyCase upTo(ColonyCase c, Wash last, Control treatment) {
     List<Wash> washes = c.washes().stream().filter(w -> !w.date().isAfter(last.date())).toList();
-    Priors p = c.priors();
-    Prior efficacy = p.of(Unknown.EFFICACY_FACTOR);
-    Priors open = p.with(Unknown.EFFICACY_FACTOR, efficacy.with(efficacy.median(), OPEN));
     List<Control> begun =
         c.given().stream()
             .filter(g -> !g.from().isAfter(last.date()))
@@ -247,7 +274,7 @@ public record TreatmentCheck(
         washes,
         begun,
         c.thresholds(),
-        open);
+        c.priors());
   }
 
   private static List<SimulatedColony> asUsual(List<SimulatedColony> members) {
@@ -255,6 +282,22 @@ public record TreatmentCheck(
     for (SimulatedColony m : members) {
       List<Double> success = new ArrayList<>(m.success());
       success.set(success.size() - 1, 1.0);
+      out.add(m.with(success));
+    }
+    return out;
+  }
+
+  /**
+   * The same colonies, the treatment acting as believed before the washes: spread evenly over what
+   * was believed, in an order that goes with nothing else.
+   */
+  private static List<SimulatedColony> asBelieved(List<SimulatedColony> members, Prior prior) {
+    NormalDistribution normal = new NormalDistribution(null, 0, 1);
+    List<SimulatedColony> out = new ArrayList<>();
+    for (SimulatedColony m : members) {
+      double place = (out.size() + 0.5) * GOLDEN % 1;
+      List<Double> success = new ArrayList<>(m.success());
+      success.set(success.size() - 1, prior.at(normal.inverseCumulativeProbability(place)));
       out.add(m.with(success));
     }
     return out;

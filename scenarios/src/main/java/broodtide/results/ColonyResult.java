@@ -3,6 +3,7 @@ package broodtide.results;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.SeasonShares;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.Agreement;
@@ -17,12 +18,14 @@ import java.util.Optional;
  * @param windows when to begin which control, where that was asked for
  * @param agreement where each wash stood in what fits them all, and whether they fit at all
  * @param days the days of each run of the comparison, in the order of the runs
+ * @param inside the season of the first run, seen from inside the hive
  */
 public record ColonyResult(
     Comparison comparison,
     Optional<Windows> windows,
     Agreement agreement,
-    List<List<PlanDay>> days) {
+    List<List<PlanDay>> days,
+    SeasonShares inside) {
   /** Copies the list. */
   public ColonyResult {
     days = List.copyOf(days);
@@ -41,7 +44,8 @@ public record ColonyResult(
         comparison,
         windows,
         Agreement.of(comparison.posterior(), workers),
-        comparison.runs().stream().map(PlanDay::all).toList());
+        comparison.runs().stream().map(PlanDay::all).toList(),
+        SeasonShares.of(comparison, comparison.runs().get(0), workers));
   }
 
   /** {@return where each wash stood in what fits them all, by date} */

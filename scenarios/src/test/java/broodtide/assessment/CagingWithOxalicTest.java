@@ -42,7 +42,8 @@ class CagingWithOxalicTest {
         caging("oxalic-dribble-caged", "temperate", 25, 1.6, 14),
         caging("oxalic-dribble-caged", "cool-maritime", 25, 13.7, 28),
         caging("oxalic-dribble-caged", "warm-temperate", 23, 1.6, 28),
-        caging("oxalic-vapour", "temperate", 21, 1.6, 14),
+        caging("oxalic-vapour", "temperate", 21, 1.6, 14)
+            .missedBecause("vapour is pooled with sprays, 95.2 %; in this trial it took 88.3 %"),
         caging("oxalic-vapour", "temperate", 25, 13.7, 28),
         caging("oxalic-vapour", "warm-temperate", 21, 13.7, 14));
   }

@@ -4,6 +4,7 @@ import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplate.Against;
 import broodtide.control.Control;
+import broodtide.control.HazardSpread;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
@@ -156,6 +157,26 @@ public final class EfficacyFit {
               utmost + share));
     }
     return shape.scaled(new BrentSolver(1e-9, 1e-12).solve(500, miss, 0, most));
+  }
+
+  /**
+   * {@return how far the logarithm of a fitted course's hazards has to spread for efficacies to
+   * spread as they do: from the fitted share down to the one a standard deviation lower, where
+   * nothing runs into what the treatment can reach at all}
+   *
+   * @param course the fitted course
+   * @param setting where and how the share was measured
+   * @param share the efficacy it was fitted to
+   * @param between standard deviation of the logit between trials
+   * @param within standard deviation of the logit between colonies of one trial
+   */
+  public static HazardSpread spread(
+      MiticideCourse course, Setting setting, double share, double between, double within) {
+    double total = Math.hypot(between, within);
+    double low = 1 / (1 + Math.exp(total - Math.log(share / (1 - share))));
+    double factor = fit(course, setting, low).onBees() / course.substance().onBees();
+    double perLogit = -Math.log(factor) / total;
+    return new HazardSpread(perLogit * between, perLogit * within);
   }
 
   private static MiticideCourse at(LocalDate start, MiticideCourse c) {

@@ -54,14 +54,17 @@ class OxalicWithBroodTest {
     for (int followUp : new int[] {14, 21, 28}) {
       checks.add(
           Check.within(
-              "efficacy of one oxalic dribble in mid-August, follow-up after "
-                  + followUp
-                  + " days, cold-continental",
-              "0.395 +- 0.043",
-              0.395 - 0.043,
-              0.395 + 0.043,
-              ONTARIO,
-              () -> oneDribbleInMidAugust(followUp)));
+                  "efficacy of one oxalic dribble in mid-August, follow-up after "
+                      + followUp
+                      + " days, cold-continental",
+                  "0.395 +- 0.043",
+                  0.395 - 0.043,
+                  0.395 + 0.043,
+                  ONTARIO,
+                  () -> oneDribbleInMidAugust(followUp))
+              .missedBecause(
+                  "the dribble is fitted to all broodless trials together, 93.7 %, no longer to the"
+                      + " best, 99.4 %"));
     }
     checks.add(
         Check.within(

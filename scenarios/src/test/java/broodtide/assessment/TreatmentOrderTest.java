@@ -10,12 +10,14 @@ import broodtide.engine.DailyEngine;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
+import broodtide.pages.Check;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -31,26 +33,75 @@ class TreatmentOrderTest {
   private static final LocalDate DECEMBER = LocalDate.of(2001, 12, 10);
   private static final LocalDate CAGED = LocalDate.of(2001, 7, 5);
 
-  @ParameterizedTest
-  @ValueSource(strings = {"cool-maritime", "temperate"})
-  void mitesAtTheEndOfTheYear(String climate) {
-    double untreated = mites(climate);
-    Map<String, Double> weak =
-        Map.of(
-            "drone comb", mites(climate, Catalog.control("drone-comb").at(MAY)),
-            "one dribble", mites(climate, Shipped.course("oxalic-dribble", AUGUST)));
-    Map<String, Double> lateSummer =
-        Map.of(
-            "formic", mites(climate, Shipped.course("formic-slow", AUGUST)),
-            "thymol", mites(climate, Shipped.course("thymol", AUGUST)),
-            "amitraz", mites(climate, Shipped.course("amitraz-strips", AUGUST)));
-    double winter = mites(climate, Shipped.course("oxalic-dribble", DECEMBER));
+  private static final String PRACTICE = "common practice, no single source; bounds by choice";
+  private static final String POOLED =
+      "the dribble is fitted to all broodless trials together, 93.7 %, no longer to the best, 99.4"
+          + " %";
 
-    assertThat(weak.values()).allSatisfy(m -> assertThat(m).isLessThan(0.7 * untreated));
-    assertThat(lateSummer.values())
-        .as("%s against %s", lateSummer, weak)
-        .allSatisfy(m -> assertThat(m).isLessThan(Collections.min(weak.values())));
-    assertThat(winter).isLessThan(Collections.min(lateSummer.values()));
+  static Stream<Check> checks() {
+    return Stream.of(
+        weak("drone comb in May", "cool-maritime", MAY, "drone-comb"),
+        weak("drone comb in May", "temperate", MAY, "drone-comb"),
+        weak("one dribble with brood in August", "cool-maritime", AUGUST, "oxalic-dribble"),
+        weak("one dribble with brood in August", "temperate", AUGUST, "oxalic-dribble")
+            .missedBecause(POOLED),
+        lateSummer("cool-maritime"),
+        lateSummer("temperate"),
+        winter("cool-maritime").missedBecause(POOLED),
+        winter("temperate").missedBecause(POOLED));
+  }
+
+  private static Check weak(String what, String climate, LocalDate day, String control) {
+    return Check.within(
+        "mites at the end of the year after " + what + ", as a share of untreated, " + climate,
+        "clearly fewer; 0.7 at most",
+        0,
+        0.7,
+        PRACTICE,
+        () -> mites(climate, Catalog.control(control).at(day)) / mites(climate));
+  }
+
+  private static Check lateSummer(String climate) {
+    return Check.within(
+        "mites after the worst late-summer treatment, as a share of the best of those two, "
+            + climate,
+        "fewer",
+        0,
+        1,
+        PRACTICE,
+        () -> Collections.max(lateSummerMites(climate)) / bestOfTheWeak(climate));
+  }
+
+  private static Check winter(String climate) {
+    return Check.within(
+        "mites after a broodless dribble in December, as a share of the best late-summer treatment,"
+            + " "
+            + climate,
+        "fewer",
+        0,
+        1,
+        PRACTICE,
+        () ->
+            mites(climate, Shipped.course("oxalic-dribble", DECEMBER))
+                / Collections.min(lateSummerMites(climate)));
+  }
+
+  private static List<Double> lateSummerMites(String climate) {
+    return Stream.of("formic-slow", "thymol", "amitraz-strips")
+        .map(name -> mites(climate, Shipped.course(name, AUGUST)))
+        .toList();
+  }
+
+  private static double bestOfTheWeak(String climate) {
+    return Math.min(
+        mites(climate, Catalog.control("drone-comb").at(MAY)),
+        mites(climate, Shipped.course("oxalic-dribble", AUGUST)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void published(Check check) {
+    check.verify();
   }
 
   /** Of the same substance, the broodless dribble beats the one with brood by far. */
