@@ -1,16 +1,15 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
 import broodtide.chart.Figure;
 import broodtide.decision.MemoryNeed;
-import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
-import broodtide.fit.SeasonPosterior;
 import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
@@ -145,8 +144,7 @@ final class BacktestCommand implements Callable<Integer> {
       for (ColonyCase c : cases.cases()) {
         ColonyCase ahead = day.isBefore(c.until()) ? c : c.until(day.plusDays(1));
         ColonyCase decided = ahead.decidingOn(day);
-        SeasonPosterior posterior = decided.posterior(run.effort(), workers, Progress.NONE);
-        out.put(c.colony(), Decision.ofWaiting(decided, posterior, workers));
+        out.put(c.colony(), Assessment.of(decided, run.effort(), workers).waiting());
         line.at(out.size(), cases.cases().size());
       }
     }

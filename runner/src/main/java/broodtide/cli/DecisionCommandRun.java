@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
@@ -11,7 +12,6 @@ import broodtide.decision.MemoryNeed;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
-import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
 import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
@@ -140,10 +140,10 @@ final class DecisionCommandRun {
     }
   }
 
-  /** What the washes of a colony say of it. */
-  SeasonPosterior posterior(ColonyCase c, Workers workers) {
+  /** Reads the washes of a colony. */
+  Assessment assess(ColonyCase c, Workers workers) {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
-      return c.posterior(run.effort(), workers, line);
+      return Assessment.of(c, run.effort(), workers, line);
     }
   }
 
@@ -151,11 +151,11 @@ final class DecisionCommandRun {
    * Works out the decision that the colony's usual plans lead to, says it, and keeps it for the
    * results.
    */
-  Decision decision(ColonyCase c, SeasonPosterior posterior, Workers workers, ResultsFile file) {
+  Decision decision(Assessment assessment, ResultsFile file) {
+    ColonyCase c = assessment.colony();
     Comparison comparison =
         watched(
-            "comparing plans for " + c.colony(),
-            line -> Comparison.of(c, posterior, plans.apply(c), workers, line));
+            "comparing plans for " + c.colony(), line -> assessment.compare(plans.apply(c), line));
     Decision decision = comparison.decision();
     file.decided(c.colony(), decision);
     if (comparison.runs().size() > 1) {

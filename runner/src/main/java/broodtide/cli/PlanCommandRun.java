@@ -1,9 +1,9 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.UsualPlans;
 import broodtide.control.Plan;
@@ -97,11 +97,11 @@ final class PlanCommandRun {
       SeasonPosterior.SamplerSettings effort,
       Workers workers,
       PlanRunFiles findings) {
-    SeasonPosterior posterior = posterior(c, effort, workers);
+    Assessment assessment = assess(c, effort, workers);
     if (laysNone) {
-      findings.decided(c, Decision.ofWaiting(c, posterior, workers));
+      findings.decided(c, assessment.waiting());
     }
-    Comparison comparison = compare(c, posterior, plans, workers);
+    Comparison comparison = compare(assessment, plans);
     if (comparison.runs().isEmpty()) {
       throw new Refusal(
           "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
@@ -119,17 +119,16 @@ final class PlanCommandRun {
         .collect(Collectors.joining("; "));
   }
 
-  private SeasonPosterior posterior(
-      ColonyCase c, SeasonPosterior.SamplerSettings effort, Workers workers) {
+  private Assessment assess(ColonyCase c, SeasonPosterior.SamplerSettings effort, Workers workers) {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
-      return c.posterior(effort, workers, line);
+      return Assessment.of(c, effort, workers, line);
     }
   }
 
-  private Comparison compare(
-      ColonyCase c, SeasonPosterior posterior, List<Plan> plans, Workers workers) {
-    try (ProgressLine line = new ProgressLine(desk, run, "playing plans for " + c.colony())) {
-      return Comparison.of(c, posterior, plans, workers, line);
+  private Comparison compare(Assessment assessment, List<Plan> plans) {
+    String colony = assessment.colony().colony();
+    try (ProgressLine line = new ProgressLine(desk, run, "playing plans for " + colony)) {
+      return assessment.compare(plans, line);
     }
   }
 

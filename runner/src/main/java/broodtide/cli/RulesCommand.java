@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.QuantileSummary;
@@ -148,12 +149,13 @@ final class RulesCommand implements Callable<Integer> {
     LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
     LocalDate last = to == null ? usualLast(c, first) : to;
     WashRound round = WashRound.usual(first, last, every, bees);
-    SeasonPosterior posterior = out.posterior(c, workers);
+    Assessment assessment = out.assess(c, workers);
+    SeasonPosterior posterior = assessment.posterior();
     RuleTrial trial =
         out.watched(
             "playing rules for " + c.colony(),
             progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
-    out.decision(c, posterior, workers, file);
+    out.decision(assessment, file);
     file.add(trial);
     say(trial, out);
     if (!trial.results().isEmpty()) {

@@ -63,7 +63,7 @@ final class WashWords {
 
   static String above(double chance) {
     String odds = Odds.words(chance);
-    return odds.startsWith("almost")
+    return Odds.nearlySure(chance)
         ? "the colony " + odds + " stands above the treatment threshold"
         : "the odds that the colony stands above the treatment threshold are " + odds;
   }

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
@@ -106,13 +107,14 @@ final class WindowsCommand implements Callable<Integer> {
       DecisionCommandRun out) {
     List<LocalDate> starts = starts(c);
     judged.check(c);
-    SeasonPosterior posterior = out.posterior(c, workers);
+    Assessment assessment = out.assess(c, workers);
+    SeasonPosterior posterior = assessment.posterior();
     SeasonPosterior tried = posterior.thinned(WindowSearch.ENOUGH);
     Windows windows =
         out.watched(
             "trying start days for " + c.colony(),
             progress -> WindowSearch.of(c, tried, templates, starts, judged, workers, progress));
-    Decision decision = out.decision(c, posterior, workers, file);
+    Decision decision = out.decision(assessment, file);
     file.add(windows);
     if (posterior.members().size() > tried.members().size()) {
       out.mention(

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
@@ -130,9 +131,10 @@ final class WorthCommand implements Callable<Integer> {
       Workers workers,
       ResultsFile file,
       DecisionCommandRun out) {
-    SeasonPosterior posterior = out.posterior(c, workers);
+    Assessment assessment = out.assess(c, workers);
+    SeasonPosterior posterior = assessment.posterior();
     List<Plan> today = UsualPlans.of(c, control);
-    Decision decision = out.decision(c, posterior, workers, file);
+    Decision decision = out.decision(assessment, file);
     String preferred = decision.ranking().map(r -> r.best().plan().name()).orElse("");
     List<WashWorth> worth =
         out.watched(
@@ -143,9 +145,7 @@ final class WorthCommand implements Callable<Integer> {
                 LocalDate day = c.now().minusDays(1).plusWeeks(weeks.get(i));
                 if (day.isBefore(c.until())) {
                   List<Plan> later =
-                      UsualPlans.of(c.decidingOn(day), control).stream()
-                          .map(p -> onThatDay(p, day))
-                          .toList();
+                      UsualPlans.of(c.decidingOn(day), control, "on " + Plain.shortDay(day));
                   weighed.add(
                       WashWorth.of(
                           c, posterior, today, later, day, bees, judged, each, preferred, workers));
@@ -172,12 +172,6 @@ final class WorthCommand implements Callable<Integer> {
                   "Above the line of 0 washing again is better than deciding today. Below: what to"
                       + " do at each count.");
             });
-  }
-
-  /** What is "now" on the day of the wash is not now today. */
-  private static Plan onThatDay(Plan plan, LocalDate day) {
-    return new Plan(
-        plan.name().replaceAll(" now(?= |$)", " on " + Plain.shortDay(day)), plan.controls());
   }
 
   private static void say(WashWorth best, List<WashWorth> all, DecisionCommandRun out) {

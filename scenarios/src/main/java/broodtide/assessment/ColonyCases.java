@@ -59,6 +59,18 @@ public final class ColonyCases {
   }
 
   /**
+   * {@return one case for each colony without treatments, in the order of the map, decided on the
+   * day after the newest wash and looked at to the next spring}
+   *
+   * @param place where the colonies stand
+   * @param washes washes of each colony, at least one each, by date
+   * @throws Unworkable when a colony has no wash, or its days span too many years
+   */
+  public static List<ColonyCase> ofWashes(Place place, Map<String, List<Wash>> washes) {
+    return ofWashes(place, washes, Map.of(), Optional.empty(), Horizon::spring);
+  }
+
+  /**
    * {@return one case for each colony, in the order of the map; all are decided on one day}
    *
    * @param place where the colonies stand

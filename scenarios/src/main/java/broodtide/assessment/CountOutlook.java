@@ -4,7 +4,6 @@ import broodtide.catalog.Assumptions;
 import broodtide.catalog.Surroundings;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
@@ -67,13 +66,12 @@ public record CountOutlook(ColonyCase colony, Decision decision, Optional<Ahead>
     SeasonPosterior.SamplerSettings effort =
         new SeasonPosterior.SamplerSettings(
             COLONIES, SeasonPosterior.SamplerSettings.usual(SEED).moves(), SEED);
-    SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
-    Plan wait = Plan.waiting(UsualPlans.WAIT);
-    Comparison waiting = Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE);
+    Assessment assessment = Assessment.of(c, effort, workers);
+    Comparison waiting = assessment.compare(List.of(Plan.waiting(UsualPlans.WAIT)));
     Optional<Ahead> ahead =
         stages.raisedAlready(now)
             ? Optional.empty()
             : Optional.of(new Ahead(day, waiting.runs().get(0).on(Quantity.INFESTATION, day)));
-    return new CountOutlook(c, Decision.ofWaiting(c, posterior, workers), ahead);
+    return new CountOutlook(c, assessment.waiting(), ahead);
   }
 }

@@ -72,7 +72,7 @@ public record Decision(
    * @param posterior what the washes say of it
    * @param workers threads; their number does not change the result
    */
-  public static Decision ofWaiting(ColonyCase c, SeasonPosterior posterior, Workers workers) {
+  static Decision ofWaiting(ColonyCase c, SeasonPosterior posterior, Workers workers) {
     Decision d =
         Comparison.of(
                 c.throughWinter(),
@@ -107,6 +107,11 @@ public record Decision(
    */
   public static boolean over(double infestation, double threshold) {
     return PlanRun.SHOWN_BY_A_WASH * infestation > threshold;
+  }
+
+  /** {@return the plan to name first, which may be waiting; waiting where no plans were laid} */
+  public PlanSummary best() {
+    return ranking.map(PlanRanking::best).orElse(waiting);
   }
 
   /** {@return names of the plans that are tied with the best} */

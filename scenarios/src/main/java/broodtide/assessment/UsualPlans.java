@@ -34,6 +34,16 @@ public final class UsualPlans {
   private UsualPlans() {}
 
   /**
+   * {@return the plans that fit into the days ahead, at most seven, with treatments that suit each
+   * date}
+   *
+   * @param c the colony
+   */
+  public static List<Plan> of(ColonyCase c) {
+    return of(c, Optional.empty());
+  }
+
+  /**
    * {@return the plans that fit into the days ahead, at most seven}
    *
    * @param c the colony
@@ -41,15 +51,26 @@ public final class UsualPlans {
    *     that follows a late-summer treatment in winter stays a dribble.
    */
   public static List<Plan> of(ColonyCase c, Optional<ControlTemplate> treatment) {
+    return of(c, treatment, "now");
+  }
+
+  /**
+   * {@return the same plans as of another day}
+   *
+   * @param c the colony, decided on that day
+   * @param treatment the treatment to lay at each date; empty to choose by date
+   * @param today what plans that begin on that day are named after, such as {@code on 5 Oct}
+   */
+  public static List<Plan> of(ColonyCase c, Optional<ControlTemplate> treatment, String today) {
     List<Plan> plans = new ArrayList<>();
     plans.add(Plan.waiting(WAIT));
     droneComb(c).ifPresent(plans::add);
     YearStages stages = c.stages();
     LocalDate harvest = stages.afterHarvest(c.now());
     boolean ahead = harvest.isAfter(c.now().plusDays(2));
-    add("now", c.now(), c, treatment, plans);
+    add(today, c.now(), c, treatment, plans);
     if (!ahead) {
-      thenOxalic("now", c.now(), c, treatment).ifPresent(plans::add);
+      thenOxalic(today, c.now(), c, treatment).ifPresent(plans::add);
     } else if (harvest.isBefore(c.until())) {
       add("after harvest", harvest, c, treatment, plans);
       thenOxalic("after harvest", harvest, c, treatment).ifPresent(plans::add);

@@ -1,5 +1,6 @@
 package broodtide.results;
 
+import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
@@ -51,8 +52,7 @@ public final class ResultsFile {
    * @param notes what was assumed, in sentences
    */
   public ResultsFile(String tool, String version, List<String> notes) {
-    root = JsonFigures.head(FORMAT, tool, version, notes);
-    colonies = root.putArray("colonies");
+    this(JsonFigures.head(FORMAT, tool, version), notes);
   }
 
   /**
@@ -65,9 +65,16 @@ public final class ResultsFile {
    * @param notes what was assumed, in sentences
    */
   public ResultsFile(String tool, String version, long seed, int members, List<String> notes) {
-    this(tool, version, notes);
-    root.put("seed", seed);
-    root.put("simulatedColonies", members);
+    this(
+        JsonFigures.head(FORMAT, tool, version).put("seed", seed).put("simulatedColonies", members),
+        notes);
+  }
+
+  private ResultsFile(ObjectNode head, List<String> notes) {
+    root = head;
+    notes.forEach(root.putArray("notes")::add);
+    root.put("caution", Caution.ANSWER);
+    colonies = root.putArray("colonies");
   }
 
   /** {@return the JSON Schema (2020-12) of the format} */

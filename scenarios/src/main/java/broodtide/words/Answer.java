@@ -251,7 +251,7 @@ public record Answer(Comparison comparison) {
 
   private static String about(double perHundred) {
     String level = Plain.level(perHundred);
-    return Character.isDigit(level.charAt(0)) ? "about " + level : level;
+    return Plain.toldApart(perHundred) ? "about " + level : level;
   }
 
   private String range(PlanRun run) {
@@ -303,7 +303,7 @@ public record Answer(Comparison comparison) {
     double already = days.shareWithin(0);
     if (already > 0.5) {
       String words = Odds.words(already);
-      return words.startsWith("almost")
+      return Odds.nearlySure(already)
           ? "It is " + words + " over today's treatment threshold already."
           : "Chances are " + words + " that it is over today's treatment threshold already.";
     }
