@@ -47,7 +47,6 @@ class WorkedOutOnceTest {
               .compare(UsualPlans.of(colony));
       assertThat(plans.decision()).isSameAs(plans.decision());
       assertThat(plans.decision().waiting()).isSameAs(plans.runs().get(0).summary());
-      assertThat(plans.sensitivity()).isSameAs(plans.sensitivity());
       PlanRun run = plans.runs().get(1);
       assertThat(run.on(Quantity.INFESTATION, DAY.plusDays(30)))
           .isSameAs(run.on(Quantity.INFESTATION, DAY.plusDays(30)));
