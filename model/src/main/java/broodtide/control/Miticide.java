@@ -113,16 +113,6 @@ public record Miticide(
    */
   public Miticide with(HazardSpread other) {
     return new Miticide(
-        name,
-        days,
-        onBees,
-        inCells,
-        beeCost,
-        broodCost,
-        coolest,
-        warmest,
-        supers,
-        warmth,
-        other);
+        name, days, onBees, inCells, beeCost, broodCost, coolest, warmest, supers, warmth, other);
   }
 }

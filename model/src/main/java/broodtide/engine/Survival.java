@@ -44,11 +44,13 @@ public final class Survival {
   private final int winterDays;
   private final double logFewest;
   private final double spread;
+  private final Wintering wintering;
   private final double[] spared = new double[POINTS];
   private final double[] weights = new double[POINTS];
 
   private Survival(ColonyModel model, Wintering w) {
     climate = model.climate();
+    wintering = w;
     winterDays = hasWinter(climate) ? winterDays(model) : 0;
     logFewest = FastMath.log(w.fewestBees());
     spread = FastMath.hypot(w.spread(), w.yardSpread());
@@ -125,10 +127,24 @@ public final class Survival {
    * @param adults adult bees, zero or more
    */
   public double enough(double adults) {
-    if (adults <= 0) {
-      return 0;
-    }
-    double at = ((FastMath.log(adults) - logFewest) / spread + WIDE) * STEPS;
+    return adults <= 0 ? 0 : normal((FastMath.log(adults) - logFewest) / spread);
+  }
+
+  /**
+   * {@return chance that so few bees are enough where the luck of the yard and winter is known, 0
+   * to 1}
+   *
+   * @param adults adult bees, zero or more
+   * @param luck standard deviations by which more bees are needed than in the middle yard
+   */
+  public double enough(double adults, double luck) {
+    double needed = logFewest + wintering.yardSpread() * luck;
+    return adults <= 0 ? 0 : normal((FastMath.log(adults) - needed) / wintering.spread());
+  }
+
+  /** The standard normal distribution, from the table. */
+  private static double normal(double z) {
+    double at = (z + WIDE) * STEPS;
     if (at <= 0) {
       return 0;
     }
@@ -162,6 +178,20 @@ public final class Survival {
       mean += weights[i] * FastMath.exp(passed * spared[i]);
     }
     return mean;
+  }
+
+  /**
+   * {@return chance that no other cause takes a colony between two days where the luck of the yard
+   * and winter is known, above 0, at most 1}
+   *
+   * @param from the first day
+   * @param to the last day, not before {@code from}
+   * @param luck standard deviations by which more are taken than in the middle yard, in logits
+   */
+  public double spared(LocalDate from, LocalDate to, double luck) {
+    double odds = wintering.otherLosses() / (1 - wintering.otherLosses());
+    double taken = odds * FastMath.exp(wintering.otherSpread() * luck);
+    return FastMath.pow(1 + taken, -Math.max(0, wintersPassed(to) - wintersPassed(from)));
   }
 
   /**

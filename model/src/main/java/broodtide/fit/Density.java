@@ -62,6 +62,39 @@ public record Density(double[] values, double[] heights) {
         });
   }
 
+  /**
+   * {@return how likely each value of a share is, smoothed likewise; what would be smoothed beyond
+   * 0 or 1 is put back inside}
+   *
+   * @param draws draws of the share, 0 to 1; what lies outside is moved to the nearer end
+   */
+  public static Density ofShare(double[] draws) {
+    double[] v = Arrays.stream(draws).map(d -> Math.max(0, Math.min(1, d))).sorted().toArray();
+    double mean = Arrays.stream(v).average().orElseThrow();
+    double sd =
+        Math.sqrt(Arrays.stream(v).map(d -> (d - mean) * (d - mean)).average().orElseThrow());
+    double width = Math.max(0.01, 0.9 * sd * FastMath.pow(v.length, -0.2));
+    double norm = 1 / (v.length * width * Math.sqrt(2 * Math.PI));
+    double[] x = IntStream.rangeClosed(0, STEPS).mapToDouble(i -> (double) i / STEPS).toArray();
+    double[] heights =
+        Arrays.stream(x)
+            .map(
+                at -> {
+                  double sum = 0;
+                  for (double d : v) {
+                    sum += bell((at - d) / width);
+                    sum += bell((at + d) / width) + bell((2 - at - d) / width);
+                  }
+                  return norm * sum;
+                })
+            .toArray();
+    return new Density(x, heights);
+  }
+
+  private static double bell(double z) {
+    return FastMath.exp(-0.5 * z * z);
+  }
+
   @FunctionalInterface
   private interface Height {
     double at(double z);

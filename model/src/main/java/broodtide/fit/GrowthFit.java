@@ -4,8 +4,10 @@ import broodtide.measure.OutOfRange;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,9 @@ public final class GrowthFit {
   public static final double USUAL_LEVEL = 0.9;
 
   private static final double MONTH = Growth.MONTH;
+
+  /** Steps of a fitted line; its band bends, so that two ends are not enough. */
+  private static final int LINE_STEPS = 12;
 
   private final Segments segments;
   private final List<List<Wash>> used;
@@ -216,6 +221,63 @@ public final class GrowthFit {
           "No mites were found since the last treatment, so there is no level to go on from.");
     }
     return Optional.empty();
+  }
+
+  /**
+   * {@return the fitted line of each stretch between treatments in which mites were found, in
+   * order; empty when the washes do not fit a line} Ends and a few days between are given, in mites
+   * per 100 adult bees.
+   */
+  public List<List<GrowthPoint>> line() {
+    List<List<GrowthPoint>> out = new ArrayList<>();
+    for (int s = 0; fit != null && s < used.size(); s++) {
+      List<Wash> stretch = used.get(s);
+      out.add(line(s, stretch.get(0).date(), stretch.get(stretch.size() - 1).date()));
+    }
+    return out;
+  }
+
+  /**
+   * {@return the line of the last stretch, going on as it was from its last wash}
+   *
+   * @param until the last day, not before the last wash; where {@link #whyNoForecast(LocalDate)}
+   *     says why there is no forecast, there are no points
+   */
+  public List<GrowthPoint> lineAhead(LocalDate until) {
+    return whyNoForecast(until).isPresent()
+        ? List.of()
+        : line(used.size() - 1, lastWash().date(), until);
+  }
+
+  private List<GrowthPoint> line(int stretch, LocalDate from, LocalDate to) {
+    List<GrowthPoint> out = new ArrayList<>();
+    long days = ChronoUnit.DAYS.between(from, to);
+    long steps = Math.min(days, LINE_STEPS);
+    for (long i = 0; i <= steps; i++) {
+      out.add(point(stretch, from.plusDays(steps == 0 ? 0 : days * i / steps)));
+    }
+    return out;
+  }
+
+  /** Measured at a day, a stretch's level is the logarithm of the infestation on it. */
+  private GrowthPoint point(int stretch, LocalDate day) {
+    CountRegression.Fit best = Objects.requireNonNull(fit, "a line is of a fit");
+    double months = Segments.days(used.get(stretch), day) / MONTH;
+    double[] beta = best.beta().clone();
+    beta[stretch] += months * beta[beta.length - 1];
+    CountRegression model = model(used, stretch, months, scatter());
+    CountRegression.Fit shifted = new CountRegression.Fit(beta, best.alpha(), best.logLik());
+    Profile profile = new Profile(model, stretch, shifted);
+    double step = model.standardError(shifted, stretch);
+    double allowed = Profile.allowed(growth.perDayInterval().level());
+    double level = beta[stretch];
+    return new GrowthPoint(
+        day,
+        100 * Math.exp(level),
+        new Interval(
+            100 * Math.exp(profile.end(level, -step, allowed)),
+            100 * Math.exp(profile.end(level, step, allowed)),
+            growth.perDayInterval().level()));
   }
 
   /** Whether there are more counts than coefficients, so that scatter shows. */

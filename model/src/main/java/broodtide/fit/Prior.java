@@ -49,10 +49,15 @@ public record Prior(
   /**
    * {@return the value that stands z standard deviations from the median}
    *
-   * @param z standard deviations on the log scale, any number
+   * @param z standard deviations on the scale of the prior, any number
    */
   public double at(double z) {
-    return Math.min(most, median * FastMath.exp(logSd * z));
+    double factor = FastMath.exp(logSd * z);
+    return switch (scale) {
+      case LOG -> Math.min(most, median * factor);
+      // odds times the factor, written so that neither end divides infinity by infinity
+      case LOGIT -> Math.min(most, median / (median + (1 - median) / factor));
+    };
   }
 
   /**

@@ -54,8 +54,7 @@ public record RandomEffects(double mean, double standardError, double between, i
   public static RandomEffects given(double[] values, double[] variances, double between) {
     double[] weights = weights(variances, between * between);
     double sum = Arrays.stream(weights).sum();
-    return new RandomEffects(
-        mean(values, weights), FastMath.sqrt(1 / sum), between, values.length);
+    return new RandomEffects(mean(values, weights), FastMath.sqrt(1 / sum), between, values.length);
   }
 
   private static double between(double[] values, double[] variances) {

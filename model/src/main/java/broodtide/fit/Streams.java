@@ -24,7 +24,9 @@ public final class Streams {
     /** The scoops of washes that a rule asks for. */
     RULE_WASHES,
     /** Data drawn again from themselves, to see how far a figure rests on chance. */
-    BOOTSTRAP
+    BOOTSTRAP,
+    /** Colonies as believed before any wash, to see which unknown matters. */
+    SENSITIVITY
   }
 
   /**

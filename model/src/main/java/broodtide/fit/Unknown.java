@@ -33,11 +33,12 @@ public enum Unknown {
       new Prior(
           "factor on the mites' daughters",
           1.0,
-          0.18,
+          0.3,
           3,
           Tag.DERIVED,
-          "summer increase of 1.7 in low-growth and 9.6 in high-growth stock (Ontario,"
-              + " PMC7761820), taken as 1.5 standard deviations to either side"),
+          "field washes forecast from earlier ones stray as far; growth varies by about 30 %"
+              + " between years, Harris 2003; stock alone, 1.7 and 9.6 fold a summer in Ontario"
+              + " (PMC7761820), would give 0.18"),
       (colony, value) -> colony.reproduction = value),
 
   /** Eggs of the queen against the average. */

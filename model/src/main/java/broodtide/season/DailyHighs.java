@@ -20,8 +20,7 @@ public record DailyHighs(SortedMap<LocalDate, Double> byDay) {
   /** Copies the days and checks every value. */
   public DailyHighs {
     for (Map.Entry<LocalDate, Double> day : byDay.entrySet()) {
-      OutOfRange.check(
-          "daily high of " + day.getKey(), day.getValue(), -60, 60, "degrees Celsius");
+      OutOfRange.check("daily high of " + day.getKey(), day.getValue(), -60, 60, "degrees Celsius");
     }
     byDay = Collections.unmodifiableSortedMap(new TreeMap<>(byDay));
   }

@@ -46,7 +46,9 @@ final class PlainCalendar {
           WarmthResponse warmth = c.substance().warmth();
           double gives = share(high, warmth.idle(), warmth.full());
           double costs =
-              high > warmth.harmful() ? Math.exp(Math.log(2) * (high - warmth.harmful()) / 3.5) : gives;
+              high > warmth.harmful()
+                  ? Math.exp(Math.log(2) * (high - warmth.harmful()) / 3.5)
+                  : gives;
           killOnBees += success * gives * c.substance().onBees();
           killInCells += success * gives * c.substance().inCells();
           beeCost += Math.min(1, costs * c.substance().beeCost());

@@ -38,7 +38,9 @@ class FutureDrawsTest {
     assertThat(correlation(rising.get(0), rising.get(1))).isCloseTo(0, within(0.06));
   }
 
-  /** Each part is evenly spread, so the mean is 0 and the variance 1 but for their chance meeting. */
+  /**
+   * Each part is evenly spread, so the mean is 0 and the variance 1 but for their chance meeting.
+   */
   @Test
   void luckIsStandardNormal() {
     List<double[]> luck = FutureDraws.of(List.of(FORMIC, DRIBBLE), "A", MANY);

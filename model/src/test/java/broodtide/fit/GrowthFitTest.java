@@ -158,6 +158,40 @@ class GrowthFitTest {
         .contains("halving");
   }
 
+  /**
+   * Two counts make a line through both. The interval at the first day is that of the first count
+   * alone: twice the log likelihood of a Poisson count of 10 falls by 2.7055 where 2 (m - 10 - 10
+   * ln(m / 10)) is that.
+   */
+  @Test
+  void theLineOfTwoWashesGoesThroughBoth() {
+    List<Wash> two = pair(10, 40, 30);
+    double bees = two.get(0).exposure();
+    List<GrowthPoint> line = GrowthFit.of(two).line().get(0);
+    GrowthPoint first = line.get(0);
+    assertThat(first.date()).isEqualTo(START);
+    assertThat(first.perHundred()).isCloseTo(100 * 10 / bees, within(1e-6));
+    assertThat(line.get(line.size() - 1).perHundred()).isCloseTo(100 * 40 / bees, within(1e-6));
+    for (double end : new double[] {first.interval().low(), first.interval().high()}) {
+      double m = end * bees / 100;
+      assertThat(2 * (m - 10 - 10 * Math.log(m / 10))).isCloseTo(2.705543, within(1e-4));
+    }
+    assertThat(first.interval().low()).isLessThan(first.perHundred());
+    assertThat(first.interval().high()).isGreaterThan(first.perHundred());
+    // Steady growth: a fourfold rise in thirty days goes on as a fourfold rise.
+    List<GrowthPoint> ahead = GrowthFit.of(two).lineAhead(START.plusDays(60));
+    assertThat(ahead.get(ahead.size() - 1).perHundred()).isCloseTo(100 * 160 / bees, within(1e-5));
+  }
+
+  @Test
+  void aTreatmentPartsTheLine() {
+    GrowthFit fit = GrowthFit.of(eight(), List.of(START.plusDays(50)), 0.9);
+    assertThat(fit.line()).hasSize(2);
+    assertThat(fit.line().get(1).get(0).date()).isEqualTo(START.plusDays(61));
+    assertThat(GrowthFit.of(pair(0, 5, 30)).line()).isEmpty();
+    assertThat(GrowthFit.of(pair(0, 5, 30)).lineAhead(START.plusDays(60))).isEmpty();
+  }
+
   @Test
   void orderOfTheWashesDoesNotMatter() {
     List<Wash> reversed = eight();

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 class RandomEffectsTest {
   /**
-   * Tuberculosis among the vaccinated and others in thirteen trials: cases and others in either
-   * arm (Colditz et al. 1994, JAMA 271:698, the worked example of many texts).
+   * Tuberculosis among the vaccinated and others in thirteen trials: cases and others in either arm
+   * (Colditz et al. 1994, JAMA 271:698, the worked example of many texts).
    */
   private static final int[][] VACCINE = {
     {4, 119, 11, 128},
@@ -55,8 +55,7 @@ class RandomEffectsTest {
   /** With equal errors the likelihood peaks where the sample variance is errors plus spread. */
   @Test
   void equalErrorsGiveTheSampleVarianceLessTheError() {
-    RandomEffects pooled =
-        RandomEffects.of(new double[] {1, 2, 6}, new double[] {0.5, 0.5, 0.5});
+    RandomEffects pooled = RandomEffects.of(new double[] {1, 2, 6}, new double[] {0.5, 0.5, 0.5});
     assertThat(pooled.mean()).isCloseTo(3, within(1e-9));
     assertThat(pooled.between() * pooled.between()).isCloseTo(7 - 0.5, within(1e-6));
     assertThat(pooled.standardError()).isCloseTo(Math.sqrt(7 / 3.0), within(1e-6));

@@ -63,6 +63,11 @@ record Axis(
     return new Axis(label, low, high, log, null, List.of(""));
   }
 
+  /** The same axis without its name, where a neighbour bears it. */
+  Axis unnamed() {
+    return new Axis("", low, high, log, first, names);
+  }
+
   Scale scale(double from, double to) {
     return new Scale(low, high, log, from, to);
   }

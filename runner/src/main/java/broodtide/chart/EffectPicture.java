@@ -40,8 +40,7 @@ public final class EffectPicture {
             .sorted()
             .toList();
     LocalDate first = dates.get(0).minusDays(4);
-    Reach reach = Reach.of(List.of(treated, untreated), washes, null, true);
-    Axis y = Axis.ratios(axis, reach.low(), reach.high());
+    Axis y = Reach.ratios(axis, List.of(treated, untreated), washes);
     Scale inside = y.scale(0, 1);
     List<Mark> marks = new ArrayList<>();
     double at = treatment.date().toEpochDay() - first.toEpochDay();

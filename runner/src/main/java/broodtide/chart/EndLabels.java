@@ -47,11 +47,13 @@ record EndLabels(List<Label> labels, double width) {
 
   /** The note of a line, and which other line it cannot be told from at its end. */
   static String note(List<Line> lines, int i) {
-    String note = lines.get(i).note();
+    String note = lines.get(i).words();
     Estimate end = lines.get(i).last();
     for (Line other : lines.subList(0, i)) {
       double apart = Math.abs(other.last().median() - end.median());
-      boolean same = apart <= SAME * Math.max(other.last().median(), end.median());
+      boolean same =
+          apart <= SAME * Math.max(other.last().median(), end.median())
+              || (!note.isBlank() && lines.get(i).ended().isEmpty() && other.words().equals(note));
       if (same && other.last().date().equals(end.date()) && !other.name().isBlank()) {
         return (note.isBlank() ? "" : note + "; ") + "same end as " + other.name();
       }

@@ -26,6 +26,12 @@ record Facet(
       return new Words(text, x, y, Type.LABEL.in(Palette.INK).haloed());
     }
 
+    /** Words with their middle at a place. */
+    static Words around(double x, double y, String text) {
+      Type type = Type.LABEL.in(Palette.INK).haloed().at(Type.Anchor.MIDDLE);
+      return new Words(text, x, y, type);
+    }
+
     static Words at(double x, double y, String text, Colour colour) {
       return new Words(text, x, y, Type.LABEL.in(colour.asText()).heavy().haloed());
     }
@@ -56,7 +62,7 @@ record Facet(
 
   /** The least height of the field. */
   double least() {
-    return Math.max(110, 30 * y.names().size());
+    return Math.max(y.first() == null && x.first() != null ? 140 : 110, 30 * y.names().size());
   }
 
   /**
@@ -133,26 +139,66 @@ record Facet(
 
   /** Writes words inside the field, each at the free place nearest to where it belongs. */
   private void words(Canvas canvas, Field field) {
-    Box box = field.box();
     List<Box> taken = new ArrayList<>();
-    for (Mark dots : marks.stream().filter(m -> m.kind == Mark.Kind.DOTS).toList()) {
-      for (int i = 0; i < dots.x.length; i++) {
-        double x = field.x().at(dots.x[i]);
-        taken.add(new Box(x - 6, field.y().at(dots.y[i]) - 6, 12, 12));
+    List<Box> lines = new ArrayList<>();
+    for (Mark m : marks) {
+      if (m.kind == Mark.Kind.DOTS) {
+        for (int i = 0; i < m.x.length; i++) {
+          double x = field.x().at(m.x[i]);
+          taken.add(new Box(x - 6, field.y().at(m.y[i]) - 6, 12, 12));
+        }
+      } else if (m.kind == Mark.Kind.LINE && !m.group.kind().equals("edge")) {
+        along(m, field, lines);
       }
     }
     for (Words w : words) {
-      Box wish = w.type().room(w.text(), field.x().at(w.x()) + 5, field.y().at(w.y()) - 5);
-      double left = Math.max(box.x() + 2, Math.min(wish.x(), box.right() - wish.width() - 2));
-      double down = Math.max(box.y() + 2, Math.min(wish.y(), box.bottom() - wish.height() - 4));
-      Box room = new Box(left, down, wish.width(), wish.height());
-      for (int step = 1; step < 24 && covers(room, taken, box); step++) {
-        double by = (step % 2 == 0 ? -1 : 1) * 16 * ((step + 1) / 2);
-        room = new Box(left, down + by, wish.width(), wish.height());
-      }
+      Box room = placed(w, field, taken, lines);
       taken.add(room);
-      canvas.write(w.text(), room.x(), room.y() + 0.78 * w.type().size(), w.type());
+      double foot = room.y() + 0.78 * w.type().size();
+      canvas.write(w.text(), room.x(), foot, w.type().at(Type.Anchor.START));
     }
+  }
+
+  /** Small boxes along a line. */
+  private static void along(Mark m, Field field, List<Box> out) {
+    for (int i = 1; i < m.x.length; i++) {
+      double x = field.x().at(m.x[i - 1]);
+      double y = field.y().at(m.y[i - 1]);
+      double dx = field.x().at(m.x[i]) - x;
+      double dy = field.y().at(m.y[i]) - y;
+      int steps = (int) Math.ceil(Math.hypot(dx, dy) / 6);
+      for (int s = 0; s <= steps; s++) {
+        double part = steps == 0 ? 0 : (double) s / steps;
+        out.add(new Box(x + part * dx - 1.5, y + part * dy - 1.5, 3, 3));
+      }
+    }
+  }
+
+  /** Clear of dots, other words and lines; where that cannot be, clear of dots and words alone. */
+  private static Box placed(Words w, Field field, List<Box> taken, List<Box> lines) {
+    Box box = field.box();
+    boolean around = w.type().anchor() == Type.Anchor.MIDDLE;
+    double aside = around ? 0 : 5;
+    double up = around ? -4.7 : 5;
+    Box wish = w.type().room(w.text(), field.x().at(w.x()) + aside, field.y().at(w.y()) - up);
+    double left = Math.max(box.x() + 2, Math.min(wish.x(), box.right() - wish.width() - 2));
+    double down = Math.max(box.y() + 2, Math.min(wish.y(), box.bottom() - wish.height() - 4));
+    Box first = new Box(left, down, wish.width(), wish.height());
+    Box fallback = first;
+    for (int step = 0; step < 40; step++) {
+      double by = (step % 2 == 0 ? -1 : 1) * 8 * ((step + 1) / 2);
+      for (double over : new double[] {0, -wish.width() / 2 - 10, -wish.width() - 10}) {
+        double x = Math.max(box.x() + 2, left + over);
+        Box room = new Box(x, down + by, wish.width(), wish.height());
+        if (!covers(room, taken, box)) {
+          if (!covers(room, lines, box)) {
+            return room;
+          }
+          fallback = fallback.equals(first) ? room : fallback;
+        }
+      }
+    }
+    return fallback;
   }
 
   private static boolean covers(Box room, List<Box> taken, Box field) {

@@ -2,6 +2,7 @@ package broodtide.chart;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -26,6 +27,10 @@ public final class GrowthPicture {
         throw new IllegalArgumentException("a segment needs two days or more; give both its ends");
       }
     }
+
+    private long length() {
+      return days.get(days.size() - 1).date().toEpochDay() - days.get(0).date().toEpochDay();
+    }
   }
 
   /**
@@ -35,9 +40,14 @@ public final class GrowthPicture {
    * @param washes its washes
    * @param segments fitted stretches in order
    * @param treatments days of treatment
+   * @param note what is said where there is no line; may be empty
    */
   public record Hive(
-      String name, List<WashPoint> washes, List<Segment> segments, List<Marker> treatments) {
+      String name,
+      List<WashPoint> washes,
+      List<Segment> segments,
+      List<Marker> treatments,
+      String note) {
     /** Copies the lists. */
     public Hive {
       washes = List.copyOf(washes);
@@ -74,14 +84,16 @@ public final class GrowthPicture {
         hives.stream()
             .filter(h -> h.estimates().findAny().isPresent())
             .flatMap(h -> h.segments().stream())
-            .map(s -> new Line("", "", s.days()))
+            .flatMap(s -> Stream.of(s.days(), s.ahead()))
+            .filter(d -> !d.isEmpty())
+            .map(d -> new Line("", "", d))
             .toList();
-    Reach reach = Reach.of(lines, washes, null, true);
-    Axis y = Axis.ratios(axis, reach.low(), reach.high());
+    Axis y = Reach.ratios(axis, lines, washes);
     Axis x = Axis.days(first, last);
     List<Facet> facets = new ArrayList<>();
     for (Hive hive : hives) {
-      facets.add(facet(hive, hives.size() > 1 ? hive.name() : "", x, y, first));
+      Axis named = facets.isEmpty() ? y : y.unnamed();
+      facets.add(facet(hive, hives.size() > 1 ? hive.name() : "", x, named, first));
     }
     String said =
         Figure.list(
@@ -90,7 +102,9 @@ public final class GrowthPicture {
                     h ->
                         h.name()
                             + ": "
-                            + Figure.list(h.segments().stream().map(Segment::said).toList()))
+                            + (h.segments().isEmpty()
+                                ? h.note()
+                                : Figure.list(h.segments().stream().map(Segment::said).toList())))
                 .toList());
     return Figure.of(heading, facets, 2, key(hives), axis + ". " + said + ".");
   }
@@ -109,9 +123,18 @@ public final class GrowthPicture {
       if (s.ahead().size() > 1) {
         marks.addAll(Estimates.banded(s.ahead(), first, Palette.line(1), Palette.dash(1)));
       }
-      Estimate middle = s.days().get(s.days().size() / 2);
-      words.add(
-          Facet.Words.at(day(middle.date(), first), middle.median(), s.said(), Palette.line(0)));
+    }
+    // One rate holds for all stretches, so it is written once, on the longest.
+    hive.segments().stream()
+        .max(Comparator.comparingLong(Segment::length))
+        .ifPresent(
+            s -> {
+              Estimate middle = s.days().get(s.days().size() / 3);
+              double at = day(middle.date(), first);
+              words.add(Facet.Words.at(at, middle.median(), s.said(), Palette.line(0)));
+            });
+    if (hive.segments().isEmpty() && !hive.note().isEmpty()) {
+      words.add(Facet.Words.at(0, y.high(), hive.note()));
     }
     for (WashPoint w : hive.washes()) {
       Mark.Group group = new Mark.Group("wash", w.note());
@@ -128,7 +151,9 @@ public final class GrowthPicture {
     key.add(Legend.Sample.dot(Palette.INK, "wash, 90 % interval"));
     key.add(Legend.Sample.line(Pen.solid(Palette.line(0), 2.5), "fitted, with 90 % band"));
     if (hives.stream().flatMap(h -> h.segments().stream()).anyMatch(s -> s.ahead().size() > 1)) {
-      key.add(Legend.Sample.line(new Pen(Palette.line(1), 2.5, Palette.dash(1)), "forecast"));
+      key.add(
+          Legend.Sample.line(
+              new Pen(Palette.line(1), 2.5, Palette.dash(1)), "if it goes on like this"));
     }
     return key;
   }

@@ -26,7 +26,8 @@ final class Palette {
           Colour.of("#6662b9"),
           Colour.of("#633401"));
   private static final List<String> DASHES =
-      List.of("", "11 4", "2 4.5", "12 4 2 4", "6 3", "12 4 2 4 2 4");
+      List.of(
+          "", "11 4", "2 4.5", "12 4 2 4", "6 3", "12 4 2 4 2 4", "2 3 2 9", "18 4 5 4", "22 6");
 
   /** Pale grounds of the spans: straw, mist, lilac, in turn. */
   private static final List<Colour> SPANS =

@@ -62,7 +62,8 @@ public record Panel(
       if (most != null) {
         s.append(" (").append(Numerals.range(most.low(), most.high())).append(')');
       }
-      s.append(" on ").append(end.date()).append('.');
+      s.append(" on ").append(end.date());
+      s.append(line.ended().isEmpty() ? "." : ", where the line ends: " + line.ended() + ".");
     }
     return s.toString();
   }

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Lays out and paints panels above one another that share their days. */
 final class PanelStack {
   /** More lines than this are named in a key. */
-  static final int NAMED_AT_ENDS = 6;
+  static final int NAMED_AT_ENDS = 7;
 
   private static final double AXIS_ROW = 22;
   private static final double NOTE_ROW = 19;
@@ -104,6 +104,7 @@ final class PanelStack {
     marks.addAll(plot.medians(panel.lines()));
     marks.addAll(WashMarks.of(panel.washes(), plot));
     plot.field().paint(canvas, marks);
+    plot.ends(canvas, panel.lines());
     if (i == 0) {
       flags.paint(canvas, plot.box().y());
     }

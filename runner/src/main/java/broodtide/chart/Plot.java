@@ -19,6 +19,9 @@ record Plot(Box box, Days days, Scale scale) {
 
   static final int MOST_STEPS = 6;
 
+  /** Half of the width of a cross. */
+  private static final double CROSS = 5;
+
   /** How line number i is drawn. */
   static Pen pen(int i) {
     return new Pen(Palette.line(i), 2.5, Palette.dash(i));
@@ -111,6 +114,25 @@ record Plot(Box box, Days days, Scale scale) {
       medians.add(median.rimmed(4.2).in("median", lines.get(i).name()));
     }
     return medians;
+  }
+
+  /** A cross where a line ends before the end of what was asked for. */
+  void ends(Canvas canvas, List<Line> lines) {
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      if (!line.ended().isEmpty()) {
+        double x = days.at(line.last().date());
+        double y = scale.within(line.last().median());
+        List<Trace> cross =
+            List.of(
+                Trace.of(x - CROSS, y - CROSS, x + CROSS, y + CROSS),
+                Trace.of(x - CROSS, y + CROSS, x + CROSS, y - CROSS));
+        canvas.open("ended", line.name() + ": " + line.ended());
+        canvas.draw(cross, Pen.solid(Palette.PAPER, 5.5));
+        canvas.draw(cross, Pen.solid(Palette.line(i), 2.5));
+        canvas.close();
+      }
+    }
   }
 
   /** Small boxes along the medians, where no label should stand. */

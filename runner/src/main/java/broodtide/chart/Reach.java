@@ -20,6 +20,9 @@ record Reach(double low, double high, boolean log, String notes) {
   /** Bands wider than that are cut here, lest all else lie flat. */
   private static final double CUT = 1.7;
 
+  /** How far below the lowest value an axis reaches for intervals at most; choice. */
+  private static final double DEEPER = 3;
+
   /** A logarithmic axis shows no more than this ratio. */
   private static final double RATIO = 1e4;
 
@@ -73,6 +76,27 @@ record Reach(double low, double high, boolean log, String notes) {
     boolean cut = Stream.concat(core.stream(), lows.stream()).anyMatch(v -> v < low);
     String notes = cut ? "What lies below " + Numerals.two(low) + " is drawn at the foot." : "";
     return new Reach(low, top, true, notes);
+  }
+
+  /**
+   * An axis of ratios on which the intervals end inside, as long as that does not squeeze the rest.
+   */
+  static Axis ratios(String label, List<Line> lines, List<WashPoint> washes) {
+    Reach reach = of(lines, washes, null, true);
+    double least =
+        Stream.concat(
+                washes.stream().map(WashPoint::interval),
+                lines.stream().flatMap(l -> l.estimates().stream()).flatMap(Reach::most))
+            .map(Range::low)
+            .filter(v -> v > 0)
+            .min(Double::compare)
+            .orElse(reach.low());
+    double low = Math.max(least / 1.1, reach.low() / DEEPER);
+    return Axis.ratios(label, Math.min(low, reach.low()), reach.high());
+  }
+
+  private static Stream<Range> most(Estimate e) {
+    return Stream.ofNullable(e.most());
   }
 
   Scale scale(double foot, double top) {

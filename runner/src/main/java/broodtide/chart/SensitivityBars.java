@@ -11,13 +11,17 @@ public final class SensitivityBars {
    * @param name its name
    * @param share its index, 0 to 1
    * @param range 90 % range of the estimate, which may reach below 0
+   * @param before its share before anything was known, with all that it does together with others
+   * @param beforeRange 90 % range of that
    */
-  public record Index(String name, double share, Range range) {
+  public record Index(String name, double share, Range range, double before, Range beforeRange) {
     /** {@return whether it can be told from nothing} */
     public boolean counts() {
       return range.low() > 0;
     }
   }
+
+  private static final Colour BEFORE = Palette.line(1);
 
   private SensitivityBars() {}
 
@@ -48,6 +52,13 @@ public final class SensitivityBars {
               new double[] {i + 0.3},
               Palette.line(0),
               opacity));
+      Mark.Group earlier = new Mark.Group("before", x.name() + ": " + Numerals.two(x.before()));
+      Range b = x.beforeRange();
+      marks.add(Mark.line(b.low(), i - 0.4, b.high(), i - 0.4, Pen.solid(BEFORE, 1.6)).in(earlier));
+      marks.add(
+          Mark.dots(new double[] {x.before()}, new double[] {i - 0.4}, BEFORE, 3.4).in(earlier));
+      low = Math.min(low, b.low());
+      high = Math.max(high, b.high());
       Range r = x.range();
       Mark.Group group = new Mark.Group("index", x.name() + ": " + Numerals.two(x.share()));
       marks.addAll(Mark.level(i, x.share(), r.low(), r.high(), Palette.INK, group));
@@ -58,6 +69,12 @@ public final class SensitivityBars {
     String said =
         Figure.list(rising.stream().map(x -> x.name() + " " + Numerals.two(x.share())).toList());
     Facet facet = Facet.of("", Axis.around(axis, low, high), Axis.list(names), marks);
-    return Figure.of(heading, facet, List.of(), axis + ". " + said + ".");
+    String was =
+        Figure.list(rising.stream().map(x -> x.name() + " " + Numerals.two(x.before())).toList());
+    List<Legend.Sample> key =
+        List.of(
+            Legend.Sample.area(Palette.line(0), 0.75, "with the washes, by itself"),
+            Legend.Sample.dot(BEFORE, "before any wash, together with others"));
+    return Figure.of(heading, facet, key, axis + ". " + said + ". Before any wash: " + was + ".");
   }
 }

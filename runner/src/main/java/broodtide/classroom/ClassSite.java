@@ -1,7 +1,10 @@
 package broodtide.classroom;
 
+import broodtide.chart.Figure;
+import broodtide.chart.Size;
 import broodtide.lesson.Lesson;
 import broodtide.lesson.Lessons;
+import broodtide.report.InsidePicture;
 import broodtide.season.Climate;
 import broodtide.web.Answer;
 import broodtide.web.Assets;
@@ -23,6 +26,7 @@ public final class ClassSite implements Site {
   private static final Pattern LESSON =
       Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
   private static final String STATIC = "/static/";
+  private static final String INSIDE = "/api/inside";
   private static final long MOST_SEED = 999_999;
 
   private final Places places;
@@ -64,6 +68,14 @@ public final class ClassSite implements Site {
       Explorer.Colony colony = explorer.read(query);
       return Answer.json(
           200, SeasonJson.explorer(colony, player.play(colony.scenario(), colony.member())));
+    }
+    if (path.equals(INSIDE) || path.equals(INSIDE + "/narrow")) {
+      Explorer.Colony colony = explorer.read(query);
+      Figure inside =
+          InsidePicture.of(
+              player.play(colony.scenario(), colony.member()).inside(),
+              "One colony, from inside. A wash finds the mites on adult bees alone.");
+      return Answer.svg(200, (path.equals(INSIDE) ? inside : inside.sized(Size.PHONE)).svg());
     }
     if (path.startsWith(STATIC)) {
       return Assets.find(path.substring(STATIC.length()))

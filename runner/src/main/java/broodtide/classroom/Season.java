@@ -1,5 +1,6 @@
 package broodtide.classroom;
 
+import broodtide.assessment.SeasonShares;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
@@ -87,6 +88,11 @@ public final class Season {
       throw new IllegalArgumentException(day + " lies outside " + start + " to " + end());
     }
     return i < shown ? Optional.of(series(quantity)[Math.toIntExact(i)]) : Optional.empty();
+  }
+
+  /** Where its mites are and how strong it is, while it lives; two days at the least. */
+  SeasonShares inside() {
+    return SeasonShares.of(start, q -> Arrays.copyOf(series(q), Math.max(2, shown)));
   }
 
   private double[] series(Quantity quantity) {

@@ -1,18 +1,26 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
+import broodtide.chart.Figure;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
+import broodtide.report.AnswerPage;
+import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
-import broodtide.results.DecisionFile;
+import broodtide.report.RunFacts;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -53,6 +61,7 @@ final class BacktestCommand implements Callable<Integer> {
         "leave out the oldest washes");
     PictureFiles pictures = new PictureFiles(false, run.png);
     List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
+    names.add(0, AnswerFiles.REPORT);
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);
     List<Backtest.Colony> records = new ArrayList<>();
@@ -74,16 +83,20 @@ final class BacktestCommand implements Callable<Integer> {
     if (report.marks().isEmpty()) {
       throw new Refusal("no colony has two washes or more, so none can be held out");
     }
-    DecisionFile file =
-        new DecisionFile(
+    ResultsFile file =
+        new ResultsFile(
             run.command().name(),
             Version.number(),
             run.seed,
             run.effort().particles(),
             cases.notes());
+    decisions(cases).forEach(file::decided);
     file.add(cases.cases(), report);
-    pictures.add(PICTURE, "", BacktestPicture.of(report, run.seed));
-    Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
+    Figure picture = BacktestPicture.of(report, run.seed);
+    pictures.add(PICTURE, "", picture);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(AnswerFiles.REPORT, page(report, picture, cases.notes()));
+    files.putAll(pictures.files());
     files.put(Outputs.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     pictures.lacking().ifPresent(desk.err()::println);
     if (run.json) {
@@ -98,6 +111,44 @@ final class BacktestCommand implements Callable<Integer> {
       desk.add(desk.terminal().wrap(written + "."));
     }
     return Main.OK;
+  }
+
+  private byte[] page(Backtest.Report report, Figure picture, List<String> notes) {
+    AnswerSheet sheet = AnswerSheet.about("");
+    sheet.say(scores(report));
+    sheet.draw(
+        picture,
+        "Forecast against count: on the slanting line they are alike. Where counts fell: even bars"
+            + " are best. Skill: above 0 such forecasts are better than simple ones.");
+    sheet.show(table(report), "Each colony's last wash, forecast from those before it.");
+    RunFacts facts =
+        new RunFacts(
+            run.command().name(),
+            Version.number(),
+            run.seed,
+            run.effort().particles(),
+            CommandWords.of(run.command()));
+    String question = AnswerFiles.question(run.command());
+    return new AnswerPage(question, List.of(sheet), notes, facts)
+        .html()
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** What waiting leads to, on the day on which the whole apiary is decided. */
+  private Map<String, Decision> decisions(CaseReader.Cases cases) {
+    Map<String, Decision> out = new LinkedHashMap<>();
+    LocalDate day =
+        cases.cases().stream().map(ColonyCase::now).max(Comparator.naturalOrder()).orElseThrow();
+    try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads);
+        ProgressLine line = new ProgressLine(desk, run, "reading the washes")) {
+      for (ColonyCase c : cases.cases()) {
+        ColonyCase ahead = day.isBefore(c.until()) ? c : c.until(day.plusDays(1));
+        ColonyCase decided = ahead.decidingOn(day);
+        out.put(c.colony(), Assessment.of(decided, run.effort(), workers).waiting());
+        line.at(out.size(), cases.cases().size());
+      }
+    }
+    return out;
   }
 
   private void say(Backtest.Report report, List<String> notes) {

@@ -63,7 +63,9 @@ final class CaseReader {
 
     /** The plans that a colony is decided by: those of its study, or the usual ones. */
     List<Plan> plans(ColonyCase c) {
-      return study.map(Study::plans).orElseGet(() -> UsualPlans.of(c, Optional.empty()));
+      return study
+          .map(s -> UsualPlans.besideWaiting(s.plans()))
+          .orElseGet(() -> UsualPlans.of(c, Optional.empty()));
     }
   }
 

@@ -81,6 +81,8 @@ final class CompareCommand implements Callable<Integer> {
     if (only) {
       return List.of(Plan.waiting(UsualPlans.WAIT));
     }
-    return control.isEmpty() && study.isPresent() ? study.get().plans() : UsualPlans.of(c, control);
+    return control.isEmpty() && study.isPresent()
+        ? UsualPlans.besideWaiting(study.get().plans())
+        : UsualPlans.of(c, control);
   }
 }

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
@@ -11,9 +12,11 @@ import broodtide.decision.MemoryNeed;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
-import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
-import broodtide.results.DecisionFile;
+import broodtide.report.AnswerPage;
+import broodtide.report.AnswerSheet;
+import broodtide.report.RunFacts;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.DecisionWords;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +36,7 @@ final class DecisionCommandRun {
   private final String tool;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
   private final List<String> text = new ArrayList<>();
+  private final List<AnswerSheet> sheets = new ArrayList<>();
   private PictureFiles pictures;
   private Function<ColonyCase, List<Plan>> plans = c -> UsualPlans.of(c, Optional.empty());
 
@@ -54,7 +58,7 @@ final class DecisionCommandRun {
      * @param file takes the results
      * @param out takes words, tables and pictures
      */
-    void decide(ColonyCase c, Workers workers, DecisionFile file, DecisionCommandRun out);
+    void decide(ColonyCase c, Workers workers, ResultsFile file, DecisionCommandRun out);
   }
 
   /**
@@ -71,15 +75,17 @@ final class DecisionCommandRun {
     plans = cases::plans;
     pictures = new PictureFiles(cases.cases().size() > 1, run.png);
     List<String> names = new ArrayList<>(pictures.names(tool, cases.colonies()));
+    names.add(0, AnswerFiles.REPORT);
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);
-    DecisionFile file =
-        new DecisionFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
+    ResultsFile file =
+        new ResultsFile(tool, Version.number(), run.seed, run.effort().particles(), cases.notes());
     Set<String> refused = new LinkedHashSet<>();
     int failures = 0;
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         text.add(desk.terminal().strong("Colony " + c.colony()));
+        sheets.add(AnswerSheet.about(c.colony()));
         try {
           work.decide(c, workers, file, this);
         } catch (RefusedException e) {
@@ -94,6 +100,7 @@ final class DecisionCommandRun {
     if (failures == cases.cases().size()) {
       throw new Refusal(String.join("\n", refused));
     }
+    files.put(AnswerFiles.REPORT, page(cases.notes()));
     files.putAll(pictures.files());
     files.put(Outputs.RESULTS, file.text().getBytes(StandardCharsets.UTF_8));
     pictures.lacking().ifPresent(desk.err()::println);
@@ -107,7 +114,23 @@ final class DecisionCommandRun {
     return Main.OK;
   }
 
-  private void print(CaseReader.Cases cases, DecisionFile file) {
+  private byte[] page(List<String> notes) {
+    RunFacts facts =
+        new RunFacts(
+            tool,
+            Version.number(),
+            run.seed,
+            run.effort().particles(),
+            CommandWords.of(run.command()));
+    String question = AnswerFiles.question(run.command());
+    return new AnswerPage(question, sheets, notes, facts).html().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private AnswerSheet sheet() {
+    return sheets.get(sheets.size() - 1);
+  }
+
+  private void print(CaseReader.Cases cases, ResultsFile file) {
     if (run.json) {
       desk.out().print(file.text());
     } else {
@@ -117,10 +140,10 @@ final class DecisionCommandRun {
     }
   }
 
-  /** What the washes of a colony say of it. */
-  SeasonPosterior posterior(ColonyCase c, Workers workers) {
+  /** Reads the washes of a colony. */
+  Assessment assess(ColonyCase c, Workers workers) {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
-      return c.posterior(run.effort(), workers, line);
+      return Assessment.of(c, run.effort(), workers, line);
     }
   }
 
@@ -128,14 +151,16 @@ final class DecisionCommandRun {
    * Works out the decision that the colony's usual plans lead to, says it, and keeps it for the
    * results.
    */
-  Decision decision(ColonyCase c, SeasonPosterior posterior, Workers workers, DecisionFile file) {
+  Decision decision(Assessment assessment, ResultsFile file) {
+    ColonyCase c = assessment.colony();
     Comparison comparison =
         watched(
-            "comparing plans for " + c.colony(),
-            line -> Comparison.of(c, posterior, plans.apply(c), workers, line));
-    Decision decision = Decision.of(comparison);
+            "comparing plans for " + c.colony(), line -> assessment.compare(plans.apply(c), line));
+    Decision decision = comparison.decision();
     file.decided(c.colony(), decision);
-    DecisionWords.of(decision).forEach(this::say);
+    if (comparison.runs().size() > 1) {
+      DecisionWords.of(decision).forEach(this::say);
+    }
     return decision;
   }
 
@@ -154,22 +179,34 @@ final class DecisionCommandRun {
 
   /** Says sentences. */
   void say(String sentences) {
+    sheet().say(sentences);
     text.add(desk.terminal().wrap(sentences));
   }
 
   /** Says something in passing. */
   void mention(String sentences) {
+    sheet().mention(sentences);
     text.add(desk.terminal().faint(desk.terminal().wrap(sentences)));
   }
 
-  /** Shows a table between blank lines. */
-  void show(Table table) {
+  /**
+   * Shows a table between blank lines.
+   *
+   * @param caption what it is about, where it stands on a page
+   */
+  void show(Table table, String caption) {
+    sheet().show(table, caption);
     text.add("");
     text.add(desk.terminal().table(table).stripTrailing());
   }
 
-  /** Writes a picture. */
-  void draw(ColonyCase c, Picture picture) {
+  /**
+   * Writes a picture.
+   *
+   * @param caption how to read it
+   */
+  void draw(ColonyCase c, Picture picture, String caption) {
+    sheet().draw(picture, caption);
     pictures.add(tool, c.colony(), picture);
   }
 }

@@ -1,9 +1,6 @@
 package broodtide.cli;
 
 import broodtide.assessment.Horizon;
-import broodtide.assessment.UsualPlans;
-import broodtide.control.Plan;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,7 +29,6 @@ final class ForecastCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
-    return new PlanCommandRun(desk, run, "forecast")
-        .play(cases, c -> List.of(Plan.waiting(UsualPlans.WAIT)));
+    return new PlanCommandRun(desk, run, "forecast").wait(cases);
   }
 }

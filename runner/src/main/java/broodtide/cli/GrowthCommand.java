@@ -4,19 +4,22 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.TreatmentDays;
+import broodtide.files.Outputs;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
+import broodtide.report.AnswerSheet;
+import broodtide.report.HiveGrowth;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,6 +42,10 @@ import picocli.CommandLine.Option;
 final class GrowthCommand implements Callable<Integer> {
   private static final int SCOOP = 300;
 
+  private static final String STEADY =
+      "Mites per bee, as if growth were steady. In autumn they rise faster, for bees dwindle and"
+          + " mites leave the brood: 'broodtide forecast' reckons with that.";
+
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
 
@@ -50,6 +57,7 @@ final class GrowthCommand implements Callable<Integer> {
               + " before and after it get a level each. May be repeated.")
   private List<LocalDate> treated = List.of();
 
+  @Mixin private FolderOption folder = new FolderOption();
   @Mixin private JsonOption as = new JsonOption();
 
   GrowthCommand(CommandContext desk) {
@@ -60,38 +68,66 @@ final class GrowthCommand implements Callable<Integer> {
   public Integer call() {
     CaseReader.Cases cases =
         new CaseReader(desk, colony).lookingBack("growth", Horizon::winterBees);
+    Optional<Outputs> outputs = folder.open(RunOptions.read(cases));
     Map<String, GrowthFit> fits = new LinkedHashMap<>();
     Map<String, List<LocalDate>> treatments = new LinkedHashMap<>();
+    List<HiveGrowth> hives = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
       List<LocalDate> days = TreatmentDays.of(c.given(), treated);
       treatments.put(c.colony(), days);
-      fits.put(c.colony(), GrowthFit.of(c.washes(), days, GrowthFit.USUAL_LEVEL));
-    }
-    if (as.json) {
-      desk.out().println(json(fits, treatments, cases.notes()));
-    } else {
-      fits.forEach(
-          (name, fit) -> desk.out().println(desk.terminal().wrap(name + ": " + fit.sentence())));
-      desk.out().println();
-      desk.out().println(desk.terminal().table(table(fits)).stripTrailing());
-      if (colony.until != null) {
-        fits.forEach(
-            (name, fit) ->
-                desk.out().println(desk.terminal().wrap(ahead(name, fit, colony.until))));
+      GrowthFit fit = GrowthFit.of(c.washes(), days, GrowthFit.USUAL_LEVEL);
+      fits.put(c.colony(), fit);
+      if (!c.washes().isEmpty()) {
+        hives.add(new HiveGrowth(c.colony(), c.washes(), fit, days));
       }
-      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
-      desk.out()
-          .println(
-              desk.terminal()
-                  .wrap(
-                      "Mites per bee, as if growth were steady. In autumn they rise faster, for"
-                          + " bees dwindle and mites leave the brood: 'broodtide forecast' reckons"
-                          + " with that."));
-      treatments.forEach((name, days) -> desk.out().println(desk.terminal().wrap(cut(name, days))));
-      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
-    desk.out().flush();
+    String json = json(cases, fits, treatments);
+    AnswerSheet sheet = AnswerSheet.about(fits.size() == 1 ? fits.keySet().iterator().next() : "");
+    fits.forEach((name, fit) -> sheet.say(name + ": " + fit.sentence()));
+    sheet.show(
+        table(fits), "Growth of mites per bee, with the 90 % interval of the factor of a month.");
+    if (colony.until != null) {
+      fits.forEach((name, fit) -> sheet.say(ahead(name, fit, colony.until)));
+    }
+    sheet.say(STEADY);
+    treatments.forEach((name, days) -> sheet.say(cut(name, days)));
+    if (as.json) {
+      desk.out().print(json);
+    } else {
+      print(fits, treatments, cases.notes());
+    }
+    desk.deliver();
+    if (outputs.isPresent() && !hives.isEmpty()) {
+      folder.write(
+          outputs.get(),
+          desk,
+          sheet,
+          cases.notes(),
+          HiveGrowth.picture(hives, colony.until == null ? LocalDate.MIN : colony.until),
+          "Dots: washes with 90 % intervals, corrected for method and frame. Line: the fitted"
+              + " growth, with the interval of the line; dashed where it goes on as it was.",
+          json,
+          !as.json);
+    }
     return Main.OK;
+  }
+
+  private void print(
+      Map<String, GrowthFit> fits, Map<String, List<LocalDate>> treatments, List<String> notes) {
+    fits.forEach((name, fit) -> wrapped(name + ": " + fit.sentence()));
+    desk.out().println();
+    desk.out().println(desk.terminal().table(table(fits)).stripTrailing());
+    if (colony.until != null) {
+      fits.forEach((name, fit) -> wrapped(ahead(name, fit, colony.until)));
+    }
+    wrapped(Caution.ANSWER);
+    wrapped(STEADY);
+    treatments.forEach((name, days) -> wrapped(cut(name, days)));
+    notes.forEach(this::wrapped);
+  }
+
+  private void wrapped(String sentences) {
+    desk.out().println(desk.terminal().wrap(sentences));
   }
 
   /** Where the washes of a colony are parted. */
@@ -149,51 +185,18 @@ final class GrowthCommand implements Callable<Integer> {
   }
 
   private String json(
-      Map<String, GrowthFit> fits, Map<String, List<LocalDate>> treatments, List<String> notes) {
-    ObjectNode root = new ObjectMapper().createObjectNode();
-    notes.forEach(root.putArray("notes")::add);
-    root.put("caution", Caution.ANSWER);
-    ArrayNode colonies = root.putArray("colonies");
-    fits.forEach(
-        (name, fit) -> {
-          ObjectNode n = colonies.addObject();
-          n.put("colony", name);
-          n.put("tells", fit.tells());
-          n.put("sentence", fit.sentence());
-          ArrayNode days = n.putArray("treated");
-          treatments.getOrDefault(name, List.of()).forEach(d -> days.add(d.toString()));
-          put(n, "perDay", fit.growth().perDay());
-          put(n, "perDayLow", finite(fit.growth().perDayInterval().low()));
-          put(n, "perDayHigh", finite(fit.growth().perDayInterval().high()));
-          put(n, "monthFactor", fit.growth().monthFactor());
-          put(n, "doublingDays", fit.growth().doublingDays());
-          put(n, "overDispersion", fit.overDispersion());
-          if (colony.until != null) {
-            ahead(n.putObject("ahead"), fit, colony.until);
-          }
-        });
-    return root.toPrettyString();
-  }
-
-  private static void ahead(ObjectNode n, GrowthFit fit, LocalDate day) {
-    n.put("date", day.toString());
-    n.put("bees", SCOOP);
-    fit.forecast(day, SCOOP)
-        .ifPresentOrElse(
-            f -> {
-              n.put("median", f.median());
-              n.put("q05", f.interval(0.9).low());
-              n.put("q95", f.interval(0.9).high());
-            },
-            () -> n.put("why", fit.whyNoForecast(day).orElse("no forecast")));
-  }
-
-  /** JSON has no infinity; an end that is open is left out. */
-  private static OptionalDouble finite(double value) {
-    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
-  }
-
-  private static void put(ObjectNode n, String field, OptionalDouble value) {
-    value.ifPresent(v -> n.put(field, v));
+      CaseReader.Cases cases,
+      Map<String, GrowthFit> fits,
+      Map<String, List<LocalDate>> treatments) {
+    ResultsFile file = new ResultsFile("growth", Version.number(), cases.notes());
+    for (ColonyCase c : cases.cases()) {
+      file.addGrowth(
+          c,
+          Objects.requireNonNull(fits.get(c.colony())),
+          treatments.getOrDefault(c.colony(), List.of()),
+          Optional.ofNullable(colony.until),
+          SCOOP);
+    }
+    return file.text();
   }
 }

@@ -1,10 +1,11 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.UsualPlans;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
 import broodtide.decision.WindowSearch;
@@ -32,11 +33,18 @@ final class PlanCommandRun {
   private final RunOptions run;
   private final String what;
   private final List<String> text = new ArrayList<>();
+  private boolean laysNone;
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
     this.desk = desk;
     this.run = run;
     this.what = what;
+  }
+
+  /** Plays waiting alone for every colony. */
+  int wait(CaseReader.Cases cases) {
+    laysNone = true;
+    return play(cases, c -> List.of(Plan.waiting(UsualPlans.WAIT)));
   }
 
   /** Says something before the answer. */
@@ -52,8 +60,7 @@ final class PlanCommandRun {
         cases.cases(),
         effort.particles(),
         c -> MemoryNeed.ofPlans(c, cases.cases().size(), plans.apply(c).size()),
-        (what.equals("forecast") ? "" : "lay fewer plans side by side, ")
-            + "look less far ahead with --until");
+        (laysNone ? "" : "lay fewer plans side by side, ") + "look less far ahead with --until");
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     PlanRunFiles findings = new PlanRunFiles(what, run, effort, cases);
@@ -78,7 +85,7 @@ final class PlanCommandRun {
       Path folder = run.folder();
       String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
       desk.add(desk.terminal().wrap(written));
-      desk.add("Open " + folder.resolve(PlanRunFiles.REPORT) + " in a browser.");
+      desk.add("Open " + folder.resolve(AnswerFiles.REPORT) + " in a browser.");
     }
     return Main.OK;
   }
@@ -90,7 +97,11 @@ final class PlanCommandRun {
       SeasonPosterior.SamplerSettings effort,
       Workers workers,
       PlanRunFiles findings) {
-    Comparison comparison = compare(c, plans, effort, workers);
+    Assessment assessment = assess(c, effort, workers);
+    if (laysNone) {
+      findings.decided(c, assessment.waiting());
+    }
+    Comparison comparison = compare(assessment, plans);
     if (comparison.runs().isEmpty()) {
       throw new Refusal(
           "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
@@ -108,14 +119,16 @@ final class PlanCommandRun {
         .collect(Collectors.joining("; "));
   }
 
-  private Comparison compare(
-      ColonyCase c, List<Plan> plans, SeasonPosterior.SamplerSettings effort, Workers workers) {
-    SeasonPosterior posterior;
+  private Assessment assess(ColonyCase c, SeasonPosterior.SamplerSettings effort, Workers workers) {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
-      posterior = c.posterior(effort, workers, line);
+      return Assessment.of(c, effort, workers, line);
     }
-    try (ProgressLine line = new ProgressLine(desk, run, "playing plans for " + c.colony())) {
-      return Comparison.of(c, posterior, plans, workers, line);
+  }
+
+  private Comparison compare(Assessment assessment, List<Plan> plans) {
+    String colony = assessment.colony().colony();
+    try (ProgressLine line = new ProgressLine(desk, run, "playing plans for " + colony)) {
+      return assessment.compare(plans, line);
     }
   }
 
@@ -134,8 +147,8 @@ final class PlanCommandRun {
     out.add(terminal.strong("Colony " + comparison.colony().colony()));
     out.add(terminal.wrap(answer.sentence()));
     out.add(terminal.wrap(String.join(" ", answer.further())));
-    DecisionWords.of(Decision.of(comparison)).forEach(words -> out.add(terminal.wrap(words)));
     if (comparison.runs().size() > 1) {
+      DecisionWords.of(comparison.decision()).forEach(words -> out.add(terminal.wrap(words)));
       out.add("");
       out.add(terminal.table(PlanTerminalTable.of(comparison)).stripTrailing());
       out.add(terminal.faint(terminal.wrap(PlanTerminalTable.legend(comparison))));

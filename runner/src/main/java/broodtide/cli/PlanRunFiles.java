@@ -1,5 +1,7 @@
 package broodtide.cli;
 
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Decision;
 import broodtide.chart.SeasonChart;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
@@ -22,12 +24,10 @@ import java.util.Optional;
 
 /** What a run writes: report, pictures, tables and results, gathered colony by colony. */
 final class PlanRunFiles {
-  /** The page to open first. */
-  static final String REPORT = "report.html";
-
   private static final String PLANS = "plans.csv";
   private static final String SEASON = "season.csv";
   private static final String WINDOWS = "windows";
+  private static final String INSIDE = "inside";
   private static final String POSTERIOR = "posterior";
   private static final String SENSITIVITY = "sensitivity";
 
@@ -50,6 +50,11 @@ final class PlanRunFiles {
     pictures = new PictureFiles(several, run.png);
   }
 
+  /** Takes in the decision of a colony for which no plans are laid, before its findings. */
+  void decided(ColonyCase c, Decision decision) {
+    results.decided(c.colony(), decision);
+  }
+
   /** Takes in a colony. */
   void add(ColonyResult result) {
     results.add(result);
@@ -57,19 +62,20 @@ final class PlanRunFiles {
     SeasonChart chart = PlanPictures.plans(result);
     String colony = result.comparison().colony().colony();
     pictures.add(facts.command(), colony, chart);
+    pictures.add(INSIDE, colony, PlanPictures.inside(result));
     PosteriorPicture.of(result.comparison())
         .ifPresent(picture -> pictures.add(POSTERIOR, colony, picture));
-    SensitivityPicture.of(result.comparison())
-        .ifPresent(picture -> pictures.add(SENSITIVITY, colony, picture));
+    SensitivityPicture.of(result).ifPresent(picture -> pictures.add(SENSITIVITY, colony, picture));
     result.windows().ifPresent(map -> pictures.add(WINDOWS, colony, WindowPicture.of(map)));
     parts.add(PagePart.of(result, chart, parts.size() + 1, several));
   }
 
   /** Names of all files that there may be for some colonies. */
   List<String> names(List<String> colonies) {
-    List<String> names = new ArrayList<>(List.of(REPORT, PLANS, SEASON, Outputs.RESULTS));
+    List<String> names =
+        new ArrayList<>(List.of(AnswerFiles.REPORT, PLANS, SEASON, Outputs.RESULTS));
     names.addAll(pictures.names(facts.command(), colonies));
-    for (String what : List.of(POSTERIOR, SENSITIVITY, WINDOWS)) {
+    for (String what : List.of(INSIDE, POSTERIOR, SENSITIVITY, WINDOWS)) {
       names.addAll(pictures.names(what, colonies));
     }
     return names;
@@ -78,7 +84,7 @@ final class PlanRunFiles {
   /** All files by name. */
   Map<String, byte[]> files() {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(REPORT, utf8(new Page(parts, notes, facts).html()));
+    files.put(AnswerFiles.REPORT, utf8(new Page(parts, notes, facts).html()));
     files.putAll(pictures.files());
     files.put(PLANS, utf8(tables.plans()));
     files.put(SEASON, utf8(tables.season()));

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.QuantileSummary;
@@ -13,7 +14,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.RulePicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
@@ -144,16 +145,17 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private void play(
-      ColonyCase c, List<Rule> played, Workers workers, DecisionFile file, DecisionCommandRun out) {
+      ColonyCase c, List<Rule> played, Workers workers, ResultsFile file, DecisionCommandRun out) {
     LocalDate first = from == null ? c.now().minusDays(1).plusDays(every) : from;
     LocalDate last = to == null ? usualLast(c, first) : to;
     WashRound round = WashRound.usual(first, last, every, bees);
-    SeasonPosterior posterior = out.posterior(c, workers);
+    Assessment assessment = out.assess(c, workers);
+    SeasonPosterior posterior = assessment.posterior();
     RuleTrial trial =
         out.watched(
             "playing rules for " + c.colony(),
             progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
-    out.decision(c, posterior, workers, file);
+    out.decision(assessment, file);
     file.add(trial);
     say(trial, out);
     if (!trial.results().isEmpty()) {
@@ -165,7 +167,11 @@ final class RulesCommand implements Callable<Integer> {
             .results()
             .forEach(r -> drawn.add(0, r));
       }
-      out.draw(c, RulePicture.of(trial, drawn));
+      out.draw(
+          c,
+          RulePicture.of(trial, drawn),
+          "Further down is better, further left is less treating. On the line stand the rules that"
+              + " no other betters in both.");
     }
   }
 
@@ -183,7 +189,7 @@ final class RulesCommand implements Callable<Integer> {
     trial.results().stream()
         .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
         .ifPresent(best -> out.say(sentence(best, trial.results())));
-    out.show(table(trial));
+    out.show(table(trial), "Each rule, per colony and season.");
     ColonyCase c = trial.colony();
     List<LocalDate> days = trial.days();
     out.mention(

@@ -83,11 +83,16 @@ final class RunOptions {
    */
   Outputs outputs(CaseReader.Cases cases, List<String> names) {
     List<Path> inputs = new ArrayList<>(named(command()));
-    if (cases.study().flatMap(Study::washes).map(Referred::value).orElse(null)
-        instanceof Source.OnDisk washes) {
-      inputs.add(washes.path());
-    }
+    inputs.addAll(read(cases));
     return Outputs.into(folder(), command().name(), inputs, names);
+  }
+
+  /** The table of washes that a study names, if it is a file. */
+  static List<Path> read(CaseReader.Cases cases) {
+    return cases.study().flatMap(Study::washes).map(Referred::value).orElse(null)
+            instanceof Source.OnDisk washes
+        ? List.of(washes.path())
+        : List.of();
   }
 
   /** Every file that an option or a parameter of a command names. */

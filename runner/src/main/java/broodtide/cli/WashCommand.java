@@ -8,7 +8,10 @@ import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
+import broodtide.report.AnswerSheet;
 import broodtide.report.CountPicture;
+import broodtide.results.CountPrecision;
+import broodtide.results.ResultsFile;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
 import broodtide.wash.Frame;
@@ -17,15 +20,9 @@ import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -33,10 +30,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What does one count say? */
 @Command(
@@ -54,10 +49,7 @@ final class WashCommand implements Callable<Integer> {
 
   private static final double MOST_RATE = 99;
 
-  private static final String PICTURE = "wash";
-
   private final CommandContext desk;
-  @Spec private @Nullable CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "MITES", description = "Mites counted.")
   private int mites;
@@ -116,15 +108,7 @@ final class WashCommand implements Callable<Integer> {
       description = "Hives in the apiary: says how many to wash for its mean.")
   private @Nullable Integer hives;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Write a picture and results.json to this folder.")
-  private @Nullable Path out;
-
-  @Option(names = "--png", description = "Write the picture as PNG too.")
-  private boolean png;
-
+  @Mixin private FolderOption folder = new FolderOption();
   @Mixin private JsonOption as = new JsonOption();
 
   WashCommand(CommandContext desk) {
@@ -155,63 +139,67 @@ final class WashCommand implements Callable<Integer> {
     Climate place = Catalog.climate(climate);
     Climate year = south ? place.inSouth() : place;
     ThresholdSet held = ThresholdLibrary.find(threshold);
-    PictureFiles pictures = new PictureFiles(false, png);
-    Optional<Outputs> outputs = Optional.ofNullable(out).map(f -> folder(f, pictures));
+    Optional<Outputs> outputs = folder.open(List.of());
     CountReading reading = CountReading.of(wash, year, held);
-    Optional<CountOutlook> outlook;
+    CountOutlook outlook;
     try (Workers workers = Workers.all()) {
       outlook = CountOutlook.of(wash, year, held, workers);
     }
-    List<String> answer = as.json ? List.of(json(reading, outlook)) : words(reading, outlook);
-    answer.forEach(desk.out()::println);
+    List<String> sentences = words(reading, outlook);
+    if (as.json) {
+      desk.out().print(json(reading, outlook));
+    } else {
+      sentences.forEach(s -> desk.out().println(desk.terminal().wrap(s)));
+    }
     desk.deliver();
-    outputs.ifPresent(to -> write(to, pictures, reading, json(reading, outlook)));
+    outputs.ifPresent(
+        to -> {
+          AnswerSheet sheet = AnswerSheet.about("");
+          sentences.forEach(sheet::say);
+          folder.write(
+              to,
+              desk,
+              sheet,
+              List.of(),
+              CountPicture.of(reading),
+              "The higher the curve, the likelier the infestation below it, as an alcohol wash of"
+                  + " all bees would show it. The whole area is 100 %.",
+              json(reading, outlook),
+              !as.json);
+        });
     return Main.OK;
   }
 
-  private Outputs folder(Path folder, PictureFiles pictures) {
-    List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
-    names.add(Outputs.RESULTS);
-    CommandSpec command = Objects.requireNonNull(spec, "a command has a specification");
-    return Outputs.into(folder, command.name(), RunOptions.named(command), names);
-  }
-
-  private void write(Outputs to, PictureFiles pictures, CountReading reading, String json) {
-    pictures.add(PICTURE, "", CountPicture.of(reading));
-    pictures.lacking().ifPresent(desk.err()::println);
-    Map<String, byte[]> files = new LinkedHashMap<>(pictures.files());
-    files.put(Outputs.RESULTS, (json + "\n").getBytes(StandardCharsets.UTF_8));
-    to.write(files);
-    if (!as.json) {
-      String written = "Written to " + to.folder() + ": " + String.join(", ", files.keySet());
-      desk.add(desk.terminal().wrap(written + "."));
-    }
-  }
-
-  private List<String> words(CountReading reading, Optional<CountOutlook> outlook) {
+  private List<String> words(CountReading reading, CountOutlook outlook) {
     List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
-    outlook.ifPresent(o -> sentences.add(WashWords.ahead(o)));
+    outlook.ahead().ifPresent(o -> sentences.add(WashWords.ahead(o)));
     sentences.add(next(reading));
     if (hives != null) {
       sentences.add(apiary(reading, hives));
     }
     sentences.add(caution(reading));
-    return sentences.stream().map(desk.terminal()::wrap).toList();
+    return sentences;
   }
 
-  private String json(CountReading reading, Optional<CountOutlook> outlook) {
-    ObjectNode node = WashWords.json(reading);
-    outlook.ifPresent(o -> WashWords.ahead(node.putObject("leftAlone"), o));
+  private String json(CountReading reading, CountOutlook outlook) {
     SamplePlan plan = SamplePlan.usual();
     double rate = rate(reading);
     int scoop = scoop(reading);
-    node.put("rightToWithin", plan.precision(rate, scoop, 0.9));
-    node.put("beesForAQuarter", plan.beesFor(rate, 0.25, 0.9));
-    if (hives != null) {
-      node.put("hivesToWash", hivesToWash(reading, hives));
-    }
-    node.put("caution", caution(reading));
-    return node.toPrettyString();
+    ResultsFile file =
+        new ResultsFile(
+            "wash",
+            Version.number(),
+            CountOutlook.SEED,
+            CountOutlook.COLONIES,
+            alcohol(reading) ? List.of(Caution.ALCOHOL) : List.of());
+    file.addCount(
+        reading,
+        new CountPrecision(
+            plan.precision(rate, scoop, 0.9),
+            plan.beesFor(rate, 0.25, 0.9),
+            hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives))),
+        outlook);
+    return file.text();
   }
 
   private static double rate(CountReading reading) {
@@ -227,8 +215,11 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private static String caution(CountReading reading) {
-    boolean alcohol = reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
-    return Caution.ANSWER + (alcohol ? " " + Caution.ALCOHOL : "");
+    return Caution.ANSWER + (alcohol(reading) ? " " + Caution.ALCOHOL : "");
+  }
+
+  private static boolean alcohol(CountReading reading) {
+    return reading.wash().method().id().startsWith(WashMethod.ALCOHOL.id());
   }
 
   /** What another wash, or a larger one, would bring. */

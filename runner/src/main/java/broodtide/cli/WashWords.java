@@ -6,12 +6,10 @@ import broodtide.wash.Interval;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
 import broodtide.words.Plain;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 
-/** One count in words, and as JSON. */
+/** One count in words. */
 final class WashWords {
   private WashWords() {}
 
@@ -65,39 +63,13 @@ final class WashWords {
 
   static String above(double chance) {
     String odds = Odds.words(chance);
-    return odds.startsWith("almost")
+    return Odds.nearlySure(chance)
         ? "the colony " + odds + " stands above the treatment threshold"
         : "the odds that the colony stands above the treatment threshold are " + odds;
   }
 
-  /** The result as JSON, to which a caller may add. */
-  static ObjectNode json(CountReading r) {
-    ObjectNode n = new ObjectMapper().createObjectNode();
-    n.put("date", r.wash().date().toString());
-    n.put("mites", r.wash().mites());
-    n.put("bees", r.wash().beesOrAssumed());
-    n.put("beesAssumed", r.wash().beesAssumed());
-    n.put("perHundred", r.wash().perHundred());
-    interval(n.putObject("exact90"), r.exact());
-    interval(n.putObject("inColony90"), r.inColony().interval(0.9));
-    n.put("inColonyMedian", r.inColony().median());
-    n.put("stage", r.stage().id());
-    n.put("thresholdSet", r.thresholds().name());
-    if (r.threshold().isPresent()) {
-      n.put("threshold", r.threshold().getAsDouble());
-      n.put("chanceAboveThreshold", r.chanceAbove());
-    } else {
-      n.putNull("threshold");
-      n.putNull("chanceAboveThreshold");
-    }
-    n.put("adultsTaken", r.adults());
-    n.put("mitesInAllMedian", r.mitesInAll().median());
-    interval(n.putObject("mitesInAll90"), r.mitesInAll().interval(0.9));
-    return n;
-  }
-
   /** Where such a colony would stand in autumn, for people. */
-  static String ahead(CountOutlook o) {
+  static String ahead(CountOutlook.Ahead o) {
     return "Left alone, a colony of which this one count is known would stand at"
         + " about "
         + Plain.level(o.infestation().median())
@@ -106,18 +78,5 @@ final class WashWords {
         + ", when the winter bees have been raised (nine in ten: "
         + Plain.levels(o.infestation().q05(), o.infestation().q95())
         + "). Several washes say it better: 'broodtide compare'.";
-  }
-
-  /** The same as JSON. */
-  static void ahead(ObjectNode n, CountOutlook o) {
-    n.put("day", o.day().toString());
-    n.put("q05", o.infestation().q05());
-    n.put("median", o.infestation().median());
-    n.put("q95", o.infestation().q95());
-  }
-
-  private static void interval(ObjectNode n, Interval i) {
-    n.put("low", i.low());
-    n.put("high", i.high());
   }
 }

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
@@ -12,7 +13,7 @@ import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.WindowPicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.OutcomeWords;
@@ -102,24 +103,29 @@ final class WindowsCommand implements Callable<Integer> {
       List<ControlTemplate> templates,
       Outcome judged,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
     List<LocalDate> starts = starts(c);
     judged.check(c);
-    SeasonPosterior posterior = out.posterior(c, workers);
+    Assessment assessment = out.assess(c, workers);
+    SeasonPosterior posterior = assessment.posterior();
     SeasonPosterior tried = posterior.thinned(WindowSearch.ENOUGH);
     Windows windows =
         out.watched(
             "trying start days for " + c.colony(),
             progress -> WindowSearch.of(c, tried, templates, starts, judged, workers, progress));
-    Decision decision = out.decision(c, posterior, workers, file);
+    Decision decision = out.decision(assessment, file);
     file.add(windows);
     if (posterior.members().size() > tried.members().size()) {
       out.mention(
           "Played with " + Digits.count(tried.members().size()) + " of the simulated colonies.");
     }
     say(windows, decision, out);
-    out.draw(c, WindowPicture.of(windows));
+    out.draw(
+        c,
+        WindowPicture.of(windows),
+        "Each cell is a first day: the darker, the worse. Hatched days are ruled out by honey"
+            + " supers, warmth or brood as is usual; the label decides.");
   }
 
   private List<LocalDate> starts(ColonyCase c) {
@@ -157,7 +163,7 @@ final class WindowsCommand implements Callable<Integer> {
     if (w.best().isEmpty()) {
       out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }
-    out.show(table(w));
+    out.show(table(w), "Each control by its first day.");
     out.mention(
         "Best: lowest in the model, "
             + o.title()

@@ -12,7 +12,8 @@ import broodtide.decision.MemoryNeed;
 import broodtide.decision.Shortfall;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;
-import broodtide.results.DecisionFile;
+import broodtide.report.TreatmentPicture;
+import broodtide.results.ResultsFile;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
 import broodtide.words.TreatmentWords;
@@ -154,7 +155,7 @@ final class WorkedCommand implements Callable<Integer> {
       MiticideCourse course,
       ControlTemplate template,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
     TreatmentCheck check =
         out.watched(
@@ -169,6 +170,12 @@ final class WorkedCommand implements Callable<Integer> {
     out.say(TreatmentWords.counts(check, counted));
     beside.ifPresent(n -> out.say(TreatmentWords.neighbour(check.verdict(), n.colony(), against)));
     out.say(standing(c, check.after()));
+    out.draw(
+        c,
+        TreatmentPicture.of(check),
+        "Dots: washes with 90 % intervals. Solid: the season as the washes tell it; dashed: the"
+            + " same colonies without the treatment. Below or beside: how likely each share of"
+            + " mites taken is, before the washes and with them.");
     List<String> doubts = Shortfall.doubts(check);
     if (!doubts.isEmpty()) {
       out.say("Mind: " + String.join("; ", doubts) + ".");

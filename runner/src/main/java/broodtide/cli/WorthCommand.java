@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
@@ -15,7 +16,7 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
 import broodtide.report.WashWorthPicture;
 import broodtide.report.WindowPicture;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
@@ -128,11 +129,12 @@ final class WorthCommand implements Callable<Integer> {
       Outcome judged,
       double each,
       Workers workers,
-      DecisionFile file,
+      ResultsFile file,
       DecisionCommandRun out) {
-    SeasonPosterior posterior = out.posterior(c, workers);
+    Assessment assessment = out.assess(c, workers);
+    SeasonPosterior posterior = assessment.posterior();
     List<Plan> today = UsualPlans.of(c, control);
-    Decision decision = out.decision(c, posterior, workers, file);
+    Decision decision = out.decision(assessment, file);
     String preferred = decision.ranking().map(r -> r.best().plan().name()).orElse("");
     List<WashWorth> worth =
         out.watched(
@@ -143,9 +145,7 @@ final class WorthCommand implements Callable<Integer> {
                 LocalDate day = c.now().minusDays(1).plusWeeks(weeks.get(i));
                 if (day.isBefore(c.until())) {
                   List<Plan> later =
-                      UsualPlans.of(c.decidingOn(day), control).stream()
-                          .map(p -> onThatDay(p, day))
-                          .toList();
+                      UsualPlans.of(c.decidingOn(day), control, "on " + Plain.shortDay(day));
                   weighed.add(
                       WashWorth.of(
                           c, posterior, today, later, day, bees, judged, each, preferred, workers));
@@ -166,14 +166,12 @@ final class WorthCommand implements Callable<Integer> {
         .ifPresent(
             best -> {
               say(best, worth, out);
-              out.draw(c, WashWorthPicture.of(best, worth));
+              out.draw(
+                  c,
+                  WashWorthPicture.of(best, worth),
+                  "Above the line of 0 washing again is better than deciding today. Below: what to"
+                      + " do at each count.");
             });
-  }
-
-  /** What is "now" on the day of the wash is not now today. */
-  private static Plan onThatDay(Plan plan, LocalDate day) {
-    return new Plan(
-        plan.name().replaceAll(" now(?= |$)", " on " + Plain.shortDay(day)), plan.controls());
   }
 
   private static void say(WashWorth best, List<WashWorth> all, DecisionCommandRun out) {
@@ -223,7 +221,7 @@ final class WorthCommand implements Callable<Integer> {
               WindowPicture.signed(o, -w.delay()),
               WindowPicture.signed(o, w.today() - w.knowing()));
     }
-    out.show(table);
+    out.show(table, "What each wash gains over deciding today.");
     out.mention(
         "Gain over deciding today, in "
             + o.title()

@@ -2,8 +2,8 @@
  * The command line: commands, options, help, and what is said when something goes wrong.
  *
  * <p>The entry point is {@link broodtide.cli.Main}. {@link broodtide.cli.Main#run} takes a {@link
- * broodtide.cli.Desk}, which says where a command reads and writes and what day it is, and returns
- * the exit code; tests call it as a shell would.
+ * broodtide.cli.CommandContext}, which says where a command reads and writes and what day it is,
+ * and returns the exit code; tests call it as a shell would.
  *
  * <p>A command is one class, named after its word and listed in {@code Broodtide}. It takes its
  * options from mixins, {@code ColonyOptions} for the colony and {@code RunOptions} for how to run,

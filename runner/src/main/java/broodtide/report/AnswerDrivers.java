@@ -1,7 +1,6 @@
 package broodtide.report;
 
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.Sensitivity;
 import broodtide.catalog.Assumptions;
@@ -52,7 +51,7 @@ final class AnswerDrivers {
   /** What would change the answer for one colony. */
   static List<String> of(ColonyResult result) {
     Answer answer = new Answer(result.comparison());
-    List<String> out = new ArrayList<>(unknowns(result.comparison(), answer));
+    List<String> out = new ArrayList<>(unknowns(result, answer));
     out.add(anotherWash(result.comparison().colony(), answer));
     String weak =
         result.comparison().runs().stream()
@@ -75,9 +74,9 @@ final class AnswerDrivers {
     return run.plan().courses().stream().anyMatch(c -> c.from().isBefore(day));
   }
 
-  private static List<String> unknowns(Comparison comparison, Answer answer) {
+  private static List<String> unknowns(ColonyResult result, Answer answer) {
     String plan = answer.first().plan().name();
-    return Sensitivity.of(comparison, answer.first(), answer.day()).stream()
+    return result.sensitivity().stream()
         .filter(s -> s.index().tells() && s.index().share() >= MATTERS)
         .sorted(Comparator.comparingDouble((Sensitivity s) -> s.index().share()).reversed())
         .limit(MOST_UNKNOWNS)

@@ -31,6 +31,11 @@ final class Cautions {
   /** What every miticide's cautions begin with; the first of {@link #LINES} says it for all. */
   private static final String LABEL = "The registered label and local law decide";
 
+  /** What holds whatever is done. */
+  static void write(Html h) {
+    write(h, List.of());
+  }
+
   static void write(Html h, List<PagePart> parts) {
     h.open("section", "class", "cautions").element("h2", "Cautions").open("ul");
     LINES.forEach(line -> h.element("li", line));

@@ -2,7 +2,6 @@ package broodtide.report;
 
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
-import broodtide.chart.Picture;
 import broodtide.chart.SeasonChart;
 import broodtide.chart.Size;
 import broodtide.chart.WindowMap;
@@ -28,22 +27,21 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     chart(h);
     plans(h);
     result.windows().ifPresent(w -> windows(h, w));
+    inside(h);
     new WashTable(result).write(h, level());
     new LearnedTable(result).write(h, level());
     PosteriorPicture.of(result.comparison())
         .ifPresent(
             picture ->
-                figure(
-                    h,
+                h.figure(
                     picture,
                     Size.PHONE,
                     "Dashed: before the washes. Filled: with them. Where the two are alike, the"
                         + " washes said little."));
-    SensitivityPicture.of(result.comparison())
+    SensitivityPicture.of(result)
         .ifPresent(
             picture ->
-                figure(
-                    h,
+                h.figure(
                     picture,
                     Size.PHONE,
                     "What each unknown accounts for by itself, on a logarithmic scale of mites."
@@ -57,8 +55,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private void chart(Html h) {
     h.element(level(), "The season");
-    figure(
-        h,
+    h.figure(
         chart,
         UPRIGHT,
         "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
@@ -66,20 +63,21 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
             + " logarithmic: equal steps up are equal factors.");
   }
 
-  /** A picture as it suits a wide screen and a phone, with its caption. */
-  private static void figure(Html h, Picture picture, Size phone, String caption) {
-    h.open("figure");
-    h.open("div", "class", "wide").picture(picture).close();
-    h.open("div", "class", "narrow").picture(picture.sized(phone)).close();
-    h.element("figcaption", caption).close();
+  private void inside(Html h) {
+    h.element(level(), "Inside the hive");
+    h.figure(
+        PlanPictures.inside(result),
+        Size.PHONE,
+        "Above: of each 100 mites, where they are; a wash finds those on adult bees alone. Middle:"
+            + " the colony, as thick as it is strong. Below: bees with virus. The rest of each"
+            + " hundred is sound.");
   }
 
   private void windows(Html h, Windows w) {
     WindowMap map = WindowPicture.of(w);
     h.element(level(), "When to begin");
     WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
-    figure(
-        h,
+    h.figure(
         map,
         MAP,
         "Each cell is a first day, one a week: the darker, the worse. Hatched days are ruled out by"

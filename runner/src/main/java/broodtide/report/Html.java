@@ -2,6 +2,7 @@ package broodtide.report;
 
 import broodtide.chart.Markup;
 import broodtide.chart.Picture;
+import broodtide.chart.Size;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
@@ -89,6 +90,14 @@ final class Html {
   Html picture(Picture picture) {
     out.append(picture.svg());
     return this;
+  }
+
+  /** A picture as it suits a wide screen and a phone, with its caption. */
+  Html figure(Picture picture, Size phone, String caption) {
+    open("figure");
+    open("div", "class", "wide").picture(picture).close();
+    open("div", "class", "narrow").picture(picture.sized(phone)).close();
+    return element("figcaption", caption).close();
   }
 
   /**

@@ -1,12 +1,6 @@
 package broodtide.report;
 
-import broodtide.words.Digits;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -18,8 +12,6 @@ import java.util.stream.Collectors;
  * @param facts how it was made
  */
 public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
-  private static final String STYLE = "/page/page.css";
-
   /** Copies the lists. */
   public Page {
     parts = List.copyOf(parts);
@@ -29,7 +21,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
   /** {@return the document, UTF-8} The same input gives the same text. */
   public String html() {
     Html h = Html.document("en");
-    head(h);
+    PageHead.write(h, title() + ": " + names());
     h.open("body");
     opening(h);
     h.open("main");
@@ -40,21 +32,6 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     h.close();
     closing(h);
     return h.finish();
-  }
-
-  private void head(Html h) {
-    h.open("head").open("meta", "charset", "utf-8");
-    h.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    h.open(
-        "meta",
-        "http-equiv",
-        "Content-Security-Policy",
-        "content",
-        "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'");
-    h.open("meta", "name", "color-scheme", "content", "light");
-    h.element("title", title() + ": " + names());
-    h.style(css());
-    h.close();
   }
 
   private String title() {
@@ -86,29 +63,11 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
   }
 
   private void closing(Html h) {
-    h.open("footer").element("h2", "How this page was made");
-    h.element(
-        "p",
-        "broodtide "
-            + facts.version()
-            + ", seed "
-            + facts.seed()
-            + ", "
-            + Digits.count(facts.members())
-            + " simulated colonies. The same input, seed and version give the same page.");
-    h.open("p").element("code", facts.line()).close();
+    PageHead.made(h, facts);
     h.element(
         "p",
         "Beside this page lie results.json with every figure, plans.csv with the table of plans and"
             + " season.csv with the days.");
     h.close();
-  }
-
-  private static String css() {
-    try (InputStream in = Page.class.getResourceAsStream(STYLE)) {
-      return new String(Objects.requireNonNull(in, STYLE).readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -3,7 +3,6 @@ package broodtide.report;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.CourseEfficacy;
-import broodtide.assessment.PlanFigures;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
 import broodtide.engine.Quantity;
@@ -106,26 +105,19 @@ final class PlanColumns {
           if (!colony.hasThreshold()) {
             return PlanColumn.Cell.NONE;
           }
-          int[] days = run.daysToThreshold();
-          Optional<LocalDate> half = PlanFigures.medianDay(days, colony.now());
+          Optional<LocalDate> half = run.crossing().medianDay();
           return new PlanColumn.Cell(
-              Digits.chance(PlanFigures.share(days)),
+              Digits.chance(run.crossing().share()),
               half.map(d -> d.equals(colony.now()) ? "already" : "by " + Plain.shortDay(d))
                   .orElse(""));
         },
         List.of(
             new PlanColumn.Figure(
                 "chance_over_threshold",
-                run ->
-                    colony.hasThreshold()
-                        ? Csv.number(PlanFigures.share(run.daysToThreshold()))
-                        : ""),
+                run -> colony.hasThreshold() ? Csv.number(run.crossing().share()) : ""),
             new PlanColumn.Figure(
                 "median_day_over_threshold",
-                run ->
-                    PlanFigures.medianDay(run.daysToThreshold(), colony.now())
-                        .map(LocalDate::toString)
-                        .orElse(""))));
+                run -> run.crossing().medianDay().map(LocalDate::toString).orElse(""))));
   }
 
   private PlanColumn winterBrood() {
@@ -178,13 +170,19 @@ final class PlanColumns {
         "Lost over winter",
         "Chance that the colony is dead or too weak by "
             + Plain.day(low.day())
-            + ", other causes than mites included; sound bees are those raised without mites that"
-            + " are left then.",
+            + ", other causes than mites included; the report gives its range over nine of ten"
+            + " yards and winters, whose luck all colonies of a yard share.",
         true,
-        run -> new PlanColumn.Cell(Digits.chance(loss(run, low)), sound(run, low) + " sound bees"),
+        run -> new PlanColumn.Cell(Digits.chance(loss(run, low)), byYard(run, low)),
         Stream.concat(
                 Stream.of(
                     new PlanColumn.Figure("chance_lost_over_winter", r -> Csv.number(loss(r, low))),
+                    new PlanColumn.Figure(
+                        "chance_lost_over_winter_by_yard_q05",
+                        r -> Csv.number(r.lossByYard(low.day()).q05())),
+                    new PlanColumn.Figure(
+                        "chance_lost_over_winter_by_yard_q95",
+                        r -> Csv.number(r.lossByYard(low.day()).q95())),
                     new PlanColumn.Figure("spring_low", r -> low.day().toString()),
                     new PlanColumn.Figure(
                         "sound_winter_bees_median",
@@ -197,9 +195,9 @@ final class PlanColumns {
     return run.shareLost(low.day());
   }
 
-  private static String sound(PlanRun run, SpringLow low) {
-    double bees = run.on(Quantity.WINTER_BEES, low.day()).median();
-    return bees < 1 ? "no" : Digits.two(bees);
+  private static String byYard(PlanRun run, SpringLow low) {
+    QuantileSummary losses = run.lossByYard(low.day());
+    return Digits.chance(losses.q05()) + " to " + Digits.chance(losses.q95());
   }
 
   private PlanColumn lost() {

@@ -7,25 +7,21 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
 import broodtide.chart.Almanac;
 import broodtide.chart.Estimate;
+import broodtide.chart.Figure;
 import broodtide.chart.Heading;
 import broodtide.chart.Line;
 import broodtide.chart.Marker;
-import broodtide.chart.Range;
 import broodtide.chart.SeasonChart;
 import broodtide.chart.Span;
 import broodtide.chart.Threshold;
-import broodtide.chart.WashPoint;
 import broodtide.control.Control;
 import broodtide.results.ColonyResult;
-import broodtide.wash.Infestation;
-import broodtide.wash.Wash;
 import broodtide.words.Answer;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
@@ -67,7 +63,7 @@ public final class PlanPictures {
     }
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
-        .washes(points(c.washes()))
+        .washes(WashPoints.of(c.washes()))
         .threshold(threshold)
         .almanac(almanac.today(c.now()))
         .logarithmic();
@@ -89,9 +85,11 @@ public final class PlanPictures {
   private static Line line(
       PlanRun run, List<PlanDay> days, boolean bands, LocalDate from, LocalDate end) {
     List<Estimate> estimates = new ArrayList<>();
+    // A middle says little once half of the colonies are lost.
+    LocalDate ends = run.halfLost(end);
     for (PlanDay day : days) {
       QuantileSummary s = day.infestation();
-      if (!day.date().isBefore(from) && !day.date().isAfter(end)) {
+      if (!day.date().isBefore(from) && !day.date().isAfter(ends)) {
         estimates.add(
             bands
                 ? Estimate.of(day.date(), s.q05(), s.q25(), s.median(), s.q75(), s.q95())
@@ -99,29 +97,19 @@ public final class PlanPictures {
       }
     }
     double last = estimates.get(estimates.size() - 1).median();
-    boolean lost = run.shareLost(end) > 0.5;
-    return new Line(run.plan().name(), lost ? "lost" : Plain.level(last) + " per 100", estimates);
+    String name = run.plan().name();
+    return ends.isBefore(end)
+        ? new Line(name, "", estimates, "half are lost by " + Plain.shortDay(ends))
+        : new Line(name, Plain.level(last) + " per 100", estimates);
   }
 
-  private static List<WashPoint> points(List<Wash> washes) {
-    List<WashPoint> out = new ArrayList<>();
-    for (Wash w : washes) {
-      var belief = Infestation.of(w).inColony();
-      var band = belief.interval(0.9);
-      double value = Math.max(band.low(), Math.min(band.high(), belief.median()));
-      out.add(
-          new WashPoint(
-              w.date(),
-              value,
-              new Range(band.low(), band.high()),
-              String.format(
-                  Locale.ROOT,
-                  "%d mites in %.0f bees on %s",
-                  w.mites(),
-                  w.beesOrAssumed(),
-                  w.date())));
-    }
-    return out;
+  /** The season of the first plan, seen from inside the hive. */
+  public static Figure inside(ColonyResult result) {
+    String plan = result.comparison().runs().get(0).plan().name();
+    String whose = "Colony " + result.comparison().colony().colony();
+    return InsidePicture.of(
+        result.inside(),
+        whose + ", \u201c" + plan + "\u201d: the mean of simulated colonies that fit its washes.");
   }
 
   /** The treatment threshold as steps; null when there is none on any day shown. */

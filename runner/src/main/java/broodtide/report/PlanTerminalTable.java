@@ -55,7 +55,7 @@ public final class PlanTerminalTable {
 
   /** Names of the plans that cannot be told apart; none when one is clearly the best. */
   private static Set<String> level(Comparison comparison) {
-    Decision decision = Decision.of(comparison);
+    Decision decision = comparison.decision();
     Set<String> names = new HashSet<>(decision.tied());
     if (!names.isEmpty()) {
       decision.ranking().ifPresent(r -> names.add(r.best().plan().name()));

@@ -6,6 +6,7 @@ import broodtide.chart.Figure;
 import broodtide.chart.Heading;
 import broodtide.chart.Range;
 import broodtide.chart.SensitivityBars;
+import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
 import broodtide.words.Plain;
 import broodtide.words.UnknownWords;
@@ -21,12 +22,13 @@ public final class SensitivityPicture {
   /**
    * {@return the picture; empty when nothing was in doubt}
    *
-   * @param comparison the plans of a colony; the first one is looked at
+   * @param result what was worked out for a colony; its first plan is looked at
    */
-  public static Optional<Figure> of(Comparison comparison) {
+  public static Optional<Figure> of(ColonyResult result) {
+    Comparison comparison = result.comparison();
     Answer answer = new Answer(comparison);
     List<SensitivityBars.Index> indices =
-        Sensitivity.of(comparison, answer.first(), answer.day()).stream()
+        result.sensitivity().stream()
             .filter(s -> s.unknown().prior().logSd() > 0)
             .map(s -> index(s, comparison))
             .toList();
@@ -48,7 +50,7 @@ public final class SensitivityPicture {
                 + Plain.day(answer.day())
                 + ", \u201c"
                 + answer.first().plan().name()
-                + "\u201d. Bars: 90 % ranges. Unknowns that go together share what they explain.");
+                + "\u201d. Lines: 90 % ranges. Unknowns that go together share what they explain.");
     return Optional.of(
         SensitivityBars.of(heading, "share of the spread, on a scale of ratios", indices));
   }
@@ -57,6 +59,8 @@ public final class SensitivityPicture {
     return new SensitivityBars.Index(
         UnknownWords.of(s.unknown().unknown()).name(),
         s.index().share(),
-        new Range(s.index().range().low(), s.index().range().high()));
+        new Range(s.index().range().low(), s.index().range().high()),
+        s.beforehand().share(),
+        new Range(s.beforehand().range().low(), s.beforehand().range().high()));
   }
 }

@@ -19,6 +19,10 @@ public record Answer(int status, String type, byte[] body) {
     return of(status, "application/json; charset=utf-8", value.toString());
   }
 
+  public static Answer svg(int status, String picture) {
+    return of(status, "image/svg+xml; charset=utf-8", picture);
+  }
+
   private static Answer of(int status, String type, String text) {
     return new Answer(status, type, text.getBytes(StandardCharsets.UTF_8));
   }

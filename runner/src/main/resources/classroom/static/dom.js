@@ -70,6 +70,17 @@ export async function ask(address, signal) {
   return body;
 }
 
+/** Asks for a picture; what is refused becomes an error with its message. */
+export async function askPicture(address, signal) {
+  const answer = await fetch(address, { signal });
+  const body = await answer.text();
+  if (!answer.ok) {
+    throw new Error(JSON.parse(body).error);
+  }
+  const drawn = new DOMParser().parseFromString(body, 'image/svg+xml').documentElement;
+  return document.importNode(drawn, true);
+}
+
 /** What to tell people when asking went wrong; nothing when it was only overtaken. */
 export function troubleWords(error) {
   if (error.name === 'AbortError') {

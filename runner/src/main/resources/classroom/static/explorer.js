@@ -1,10 +1,11 @@
 // The explorer: dials ask the engine, charts show what it says.
 
 import './page.js';
-import { ask, dayAfter, dayWords, element, troubleWords } from './dom.js';
+import { ask, askPicture, dayAfter, dayWords, element, troubleWords } from './dom.js';
 import { Chart } from './chart.js';
 import { dayText, fillMonths } from './readout.js';
 
+const NARROW = 560; // px: below this the picture from inside is drawn for a phone
 const QUIET = 350; // ms without a turn before the sentences change, so that they can be read out
 
 const form = document.querySelector('.dials');
@@ -51,13 +52,13 @@ function nameSliders() {
   get('when-treatment').hidden = form.elements.treatment.value === 'none';
 }
 
-function address() {
+function query() {
   const values = new URLSearchParams();
   ['climate', 'mites', 'brood', 'comb', 'treatment', 'arrivals'].forEach((name) => {
     values.set(name, form.elements[name].value);
   });
   ['combon', 'treaton'].forEach((name) => values.set(name, dateOf(form.elements[name])));
-  return `/api/season?${values}`;
+  return values;
 }
 
 async function play() {
@@ -65,7 +66,7 @@ async function play() {
   asking?.abort();
   asking = new AbortController();
   try {
-    season = await ask(address(), asking.signal);
+    season = await ask(`/api/season?${query()}`, asking.signal);
     get('problem').textContent = '';
     show();
   } catch (error) {
@@ -116,8 +117,20 @@ function washTop() {
   return Math.min(15, Math.max(5, ...all));
 }
 
+/** The season from inside, once the dials are still. */
+async function showInside() {
+  const host = get('inside');
+  const width = host.clientWidth < NARROW ? '/narrow' : '';
+  try {
+    host.replaceChildren(await askPicture(`/api/inside${width}?${query()}`, asking.signal));
+  } catch (error) {
+    get('problem').textContent = troubleWords(error);
+  }
+}
+
 /** The sentences, once the dials are still. */
 function tell() {
+  showInside();
   get('wash').textContent = season.wash;
   get('outcome').textContent = season.outcome;
   get('notes').replaceChildren(...season.notes.map((note) => element('li', note)));

@@ -90,8 +90,14 @@ class FigureTest {
     Figure figure = InventedFigures.sensitivity();
     String all = text(Drawn.of(figure));
     assertThat(all).contains("cannot be told").contains("mites at the start");
-    assertThat(new SensitivityBars.Index("a", 0.2, new Range(0.1, 0.3)).counts()).isTrue();
-    assertThat(new SensitivityBars.Index("a", 0.2, new Range(-0.1, 0.5)).counts()).isFalse();
+    assertThat(
+            new SensitivityBars.Index("a", 0.2, new Range(0.1, 0.3), 0.3, new Range(0.2, 0.4))
+                .counts())
+        .isTrue();
+    assertThat(
+            new SensitivityBars.Index("a", 0.2, new Range(-0.1, 0.5), 0.3, new Range(0.2, 0.4))
+                .counts())
+        .isFalse();
   }
 
   @Test
@@ -107,7 +113,7 @@ class FigureTest {
   void sharesFillTheFieldAndTheHatchedPartLiesInTheRibbon() {
     Drawn drawn = Drawn.of(InventedFigures.inside());
     List<Element> states = drawn.groups("state");
-    assertThat(states).hasSize(3);
+    assertThat(states).hasSize(5);
     double[] lower = Drawn.edgesAt(Drawn.points(Drawn.paths(states.get(0)).get(0)), 300);
     double[] middle = Drawn.edgesAt(Drawn.points(Drawn.paths(states.get(1)).get(0)), 300);
     assertThat(lower[0]).isCloseTo(middle[1], within(0.35));
@@ -192,12 +198,11 @@ class FigureTest {
             () ->
                 SeasonInside.of(
                     heading,
-                    "mites",
                     InventedSeason.START,
-                    List.of(state),
-                    new double[] {1, 2, 3},
-                    new double[] {0, 0, 0},
-                    List.of("bees", "winter bees")))
+                    new SeasonInside.Stack("mites", true, List.of(state)),
+                    new SeasonInside.Ribbon(
+                        "bees", new double[] {1, 2, 3}, "winter bees", new double[] {0, 0, 0}),
+                    new SeasonInside.Stack("bees", false, List.of())))
         .hasMessageContaining("same days");
   }
 

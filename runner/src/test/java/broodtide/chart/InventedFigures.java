@@ -71,7 +71,8 @@ final class InventedFigures {
               "Invented " + (h + 1),
               InventedSeason.washes(),
               List.of(one, two),
-              List.of(new Marker("thymol", april.plusDays(85)))));
+              List.of(new Marker("thymol", april.plusDays(85))),
+              ""));
     }
     return GrowthPicture.of(
         new Heading("Mites double in about a month", "Washes of invented hives."), MITES, all);
@@ -182,9 +183,16 @@ final class InventedFigures {
         new Heading("The start matters most", "Invented shares."),
         "share of the spread of the answer",
         List.of(
-            new SensitivityBars.Index("mites at the start", 0.48, new Range(0.42, 0.55)),
-            new SensitivityBars.Index("mites from outside", 0.02, new Range(-0.03, 0.08)),
-            new SensitivityBars.Index("how fast the mites breed", 0.27, new Range(0.21, 0.33))));
+            new SensitivityBars.Index(
+                "mites at the start", 0.48, new Range(0.42, 0.55), 0.4, new Range(0.3, 0.5)),
+            new SensitivityBars.Index(
+                "mites from outside", 0.02, new Range(-0.03, 0.08), 0.4, new Range(0.3, 0.5)),
+            new SensitivityBars.Index(
+                "how fast the mites breed",
+                0.27,
+                new Range(0.21, 0.33),
+                0.4,
+                new Range(0.3, 0.5))));
   }
 
   static Figure apiary() {
@@ -208,24 +216,32 @@ final class InventedFigures {
     double[] drone = new double[n];
     double[] bees = new double[n];
     double[] winter = new double[n];
+    double[] sick = new double[n];
     for (int i = 0; i < n; i++) {
       double brood = 0.75 * bell((i - 110) / 80.0);
       drone[i] = 0.25 * brood * bell((i - 60) / 30.0);
       worker[i] = brood - drone[i];
       adults[i] = 1 - brood;
+      sick[i] = 0.07 * bell((i - 200) / 50.0);
       bees[i] = 8000 + 24000 * bell((i - 100) / 70.0);
       winter[i] = bees[i] * Math.max(0, Math.min(1, (i - 130) / 80.0));
     }
     return SeasonInside.of(
         new Heading("In summer most mites sit in the brood", "Of each 100 mites, where they are."),
-        "of 100 mites",
         InventedSeason.START,
-        List.of(
-            new SeasonInside.State("on adult bees", adults),
-            new SeasonInside.State("in worker cells", worker),
-            new SeasonInside.State("in drone cells", drone)),
-        bees,
-        winter,
-        List.of("adult bees", "winter bees"));
+        new SeasonInside.Stack(
+            "of 100 mites",
+            true,
+            List.of(
+                new SeasonInside.State("on adult bees", adults),
+                new SeasonInside.State("in worker cells", worker),
+                new SeasonInside.State("in drone cells", drone))),
+        new SeasonInside.Ribbon("adult bees", bees, "winter bees", winter),
+        new SeasonInside.Stack(
+            "of 100 adult bees",
+            false,
+            List.of(
+                new SeasonInside.State("since emergence", sick),
+                new SeasonInside.State("as adults", drone))));
   }
 }

@@ -63,6 +63,12 @@ public final class InventedSeason {
         plan("drone comb only", LocalDate.of(2026, 6, 1), 0.4, true));
   }
 
+  static SeasonChart sevenPlans() {
+    List<Line> seven = new ArrayList<>(sixPlans());
+    seven.add(plan("oxalic acid, 3 November", LocalDate.of(2026, 11, 3), 0.9, false));
+    return SeasonChart.of(new Heading("Seven plans", "Invented."), "Mites per 100 bees", seven);
+  }
+
   static List<WashPoint> washes() {
     return List.of(
         wash(LocalDate.of(2026, 4, 20), 0.31, 0.04, 1.1, "1 mite in 318 bees"),

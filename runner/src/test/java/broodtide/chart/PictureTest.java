@@ -31,6 +31,8 @@ class PictureTest {
             Arguments.of("crowded", InventedSeason.crowded()),
             Arguments.of("crowded, phone", InventedSeason.crowded().sized(phone)),
             Arguments.of("crowded, logarithmic", InventedSeason.crowded().logarithmic()),
+            Arguments.of("seven plans", InventedSeason.sevenPlans()),
+            Arguments.of("seven plans, phone", InventedSeason.sevenPlans().sized(phone)),
             Arguments.of("colony", InventedSeason.colony()),
             Arguments.of("colony, phone", InventedSeason.colony().sized(phone)),
             Arguments.of("windows", InventedSeason.windows()),

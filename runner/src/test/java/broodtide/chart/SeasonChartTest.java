@@ -7,8 +7,10 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,14 +112,68 @@ class SeasonChartTest {
   }
 
   @Test
-  void sevenLinesAreNamedInAKeySixAtTheirEnds() {
-    assertThat(Drawn.of(InventedSeason.crowded()).groups("key")).isEmpty();
-    List<Line> seven = new ArrayList<>(InventedSeason.sixPlans());
-    seven.add(InventedSeason.plan("a seventh", InventedSeason.TODAY, 0.5, false));
+  void eightLinesAreNamedInAKeySevenAtTheirEnds() {
+    assertThat(Drawn.of(InventedSeason.sevenPlans()).groups("key")).isEmpty();
+    List<Line> eight = new ArrayList<>(InventedSeason.sevenPlans().panel().lines());
+    eight.add(InventedSeason.plan("an eighth", InventedSeason.TODAY, 0.5, false));
     Drawn drawn =
-        Drawn.of(SeasonChart.of(new Heading("Seven plans", ""), "Mites per 100 bees", seven));
+        Drawn.of(SeasonChart.of(new Heading("Eight plans", ""), "Mites per 100 bees", eight));
     assertThat(drawn.groups("names")).isEmpty();
-    assertThat(drawn.groups("key").get(0).getTextContent()).contains("a seventh");
+    assertThat(drawn.groups("key").get(0).getTextContent()).contains("an eighth");
+  }
+
+  /**
+   * With colours gone, as in forced colours or on a black-and-white print, dash and name still tell
+   * the seven usual plans apart.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {720, 400})
+  void sevenPlansAreToldApartWithoutColour(int width) {
+    SeasonChart chart = InventedSeason.sevenPlans().sized(new Size(width, 480));
+    Drawn drawn = Drawn.of(chart);
+    Set<String> dashes = new HashSet<>();
+    for (Element median : drawn.groups("median")) {
+      dashes.add(Drawn.paths(median).get(1).getAttribute("stroke-dasharray"));
+    }
+    assertThat(dashes).hasSize(7);
+    String names =
+        drawn.groups(width > 560 ? "names" : "key").get(0).getTextContent().replaceAll("\\s+", " ");
+    chart.panel().lines().forEach(line -> assertThat(names).contains(line.name()));
+    if (width < 560) {
+      // The key shows each dash beside its name.
+      Set<String> samples = new HashSet<>();
+      Drawn.paths(drawn.groups("key").get(0))
+          .forEach(p -> samples.add(p.getAttribute("stroke-dasharray")));
+      assertThat(samples).isEqualTo(dashes);
+    }
+  }
+
+  @Test
+  void aLineThatEndsEarlySaysWhyWithACrossAtItsEnd() {
+    LocalDate d = InventedSeason.START;
+    Line goesOn = InventedSeason.plan("wait", d, 0, false);
+    Line ends =
+        new Line(
+            "thymol",
+            "",
+            List.of(Estimate.of(d, 1), Estimate.of(d.plusDays(100), 9)),
+            "half are lost by 10 Jul");
+    SeasonChart chart =
+        SeasonChart.of(new Heading("Two plans", ""), "Mites", List.of(goesOn, ends));
+    for (SeasonChart c : List.of(chart, chart.sized(Size.PHONE))) {
+      Drawn drawn = Drawn.of(c);
+      assertThat(drawn.groups("ended")).hasSize(1);
+      Element cross = drawn.groups("ended").get(0);
+      assertThat(cross.getTextContent()).contains("thymol: half are lost by 10 Jul");
+      List<double[]> line = Drawn.points(Drawn.paths(drawn.groups("median").get(0)).get(1));
+      double[] end = line.get(line.size() - 1);
+      double[] corner = Drawn.points(Drawn.paths(cross).get(0)).get(0);
+      assertThat(corner[0] + 5).isCloseTo(end[0], within(0.2));
+      assertThat(corner[1] + 5).isCloseTo(end[1], within(0.2));
+      String words = String.join(" ", drawn.words().stream().map(Drawn.Word::text).toList());
+      assertThat(words).contains("half are lost by 10 Jul");
+      assertThat(c.description()).contains("where the line ends: half are lost by 10 Jul");
+    }
   }
 
   @Test

@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,31 +44,46 @@ class DecisionAgreesTest {
             .isEqualTo(compared.get(i).get("decision"));
       }
     }
-    JsonNode forecast = colonies("forecast", washes, climate);
-    for (int i = 0; i < compared.size(); i++) {
-      JsonNode decision = forecast.get(i).get("decision");
-      assertThat(decision.has("best")).as("a forecast lays no plans").isFalse();
-      assertThat(decision.get("decisionDate"))
-          .isEqualTo(compared.get(i).at("/decision/decisionDate"));
-      assertThat(decision.get("overThresholdToday"))
-          .isEqualTo(compared.get(i).at("/decision/overThresholdToday"));
+    for (String other : new String[] {"forecast", "backtest"}) {
+      JsonNode colonies = colonies(other, washes, climate);
+      for (int i = 0; i < compared.size(); i++) {
+        ObjectNode waiting = compared.get(i).get("decision").deepCopy();
+        waiting.remove(List.of("best", "tied"));
+        assertThat(colonies.get(i).get("decision"))
+            .as(other + " lays no plans; of " + compared.get(i).get("colony"))
+            .isEqualTo(waiting);
+      }
     }
   }
 
-  private JsonNode colonies(String command, Path washes, String climate) throws IOException {
-    Trial trial =
-        Trial.run(
-            "",
-            command,
-            washes.toString(),
-            "--climate",
-            climate,
-            "--colonies",
-            "128",
-            "--json",
-            "--quiet",
-            "--out",
-            folder.resolve(command).toString());
+  /** A look ahead that ends in summer knows nothing of the winter, whatever is asked. */
+  @Test
+  void noWinterLossIsToldOfASummer() throws IOException {
+    Path washes = folder.resolve("washes.csv");
+    Files.writeString(washes, WASHES);
+    JsonNode summer = colonies("compare", washes, "temperate", "--until", "2025-09-01");
+    assertThat(summer.at("/0/decision/waiting/winterLoss").isNull()).isTrue();
+    assertThat(summer.at("/0/decision/waiting/infestation").isNull()).isTrue();
+    assertThat(summer.at("/0/decision/best").isMissingNode()).isFalse();
+  }
+
+  private JsonNode colonies(String command, Path washes, String climate, String... more)
+      throws IOException {
+    List<String> words =
+        new ArrayList<>(
+            List.of(
+                command,
+                washes.toString(),
+                "--climate",
+                climate,
+                "--colonies",
+                "128",
+                "--json",
+                "--quiet",
+                "--out",
+                folder.resolve(command).toString()));
+    words.addAll(List.of(more));
+    Trial trial = Trial.run("", words.toArray(String[]::new));
     assertThat(trial.code()).as(trial.err()).isEqualTo(0);
     return new ObjectMapper().readTree(trial.out()).get("colonies");
   }

@@ -2,13 +2,10 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.results.ResultsFile;
 import broodtide.terminal.Terminal;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.Error;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -105,7 +102,13 @@ class DecisionCommandsTest {
 
   /** Each picture is there as SVG and, when asked for, as PNG; no rule is among the rules. */
   @ParameterizedTest
-  @ValueSource(strings = {"rules --rule 3_with_thymol", "worth --weeks 2,4", "backtest"})
+  @ValueSource(
+      strings = {
+        "rules --rule 3_with_thymol",
+        "worth --weeks 2,4",
+        "worked --treated 2026-08-10 --with formic-strips",
+        "backtest"
+      })
   void everyAnswerHasAPicture(String command) throws IOException {
     List<String> words = Stream.of(command.split(" ")).map(w -> w.replace('_', ' ')).toList();
     List<String> more = new ArrayList<>(words.subList(1, words.size()));
@@ -116,10 +119,49 @@ class DecisionCommandsTest {
     assertThat(svg).startsWith("<svg").hasSizeLessThan(60_000);
     assertThat(svg.contains("A: never")).isEqualTo(name.equals("rules"));
     assertThat(folder.resolve("out/" + name + ".png")).doesNotExist();
+    assertThat(Files.readString(folder.resolve("out/report.html")))
+        .contains(svg)
+        .contains("<code>broodtide " + name);
     more.add("--png");
     assertThat(run(name, more.toArray(String[]::new))).as("%s", err).isEqualTo(Main.OK);
     assertThat(folder.resolve("out/" + name + ".svg")).hasContent(svg);
     assertThat(folder.resolve("out/" + name + ".png")).exists();
+  }
+
+  /** What answers at once writes only where it is told to: a report with the picture in it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"wash 7 --bees 300 --date 2026-08-24", "growth WASHES --treated 2026-08-12"})
+  void whatAnswersAtOnceHasAPictureToo(String command) throws IOException {
+    List<String> words =
+        new ArrayList<>(List.of(command.replace("WASHES", washes.toString()).split(" ")));
+    words.addAll(List.of("--climate", "temperate", "--png"));
+    words.add("--out");
+    words.add(folder.resolve("out").toString());
+    Bench.Outcome r = Bench.run(words.toArray(String[]::new));
+    assertThat(r.code()).as(r.err()).isEqualTo(Main.OK);
+    String svg = Files.readString(folder.resolve("out/" + words.get(0) + ".svg"));
+    assertThat(svg).startsWith("<svg").hasSizeLessThan(60_000);
+    assertThat(folder.resolve("out/" + words.get(0) + ".png")).exists();
+    assertThat(Files.readString(folder.resolve("out/report.html"))).contains(svg);
+    assertThat(new ObjectMapper().readTree(folder.resolve("out/results.json").toFile()))
+        .isNotEmpty();
+  }
+
+  /** Every hive stands in its own field; the doubling time is written on the line. */
+  @Test
+  void growthOfSeveralHivesIsOnePicture() throws IOException {
+    Bench.Outcome r =
+        Bench.run(
+            "growth",
+            washes.toString(),
+            "--climate=temperate",
+            "--treated=2026-08-12",
+            "--out=" + folder.resolve("out"));
+    assertThat(r.code()).as(r.err()).isEqualTo(Main.OK);
+    assertThat(Files.readString(folder.resolve("out/growth.svg")))
+        .contains(">Left<", ">Right<", ">treated<", "cannot tell yet")
+        .containsPattern("doubles in \\d+ days<");
   }
 
   @Test
@@ -148,27 +190,10 @@ class DecisionCommandsTest {
     more.addAll(List.of("--json", "--colony", "Left"));
     assertThat(run(words[0], more.toArray(String[]::new))).as("%s", err).isEqualTo(Main.OK);
     JsonNode json = new ObjectMapper().readTree(out.toString());
-    assertThat(json.path("format").asText()).isEqualTo("broodtide-decision-2");
+    assertThat(json.path("format").asText()).isEqualTo(ResultsFile.FORMAT);
     assertThat(json.path("tool").asText()).isEqualTo(words[0]);
     assertThat(json.path("colonies").get(0).path("colony").asText()).isEqualTo("Left");
     assertThat(Files.readString(folder.resolve("out/results.json"))).isEqualTo(out.toString());
-  }
-
-  private static List<Error> errors(String schema, JsonNode value) {
-    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-        .getSchema(schema)
-        .validate(value, context -> context.executionConfig(c -> c.formatAssertionsEnabled(true)));
-  }
-
-  /** The same schema, taking no field that it does not name. */
-  private static JsonNode closed(JsonNode node) {
-    if (node instanceof ObjectNode object
-        && object.path("properties").isObject()
-        && object.path("type").asText().equals("object")) {
-      object.put("unevaluatedProperties", false);
-    }
-    node.forEach(DecisionCommandsTest::closed);
-    return node;
   }
 
   /** A colony that cannot be judged is named; the others are judged all the same. */

@@ -88,6 +88,6 @@ class GrowthTreatmentsTest {
   }
 
   private static JsonNode left(String json) throws IOException {
-    return new ObjectMapper().readTree(json).path("colonies").get(0);
+    return new ObjectMapper().readTree(json).at("/colonies/0/growth");
   }
 }

@@ -104,7 +104,9 @@ class ReportAgreesTest {
               "results.json",
               "season.csv",
               "sensitivity-hive-1.svg",
-              "sensitivity-hive-1-2.svg");
+              "sensitivity-hive-1-2.svg",
+              "inside-hive-1.svg",
+              "inside-hive-1-2.svg");
     }
   }
 

@@ -117,11 +117,12 @@ class ReportPageTest {
             "What would change this answer",
             "Cautions",
             "How this page was made");
-    assertThat(all("h3").stream().limit(5).map(Element::getTextContent))
+    assertThat(all("h3").stream().limit(6).map(Element::getTextContent))
         .containsExactly(
             "The season",
             "The plans in figures",
             "When to begin",
+            "Inside the hive",
             "What the washes say",
             "What was learned of the colony");
   }

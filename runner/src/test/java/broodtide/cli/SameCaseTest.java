@@ -64,7 +64,7 @@ class SameCaseTest {
       SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
       PlanRun run =
           Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE).runs().get(0);
-      PlanSummary waiting = PlanSummary.of(run);
+      PlanSummary waiting = run.summary();
       JsonNode decided = printed.at("/decision/waiting");
       assertThat(sixDigits(waiting.infestation()))
           .isEqualByComparingTo(printed.at("/plans/0/whenRaised/infestation/median").decimalValue())

@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.SchemaRegistry;
@@ -56,7 +56,7 @@ class WorkedAnswerTest {
     JsonNode json = new ObjectMapper().readTree(folder.resolve("out/results.json").toFile());
     assertThat(
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(DecisionFile.schema())
+                .getSchema(ResultsFile.schema())
                 .validate(json))
         .isEmpty();
     return json.at("/colonies/0/treatment");

@@ -22,39 +22,85 @@ import java.util.stream.Stream;
 /**
  * Everything known of one colony, and how far ahead to look.
  *
- * @param colony its name
- * @param model rates and place
- * @param start first day that is followed
- * @param now the day on which the beekeeper decides; what is not {@code given} happens from here on
- * @param until last day that is looked at
- * @param washes washes up to now
- * @param given controls already carried out
- * @param thresholds thresholds to hold the colony to
- * @param priors what is believed before the washes
+ * <p>Immutable, and safe to share between threads; what the place's winter is like is worked out
+ * once.
  */
-public record ColonyCase(
-    String colony,
-    ColonyModel model,
-    LocalDate start,
-    LocalDate now,
-    LocalDate until,
-    List<Wash> washes,
-    List<Control> given,
-    ThresholdSet thresholds,
-    Priors priors) {
+public final class ColonyCase {
   /** Name of the plan that holds what was already done. */
   private static final String DONE = "done";
+
+  private final String colony;
+  private final ColonyModel model;
+  private final LocalDate start;
+  private final LocalDate now;
+  private final LocalDate until;
+  private final List<Wash> washes;
+  private final List<Control> given;
+  private final ThresholdSet thresholds;
+  private final Priors priors;
+  private final WinterAhead winter;
 
   /**
    * Copies the lists and checks the order of the days.
    *
+   * @param colony its name
+   * @param model rates and place
+   * @param start first day that is followed
+   * @param now the decision date; what is not {@code given} happens from here on
+   * @param until last day that is looked at
+   * @param washes washes up to now
+   * @param given controls already carried out
+   * @param thresholds thresholds to hold the colony to
+   * @param priors what is believed before the washes
    * @throws Unworkable when start, now and until do not follow one another, when they span more
    *     than {@link Scenario#LONGEST} days, or when more than {@link SeasonPosterior#MOST_COURSES}
    *     miticides were given
    */
-  public ColonyCase {
-    washes = List.copyOf(washes);
-    given = List.copyOf(given);
+  public ColonyCase(
+      String colony,
+      ColonyModel model,
+      LocalDate start,
+      LocalDate now,
+      LocalDate until,
+      List<Wash> washes,
+      List<Control> given,
+      ThresholdSet thresholds,
+      Priors priors) {
+    this(
+        colony,
+        model,
+        start,
+        now,
+        until,
+        washes,
+        given,
+        thresholds,
+        priors,
+        WinterAhead.of(model, now));
+  }
+
+  /** The same with the winter that others of the same place and decision date share. */
+  ColonyCase(
+      String colony,
+      ColonyModel model,
+      LocalDate start,
+      LocalDate now,
+      LocalDate until,
+      List<Wash> washes,
+      List<Control> given,
+      ThresholdSet thresholds,
+      Priors priors,
+      WinterAhead winter) {
+    this.colony = colony;
+    this.model = model;
+    this.start = start;
+    this.now = now;
+    this.until = until;
+    this.washes = List.copyOf(washes);
+    this.given = List.copyOf(given);
+    this.thresholds = thresholds;
+    this.priors = priors;
+    this.winter = winter;
     if (now.isBefore(start) || !until.isAfter(now)) {
       throw new Unworkable(
           "colony \""
@@ -93,6 +139,56 @@ public record ColonyCase(
               + ", for how well each worked is estimated; write one that was given several times as"
               + " one line with its applications, or leave out the oldest");
     }
+  }
+
+  /** The winter that is judged. */
+  WinterAhead winter() {
+    return winter;
+  }
+
+  /** {@return its name} */
+  public String colony() {
+    return colony;
+  }
+
+  /** {@return rates and place} */
+  public ColonyModel model() {
+    return model;
+  }
+
+  /** {@return first day that is followed} */
+  public LocalDate start() {
+    return start;
+  }
+
+  /** {@return the decision date; what is not {@link #given} happens from here on} */
+  public LocalDate now() {
+    return now;
+  }
+
+  /** {@return last day that is looked at} */
+  public LocalDate until() {
+    return until;
+  }
+
+  /** {@return washes up to now} */
+  public List<Wash> washes() {
+    return washes;
+  }
+
+  /** {@return controls already carried out} */
+  public List<Control> given() {
+    return given;
+  }
+
+  /** {@return thresholds to hold the colony to} */
+  public ThresholdSet thresholds() {
+    return thresholds;
+  }
+
+  /** {@return what is believed before the washes} */
+  public Priors priors() {
+    return priors;
   }
 
   /**
@@ -137,8 +233,7 @@ public record ColonyCase(
     if (!Survival.hasWinter(model.climate())) {
       return Optional.empty();
     }
-    SpringLow low = stages().springLow(model, now);
-    return low.day().isAfter(until) ? Optional.empty() : Optional.of(low);
+    return Optional.of(winter.low()).filter(spring -> !spring.day().isAfter(until));
   }
 
   /**
@@ -178,7 +273,8 @@ public record ColonyCase(
    * @param day the new day of decision
    */
   public ColonyCase decidingOn(LocalDate day) {
-    return new ColonyCase(colony, model, start, day, until, washes, given, thresholds, priors);
+    return new ColonyCase(
+        colony, model, start, day, until, washes, given, thresholds, priors, winter.from(day));
   }
 
   /**
@@ -188,7 +284,8 @@ public record ColonyCase(
    */
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
-    return new ColonyCase(colony, model, start, now, until, washes, all, thresholds, priors);
+    return new ColonyCase(
+        colony, model, start, now, until, washes, all, thresholds, priors, winter);
   }
 
   /**
@@ -197,7 +294,17 @@ public record ColonyCase(
    * @param other what is believed before any wash
    */
   public ColonyCase with(Priors other) {
-    return new ColonyCase(colony, model, start, now, until, washes, given, thresholds, other);
+    return new ColonyCase(
+        colony, model, start, now, until, washes, given, thresholds, other, winter);
+  }
+
+  /**
+   * {@return the same colony at other rates}
+   *
+   * @param other rates and place
+   */
+  ColonyCase with(ColonyModel other) {
+    return new ColonyCase(colony, other, start, now, until, washes, given, thresholds, priors);
   }
 
   /**
@@ -206,6 +313,19 @@ public record ColonyCase(
    * @param day the new last day, after the day of decision
    */
   public ColonyCase until(LocalDate day) {
-    return new ColonyCase(colony, model, start, now, day, washes, given, thresholds, priors);
+    return new ColonyCase(
+        colony, model, start, now, day, washes, given, thresholds, priors, winter);
+  }
+
+  /**
+   * {@return the same colony looked at no less far than to the spring that shows whether it came
+   * through, or to the winter bees where losses cannot be told; as it is where its record leaves no
+   * room for that}
+   */
+  public ColonyCase throughWinter() {
+    LocalDate enough =
+        Survival.hasWinter(model.climate()) ? winter.low().day() : stages().raised(now);
+    boolean fits = ChronoUnit.DAYS.between(start, enough) + 1 <= Scenario.LONGEST;
+    return enough.isAfter(until) && fits ? until(enough) : this;
   }
 }

@@ -59,6 +59,18 @@ public final class ColonyCases {
   }
 
   /**
+   * {@return one case for each colony without treatments, in the order of the map, decided on the
+   * day after the newest wash and looked at to the next spring}
+   *
+   * @param place where the colonies stand
+   * @param washes washes of each colony, at least one each, by date
+   * @throws Unworkable when a colony has no wash, or its days span too many years
+   */
+  public static List<ColonyCase> ofWashes(Place place, Map<String, List<Wash>> washes) {
+    return ofWashes(place, washes, Map.of(), Optional.empty(), Horizon::spring);
+  }
+
+  /**
    * {@return one case for each colony, in the order of the map; all are decided on one day}
    *
    * @param place where the colonies stand
@@ -77,8 +89,11 @@ public final class ColonyCases {
       Optional<LocalDate> decisionDate,
       Horizon horizon) {
     LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, given));
-    LocalDate until = horizon.of(new YearStages(place.model().climate()), now);
-    checkUntil(UNTIL, until, now);
+    YearStages stages = new YearStages(place.model().climate());
+    LocalDate wanted = horizon.of(stages, now);
+    checkUntil(UNTIL, wanted, now);
+    LocalDate until = stages.believedUntil(now, wanted);
+    WinterAhead winter = WinterAhead.of(place.model(), now);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
         (colony, taken) -> {
@@ -97,7 +112,8 @@ public final class ColonyCases {
                   taken,
                   done,
                   place.thresholds(),
-                  Priors.defaults()));
+                  Priors.defaults(),
+                  winter));
         });
     return List.copyOf(cases);
   }
@@ -191,8 +207,9 @@ public final class ColonyCases {
       }
       checkPast(colony, now, taken, given);
     }
-    LocalDate end = until.orElse(study.until());
-    checkUntil(until.isPresent() ? UNTIL : "\"until\" of the study", end, now);
+    LocalDate wanted = until.orElse(study.until());
+    checkUntil(until.isPresent() ? UNTIL : "\"until\" of the study", wanted, now);
+    LocalDate end = new YearStages(place.model().climate()).believedUntil(now, wanted);
     return new ColonyCase(
         colony,
         place.model(),

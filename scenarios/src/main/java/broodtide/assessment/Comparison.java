@@ -2,27 +2,39 @@ package broodtide.assessment;
 
 import broodtide.control.Control;
 import broodtide.control.Plan;
+import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
 import broodtide.measure.Unworkable;
+import broodtide.mite.Immigration;
+import broodtide.season.YearSpan;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
  * so that differences between plans are sharper than the plans themselves.
  *
- * @param colony the case
- * @param posterior what the washes say of it
- * @param runs one per plan that can be carried out, in their order
- * @param refused plans that cannot be carried out, each with the reason
+ * <p>Plans never change; what they lead to together, as the decision, is worked out when it is
+ * first asked for. Threads may share a comparison as far as they may share its {@link PlanRun}s.
  */
-public record Comparison(
-    ColonyCase colony, SeasonPosterior posterior, List<PlanRun> runs, List<Refused> refused) {
+public final class Comparison {
+  /** Simulated colonies for a figure that is spoken of and not written. */
+  private static final int SPOKEN_OF = 256;
+
+  private final ColonyCase colony;
+  private final SeasonPosterior posterior;
+  private final List<PlanRun> runs;
+  private final List<Refused> refused;
+  private final Lazy<Decision> decision = new Lazy<>(() -> Decision.of(this));
 
   /**
    * A plan that cannot be carried out.
@@ -32,10 +44,53 @@ public record Comparison(
    */
   public record Refused(String plan, String reason) {}
 
-  /** Copies the lists. */
-  public Comparison {
-    runs = List.copyOf(runs);
-    refused = List.copyOf(refused);
+  /**
+   * Plans that were played.
+   *
+   * @param colony the case
+   * @param posterior what the washes say of it
+   * @param runs one per plan that can be carried out, in their order
+   * @param refused plans that cannot be carried out, each with the reason
+   */
+  public Comparison(
+      ColonyCase colony, SeasonPosterior posterior, List<PlanRun> runs, List<Refused> refused) {
+    this.colony = colony;
+    this.posterior = posterior;
+    this.runs = List.copyOf(runs);
+    this.refused = List.copyOf(refused);
+  }
+
+  /** {@return the case} */
+  public ColonyCase colony() {
+    return colony;
+  }
+
+  /** {@return what the washes say of it} */
+  public SeasonPosterior posterior() {
+    return posterior;
+  }
+
+  /** {@return one run for each plan that can be carried out, in their order} */
+  public List<PlanRun> runs() {
+    return runs;
+  }
+
+  /** {@return plans that cannot be carried out, each with the reason} */
+  public List<Refused> refused() {
+    return refused;
+  }
+
+  /** {@return the decision that these plans lead to; there must be one that was played} */
+  public Decision decision() {
+    return decision.get();
+  }
+
+  /**
+   * {@return the day that an answer speaks of: when the winter bees have been raised, or the last
+   * day looked at when that comes first or when there is one plan only}
+   */
+  public LocalDate answerDay() {
+    return runs.size() == 1 ? colony.until() : colony.raised();
   }
 
   /**
@@ -102,6 +157,43 @@ public record Comparison(
         .filter(r -> r.plan().controls().isEmpty())
         .findFirst()
         .orElseGet(() -> runs.get(0));
+  }
+
+  /**
+   * {@return median mites per 100 bees on a day if one waited and no mite came in from other
+   * colonies from the decision on; empty where none comes in by then, and where the days of the
+   * case span a year or more} Worked out with some of the simulated colonies, since it is only
+   * spoken of.
+   *
+   * @param day a day of the case, after the decision
+   */
+  public OptionalDouble withoutArrivals(LocalDate day) {
+    Immigration usual = colony.model().immigration();
+    boolean some = colony.now().datesUntil(day).anyMatch(d -> usual.on(d) > 0);
+    if (!some || !colony.until().isBefore(colony.start().plusYears(1))) {
+      return OptionalDouble.empty();
+    }
+    List<Immigration.Window> past =
+        colony
+            .start()
+            .datesUntil(colony.now())
+            .filter(d -> usual.on(d) > 0)
+            .map(d -> new Immigration.Window(oneDay(d), usual.on(d)))
+            .toList();
+    ColonyCase quiet = colony.with(colony.model().with(new Immigration(past)));
+    Plan wait = Plan.waiting("no mites from outside");
+    try (Workers workers = new Workers(1)) {
+      EnsembleRun run =
+          posterior
+              .thinned(SPOKEN_OF)
+              .run(quiet.season(wait), PlanRun.KEPT, workers, Progress.NONE);
+      return OptionalDouble.of(
+          new PlanRun(quiet, wait, run, List.of()).on(Quantity.INFESTATION, day).median());
+    }
+  }
+
+  private static YearSpan oneDay(LocalDate day) {
+    return new YearSpan(MonthDay.from(day), MonthDay.from(day));
   }
 
   /**

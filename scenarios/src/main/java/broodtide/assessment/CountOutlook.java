@@ -4,7 +4,6 @@ import broodtide.catalog.Assumptions;
 import broodtide.catalog.Surroundings;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
-import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
@@ -17,34 +16,41 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where a colony of which one count alone is known would stand when the winter bees have been
- * raised, if it is left alone among few neighbours.
+ * A colony of which one count alone is known, left alone among few neighbours: where it would
+ * stand.
  *
- * @param day the day
- * @param infestation mites per 100 adult bees on it
+ * @param colony the colony as a case, decided on the day after the count
+ * @param decision what waiting leads to, as beside plans
+ * @param ahead where it would stand when the winter bees have been raised; empty when they are as
+ *     good as raised on the day of the count
  */
-public record CountOutlook(LocalDate day, QuantileSummary infestation) {
-  /** Enough for a middle and a range of one figure. */
-  private static final int COLONIES = 1024;
+public record CountOutlook(ColonyCase colony, Decision decision, Optional<Ahead> ahead) {
+  /** Simulated colonies: enough for a middle and a range of one figure. */
+  public static final int COLONIES = 1024;
 
-  private static final long SEED = 1;
+  /** Seed of the random numbers. */
+  public static final long SEED = 1;
 
   /**
-   * Looks ahead from a count.
+   * Where the colony would stand on a day.
+   *
+   * @param day the day
+   * @param infestation mites per 100 adult bees on it
+   */
+  public record Ahead(LocalDate day, QuantileSummary infestation) {}
+
+  /**
+   * {@return the outlook from a count}
    *
    * @param wash the count
    * @param climate the year of the place
    * @param thresholds the thresholds the colony is held to
    * @param workers threads; their number does not change the result
-   * @return empty when the winter bees are as good as raised on its day
    */
-  public static Optional<CountOutlook> of(
+  public static CountOutlook of(
       Wash wash, Climate climate, ThresholdSet thresholds, Workers workers) {
     LocalDate now = wash.date().plusDays(1);
     YearStages stages = new YearStages(climate);
-    if (stages.raisedAlready(now)) {
-      return Optional.empty();
-    }
     LocalDate day = stages.raised(now);
     ColonyCase c =
         new ColonyCase(
@@ -60,14 +66,12 @@ public record CountOutlook(LocalDate day, QuantileSummary infestation) {
     SeasonPosterior.SamplerSettings effort =
         new SeasonPosterior.SamplerSettings(
             COLONIES, SeasonPosterior.SamplerSettings.usual(SEED).moves(), SEED);
-    SeasonPosterior posterior = c.posterior(effort, workers, Progress.NONE);
-    Plan wait = Plan.waiting(UsualPlans.WAIT);
-    PlanRun run =
-        new PlanRun(
-            c,
-            wait,
-            posterior.run(c.season(wait), PlanRun.KEPT, workers, Progress.NONE),
-            List.of());
-    return Optional.of(new CountOutlook(day, run.on(Quantity.INFESTATION, day)));
+    Assessment assessment = Assessment.of(c, effort, workers);
+    Comparison waiting = assessment.compare(List.of(Plan.waiting(UsualPlans.WAIT)));
+    Optional<Ahead> ahead =
+        stages.raisedAlready(now)
+            ? Optional.empty()
+            : Optional.of(new Ahead(day, waiting.runs().get(0).on(Quantity.INFESTATION, day)));
+    return new CountOutlook(c, assessment.waiting(), ahead);
   }
 }

@@ -1,6 +1,10 @@
 package broodtide.assessment;
 
+import broodtide.control.Plan;
+import broodtide.engine.Progress;
 import broodtide.engine.Survival;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +24,10 @@ import java.util.OptionalDouble;
  *     without a threshold
  * @param winterLossTold whether winter losses can be told in the climate; where not, they are not
  *     to be shown
+ * @param reachesSpring whether the look ahead reaches the spring that shows whether a colony came
+ *     through; where not, losses are those by its last day
+ * @param reachesWinterBees whether the look ahead reaches the day on which the winter bees have
+ *     been raised; where not, infestations are those of its last day
  * @param waiting what waiting leads to
  * @param ranking the plans in order; empty where no plans were laid
  */
@@ -29,6 +37,8 @@ public record Decision(
     OptionalDouble threshold,
     OptionalDouble overThresholdToday,
     boolean winterLossTold,
+    boolean reachesSpring,
+    boolean reachesWinterBees,
     PlanSummary waiting,
     Optional<PlanRanking> ranking) {
   /**
@@ -36,7 +46,7 @@ public record Decision(
    *
    * @param comparison plans that were played, waiting among them
    */
-  public static Decision of(Comparison comparison) {
+  static Decision of(Comparison comparison) {
     ColonyCase c = comparison.colony();
     PlanRun waiting = comparison.reference();
     Optional<Double> threshold = c.stages().thresholdOn(c.thresholds(), c.now());
@@ -48,10 +58,44 @@ public record Decision(
             .map(t -> OptionalDouble.of(waiting.chanceOver(t, c.now())))
             .orElseGet(OptionalDouble::empty),
         Survival.hasWinter(c.model().climate()),
-        PlanSummary.of(waiting),
-        comparison.runs().size() < 2
-            ? Optional.empty()
-            : Optional.of(PlanRanking.of(comparison.runs())));
+        c.springLow().isPresent(),
+        !c.stages().raised(c.now()).isAfter(c.until()),
+        waiting.summary(),
+        Optional.of(PlanRanking.of(comparison.runs())));
+  }
+
+  /**
+   * {@return the decision of a colony for which no plans are laid: the same figures of waiting as
+   * beside plans, for they look ahead to the spring whatever the last day of the case}
+   *
+   * @param c the case
+   * @param posterior what the washes say of it
+   * @param workers threads; their number does not change the result
+   */
+  static Decision ofWaiting(ColonyCase c, SeasonPosterior posterior, Workers workers) {
+    Decision d =
+        Comparison.of(
+                c.throughWinter(),
+                posterior,
+                List.of(Plan.waiting(UsualPlans.WAIT)),
+                workers,
+                Progress.NONE)
+            .decision();
+    return new Decision(
+        d.date,
+        d.thresholdSet,
+        d.threshold,
+        d.overThresholdToday,
+        d.winterLossTold,
+        d.reachesSpring,
+        d.reachesWinterBees,
+        d.waiting,
+        Optional.empty());
+  }
+
+  /** {@return whether the winter losses of its plans are known} */
+  public boolean knowsWinterLoss() {
+    return winterLossTold && reachesSpring;
   }
 
   /**
@@ -63,6 +107,11 @@ public record Decision(
    */
   public static boolean over(double infestation, double threshold) {
     return PlanRun.SHOWN_BY_A_WASH * infestation > threshold;
+  }
+
+  /** {@return the plan to name first, which may be waiting; waiting where no plans were laid} */
+  public PlanSummary best() {
+    return ranking.map(PlanRanking::best).orElse(waiting);
   }
 
   /** {@return names of the plans that are tied with the best} */

@@ -3,7 +3,7 @@ package broodtide.assessment;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** A figure that is worked out when it is first asked for, and kept; for one thread. */
+/** A figure that is worked out when it is first asked for, and kept. Threads may share it. */
 final class Lazy<T> {
   private final Supplier<T> work;
   private @Nullable T done;
@@ -12,7 +12,7 @@ final class Lazy<T> {
     this.work = work;
   }
 
-  T get() {
+  synchronized T get() {
     if (done == null) {
       done = work.get();
     }

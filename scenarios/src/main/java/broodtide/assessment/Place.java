@@ -2,6 +2,7 @@ package broodtide.assessment;
 
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.Surroundings;
+import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.ColonyModel;
 import broodtide.mite.Immigration;
 import broodtide.season.Climate;
@@ -35,6 +36,17 @@ public record Place(ColonyModel model, ThresholdSet thresholds) {
         ColonyModel.in(southern ? climate.inSouth() : climate)
             .with(southern ? arrivals.inSouth() : arrivals);
     return new Place(model, thresholds);
+  }
+
+  /**
+   * {@return a place in the north with the usual rates of bees and mites and the usual treatment
+   * thresholds}
+   *
+   * @param climate the year
+   * @param around colonies around, which bring mites
+   */
+  public static Place of(Climate climate, Surroundings around) {
+    return of(climate, false, around, ThresholdLibrary.find(ThresholdLibrary.usual()));
   }
 
   /**

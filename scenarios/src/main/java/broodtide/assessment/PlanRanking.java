@@ -59,7 +59,7 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
     boolean winter = Survival.hasWinter(c.model().climate()) || !c.raisesWinterBees();
     return of(
         runs,
-        PlanSummary::of,
+        PlanRun::summary,
         winter ? PlanRun::losses : PlanRun::winterBroodInfested,
         lastUsed(c));
   }

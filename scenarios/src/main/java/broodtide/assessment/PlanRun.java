@@ -12,7 +12,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -41,11 +44,13 @@ public final class PlanRun {
   private final EnsembleRun run;
   private final List<String> objections;
   private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
-  private final Lazy<Optional<SpringLow>> springLow;
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
-  private final Lazy<int[]> daysToThreshold = new Lazy<>(this::findDaysToThreshold);
+  private final Lazy<CrossingDays> crossing = new Lazy<>(this::findCrossing);
   private final Lazy<double[]> winterBrood = new Lazy<>(this::findWinterBrood);
+  private final Lazy<PlanSummary> summary = new Lazy<>(() -> PlanSummary.of(this));
+  private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed =
+      new EnumMap<>(Quantity.class);
 
   /**
    * A finished run.
@@ -57,7 +62,6 @@ public final class PlanRun {
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
     this.colony = colony;
-    springLow = new Lazy<>(colony::springLow);
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
@@ -71,6 +75,11 @@ public final class PlanRun {
   /** {@return the plan, without what was already done} */
   public Plan plan() {
     return plan;
+  }
+
+  /** {@return the figures that decisions rest on} */
+  public PlanSummary summary() {
+    return summary.get();
   }
 
   /** {@return the colonies, day by day} */
@@ -90,7 +99,9 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public QuantileSummary on(Quantity quantity, LocalDate day) {
-    return QuantileSummary.of(run.values(quantity, day), living(day));
+    return summed
+        .computeIfAbsent(quantity, q -> new HashMap<>())
+        .computeIfAbsent(day, d -> QuantileSummary.of(run.values(quantity, d), living(d)));
   }
 
   /**
@@ -113,7 +124,7 @@ public final class PlanRun {
 
   /** By day and member, the chance of being alive that nothing was known of on the last wash. */
   private float[][] findAlive() {
-    Survival survival = Survival.in(colony.model());
+    Survival survival = colony.winter().survival();
     LocalDate from = knownAlive();
     int first = run.index(from);
     float[][] out = new float[lastIndex() + 1][run.members()];
@@ -176,6 +187,20 @@ public final class PlanRun {
   }
 
   /**
+   * {@return the first day on which half of the simulated colonies are lost; the last day that is
+   * asked about when that does not come}
+   *
+   * @param until the last day asked about, a day of the run
+   */
+  public LocalDate halfLost(LocalDate until) {
+    LocalDate day = knownAlive();
+    while (day.isBefore(until) && shareLost(day) < 0.5) {
+      day = day.plusDays(1);
+    }
+    return day.isAfter(until) ? until : day;
+  }
+
+  /**
    * {@return the loss of each member by a day, weighted by how likely it was to be alive when the
    * colony last was, 0 to a little over 1; the mean is {@link #shareLost}}
    *
@@ -197,7 +222,7 @@ public final class PlanRun {
    * run ends before it, or where winter losses cannot be told}
    */
   public Optional<SpringLow> springLow() {
-    return springLow.get();
+    return colony.springLow();
   }
 
   /**
@@ -214,6 +239,23 @@ public final class PlanRun {
       out[m] = before[m] > 0 ? 1 - then[m] / before[m] : 1;
     }
     return out;
+  }
+
+  /**
+   * {@return the chance of loss by a day in yards and winters of different luck; what is not known
+   * of the colony itself is averaged over in each} Colonies of one yard share its luck, so their
+   * losses must not be added up as if each stood alone.
+   *
+   * @param day a day of the run, not before the last wash
+   */
+  public QuantileSummary lossByYard(LocalDate day) {
+    LocalDate from = knownAlive();
+    return YardLuck.losses(
+        Survival.in(colony.model()),
+        run.values(Quantity.ADULTS, from),
+        run.least(Quantity.ADULTS, from, day),
+        from,
+        day);
   }
 
   /**
@@ -301,29 +343,28 @@ public final class PlanRun {
     return colony.start().plusDays(best);
   }
 
-  /**
-   * {@return days from now until a member first stands over the threshold of the day; -1 when it
-   * never does}
-   */
-  public int[] daysToThreshold() {
-    return daysToThreshold.get().clone();
+  /** {@return when the colony, while it lives, first stands over the threshold of the day} */
+  public CrossingDays crossing() {
+    return crossing.get();
   }
 
-  private int[] findDaysToThreshold() {
-    int[] out = new int[run.members()];
-    Arrays.fill(out, -1);
+  private CrossingDays findCrossing() {
+    int[] days = new int[run.members()];
+    double[] weights = new double[days.length];
+    Arrays.fill(days, -1);
     YearStages stages = colony.stages();
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       LocalDate date = colony.start().plusDays(day);
       double threshold =
           stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
-      for (int m = 0; m < out.length; m++) {
-        if (out[m] < 0 && Decision.over(infestation(day, m), threshold)) {
-          out[m] = day - nowIndex();
+      for (int m = 0; m < days.length; m++) {
+        if (days[m] < 0 && Decision.over(infestation(day, m), threshold)) {
+          days[m] = day - nowIndex();
+          weights[m] = alive.get()[day][m] / standing();
         }
       }
     }
-    return out;
+    return new CrossingDays(colony.now(), days, weights);
   }
 
   /**

@@ -42,7 +42,7 @@ public record PlanSummary(
    *
    * @param run the plan
    */
-  public static PlanSummary of(PlanRun run) {
+  static PlanSummary of(PlanRun run) {
     List<Control> controls =
         run.plan().controls().stream().sorted(Comparator.comparing(Control::from)).toList();
     double brood = QuantileSummary.of(run.winterBroodInfested()).median();

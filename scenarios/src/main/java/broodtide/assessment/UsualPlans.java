@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
@@ -33,6 +34,16 @@ public final class UsualPlans {
   private UsualPlans() {}
 
   /**
+   * {@return the plans that fit into the days ahead, at most seven, with treatments that suit each
+   * date}
+   *
+   * @param c the colony
+   */
+  public static List<Plan> of(ColonyCase c) {
+    return of(c, Optional.empty());
+  }
+
+  /**
    * {@return the plans that fit into the days ahead, at most seven}
    *
    * @param c the colony
@@ -40,15 +51,26 @@ public final class UsualPlans {
    *     that follows a late-summer treatment in winter stays a dribble.
    */
   public static List<Plan> of(ColonyCase c, Optional<ControlTemplate> treatment) {
+    return of(c, treatment, "now");
+  }
+
+  /**
+   * {@return the same plans as of another day}
+   *
+   * @param c the colony, decided on that day
+   * @param treatment the treatment to lay at each date; empty to choose by date
+   * @param today what plans that begin on that day are named after, such as {@code on 5 Oct}
+   */
+  public static List<Plan> of(ColonyCase c, Optional<ControlTemplate> treatment, String today) {
     List<Plan> plans = new ArrayList<>();
     plans.add(Plan.waiting(WAIT));
     droneComb(c).ifPresent(plans::add);
     YearStages stages = c.stages();
     LocalDate harvest = stages.afterHarvest(c.now());
     boolean ahead = harvest.isAfter(c.now().plusDays(2));
-    add("now", c.now(), c, treatment, plans);
+    add(today, c.now(), c, treatment, plans);
     if (!ahead) {
-      thenOxalic("now", c.now(), c, treatment).ifPresent(plans::add);
+      thenOxalic(today, c.now(), c, treatment).ifPresent(plans::add);
     } else if (harvest.isBefore(c.until())) {
       add("after harvest", harvest, c, treatment, plans);
       thenOxalic("after harvest", harvest, c, treatment).ifPresent(plans::add);
@@ -119,6 +141,20 @@ public final class UsualPlans {
       all.add(new Plan(name, plan.controls()));
     }
     return List.copyOf(all);
+  }
+
+  /**
+   * {@return plans with waiting before them where none of them waits, for every plan is held
+   * against it}
+   *
+   * @param plans the plans that there are
+   */
+  public static List<Plan> besideWaiting(List<Plan> plans) {
+    if (plans.stream().anyMatch(p -> p.controls().isEmpty())) {
+      return plans;
+    }
+    String name = taken(WAIT, plans) ? WAIT + " (nothing done)" : WAIT;
+    return Stream.concat(Stream.of(Plan.waiting(name)), plans.stream()).toList();
   }
 
   private static boolean taken(String name, List<Plan> plans) {

@@ -2,10 +2,12 @@ package broodtide.assessment;
 
 import broodtide.engine.ColonyModel;
 import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.season.Climate;
 import broodtide.wash.Stage;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +19,11 @@ import java.util.Optional;
  */
 public record YearStages(Climate climate) {
   private static final int YEAR = 366;
+
+  /** Last day on which infestations are believed where no winter kills colonies. */
+  private static final MonthDay OCTOBER = MonthDay.of(10, 31);
+
+  private static final MonthDay APRIL = MonthDay.of(4, 30);
 
   /**
    * With fewer days to go the winter bees count as raised: nothing done now reaches them. Choice.
@@ -102,6 +109,23 @@ public record YearStages(Climate climate) {
   public LocalDate endOfWinterBees(LocalDate from) {
     LocalDate first = nextWinterBees(from);
     return first.plusDays(daysTo(first, d -> !climate.winterBees().holds(d.plusDays(1))));
+  }
+
+  /**
+   * {@return the last day to look at, no later than is believed} In a place without a winter whose
+   * losses can be told nothing in the model kills a colony in autumn, so that after October (April
+   * in the south) its infestation is not to be believed and a look ahead ends there. Choice.
+   *
+   * @param now the decision date; in the two months after that day all is left as it was asked for
+   * @param wanted the last day asked for
+   */
+  public LocalDate believedUntil(LocalDate now, LocalDate wanted) {
+    if (Survival.hasWinter(climate)) {
+      return wanted;
+    }
+    LocalDate last = (climate.southern() ? APRIL : OCTOBER).atYear(now.getYear());
+    LocalDate next = last.plusMonths(2).isBefore(now) ? last.plusYears(1) : last;
+    return next.isAfter(now) && wanted.isAfter(next) ? next : wanted;
   }
 
   /**

@@ -5,10 +5,13 @@
  * place, washes, what was done, thresholds, priors, and the days to look at. Entry points:
  *
  * <ul>
- *   <li>{@link broodtide.assessment.ColonyCase#posterior} seeks colonies that fit the washes;
- *   <li>{@link broodtide.assessment.Comparison#of} plays plans with these colonies, every plan with
- *       the same luck; each becomes a {@link broodtide.assessment.PlanRun}, and a plan that cannot
- *       be played is named with its reason;
+ *   <li>{@link broodtide.assessment.ColonyCases} makes cases of washes or of a study;
+ *   <li>{@link broodtide.assessment.Assessment#of} reads the washes of a case: it seeks simulated
+ *       colonies that fit them;
+ *   <li>{@link broodtide.assessment.Assessment#compare} plays plans with these colonies, every plan
+ *       with the same luck; each becomes a {@link broodtide.assessment.PlanRun}, a plan that cannot
+ *       be played is named with its reason, and {@link broodtide.assessment.Comparison#decision} is
+ *       the one answer of all commands;
  *   <li>{@link broodtide.assessment.CountReading#of} reads one count in its season, and {@link
  *       broodtide.assessment.CountOutlook} says where such a colony would stand if it were left
  *       alone;

@@ -84,9 +84,7 @@ final class EfficacyForm {
           "treated colonies; 8 are taken when left out");
   private static final Field<Double> HIGH =
       Field.optional(
-          "high",
-          NumberForm.of(-60, 60, "degrees Celsius"),
-          "mean daily high over the treatment");
+          "high", NumberForm.of(-60, 60, "degrees Celsius"), "mean daily high over the treatment");
   private static final Field<Boolean> POOLED =
       Field.optional(
           "pooled",

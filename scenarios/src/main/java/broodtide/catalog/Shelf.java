@@ -6,19 +6,40 @@ import broodtide.forms.Nearest;
 import broodtide.forms.Source;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
  * One kind of file that ships with the project, and the way to a user's own: wherever a name is
  * expected, a path that holds a {@code /} or ends in {@code .json} leads to a file.
  *
- * <p>A shelf is immutable and may be shared by threads; it reads files anew at each call.
+ * <p>A shelf may be shared by threads. What ships with the project cannot change while a program
+ * runs and is read once; a user's own file is read anew at each call.
  *
- * @param folder name of its folder in the library
- * @param reader reads one file
- * @param <T> what a file holds
+ * @param <T> what a file holds; immutable
  */
-public record Shelf<T>(String folder, Function<Source, T> reader) {
+public final class Shelf<T> {
+  private final String folder;
+  private final Function<Source, T> reader;
+  private final Map<String, T> shipped = new ConcurrentHashMap<>();
+
+  /**
+   * A shelf.
+   *
+   * @param folder name of its folder in the library
+   * @param reader reads one file
+   */
+  public Shelf(String folder, Function<Source, T> reader) {
+    this.folder = folder;
+    this.reader = reader;
+  }
+
+  /** {@return the name of its folder in the library} */
+  public String folder() {
+    return folder;
+  }
+
   /** {@return names of what stands on the shelf, in alphabetical order} */
   public List<String> names() {
     return files().stream()
@@ -41,7 +62,19 @@ public record Shelf<T>(String folder, Function<Source, T> reader) {
    * @throws BadInput when there is none, or the file is faulty
    */
   public T get(String nameOrPath) {
-    return reader.apply(find(nameOrPath));
+    return read(find(nameOrPath));
+  }
+
+  /**
+   * {@return what a file of this kind holds}
+   *
+   * @param file the file
+   * @throws BadInput when it is faulty
+   */
+  public T read(Source file) {
+    return file instanceof Source.Shipped
+        ? shipped.computeIfAbsent(file.name(), name -> reader.apply(file))
+        : reader.apply(file);
   }
 
   /**

@@ -2,6 +2,7 @@ package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.PlanRun;
+import broodtide.fit.PriorSensitivity;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -67,6 +68,11 @@ public record MemoryNeed(long fixed, long perColony) {
     return CELL * (quantities + 1) * (ChronoUnit.DAYS.between(c.start(), c.until()) + 2) + OUTCOMES;
   }
 
+  /** Waiting alone, looked at to the spring, as every decision is that lays no plans. */
+  private static long waiting(ColonyCase c) {
+    return season(c.throughWinter(), PlanRun.KEPT.size());
+  }
+
   /**
    * {@return what plans side by side need: every day of every plan is held until all are drawn}
    *
@@ -77,7 +83,11 @@ public record MemoryNeed(long fixed, long perColony) {
   public static MemoryNeed ofPlans(ColonyCase c, int hives, int plans) {
     long days = ChronoUnit.DAYS.between(c.now(), c.until());
     long map = plans > 1 ? windowMap(c, WindowSearch.USUAL.split(",").length, days / WEEK + 1) : 0;
-    return posterior(c, hives).and(hives * DRAWN + map, plans * season(c, PlanRun.KEPT.size()));
+    long matters = PriorSensitivity.DRAWS * season(c, 1);
+    return posterior(c, hives)
+        .and(
+            hives * DRAWN + Math.max(map, matters),
+            plans > 1 ? plans * season(c, PlanRun.KEPT.size()) : waiting(c));
   }
 
   /**
@@ -132,25 +142,29 @@ public record MemoryNeed(long fixed, long perColony) {
   }
 
   /**
-   * {@return what it needs to judge a treatment: three seasons of two quantities, and one of one
-   * quantity that runs on for as long as a further wash would count}
+   * {@return what it needs to judge a treatment: two seasons of two quantities, two of one, and one
+   * of one quantity that runs on for as long as a further wash would count}
    *
    * @param c the colony
    * @param hives colonies of the whole run
    */
   public static MemoryNeed ofTreatmentCheck(ColonyCase c, int hives) {
     return posterior(c, hives)
-        .and(0, 3 * season(c, 2) + season(c, 1) + CELL * (Shortfall.LATE + 1));
+        .and(
+            0,
+            2 * season(c, 2) + 3 * season(c, 1) + 2L * Double.BYTES + CELL * (Shortfall.LATE + 1));
   }
 
   /**
-   * {@return what a backtest needs: one quantity of one season}
+   * {@return what a backtest needs: one quantity of one season, and the season of waiting that the
+   * decision rests on}
    *
    * @param c the colony
    * @param hives colonies of the whole run
    */
   public static MemoryNeed ofBacktest(ColonyCase c, int hives) {
-    return posterior(c, hives).and(0, season(c, 1) + 3L * Double.BYTES * c.washes().size());
+    return posterior(c, hives)
+        .and(0, season(c, 1) + waiting(c) + 3L * Double.BYTES * c.washes().size());
   }
 
   /**

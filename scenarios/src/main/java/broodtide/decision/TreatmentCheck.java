@@ -11,6 +11,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
+import broodtide.fit.Prior;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
@@ -36,6 +37,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param strength logarithm of its strength against the usual, by member
  * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1, had
  *     that been as likely as not before the washes
+ * @param season the season with the treatment and without it
  * @param telling a further wash that would tell; empty when the washes tell already, or when none
  *     would
  */
@@ -50,6 +52,7 @@ public record TreatmentCheck(
     double[] untreated,
     double[] strength,
     double chanceWorked,
+    TreatmentSeason season,
     Optional<TellingWash> telling) {
   /**
    * Spread of a treatment's strength before the washes are looked at, standard deviation of the
@@ -63,6 +66,9 @@ public record TreatmentCheck(
 
   /** Strengths below this are all alike. */
   private static final double LEAST = 1e-4;
+
+  /** Its multiples, whole parts left away, lie evenly between 0 and 1. */
+  private static final double GOLDEN = 0.6180339887498949;
 
   /** A verdict is given when it is at least this likely. Choice. */
   private static final double SURE = 0.9;
@@ -139,22 +145,38 @@ public record TreatmentCheck(
             treated.season(nothing),
             StandardColony.on(treated.model(), treated.start()),
             asUsual(posterior.members()),
-            kept,
+            Set.of(Quantity.MITES),
+            workers,
+            Progress.NONE);
+    EnsembleRun believed =
+        EnsembleRun.of(
+            treated.season(nothing),
+            StandardColony.on(treated.model(), treated.start()),
+            asBelieved(posterior.members(), c.priors().efficacy(treatment.substance())),
+            Set.of(Quantity.MITES),
             workers,
             Progress.NONE);
     double[] untreated = without.values(Quantity.MITES, day);
+    double[] reduction = taken(with.values(Quantity.MITES, day), untreated);
     TreatmentCheck check =
         new TreatmentCheck(
             treated,
             treatment,
             before,
             after,
-            taken(with.values(Quantity.MITES, day), untreated),
+            reduction,
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
             strength(posterior.members()),
             chanceWorked(
                 posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
+            TreatmentSeason.of(
+                treated,
+                treatment.from(),
+                with,
+                without,
+                taken(believed.values(Quantity.MITES, day), untreated),
+                reduction),
             Optional.empty());
     return check.verdict() == Verdict.CANNOT_TELL
             && check.chanceWorked() > 0
@@ -176,6 +198,7 @@ public record TreatmentCheck(
         untreated,
         strength,
         chanceWorked,
+        season,
         wash);
   }
 
@@ -289,6 +312,22 @@ public record TreatmentCheck(
     return members.stream()
         .mapToDouble(m -> Math.log(Math.max(LEAST, m.success().get(m.success().size() - 1))))
         .toArray();
+  }
+
+  /**
+   * The same colonies, the treatment acting as believed before the washes: spread evenly over what
+   * was believed, in an order that goes with nothing else.
+   */
+  private static List<SimulatedColony> asBelieved(List<SimulatedColony> members, Prior prior) {
+    NormalDistribution normal = new NormalDistribution(null, 0, 1);
+    List<SimulatedColony> out = new ArrayList<>();
+    for (SimulatedColony m : members) {
+      double place = (out.size() + 0.5) * GOLDEN % 1;
+      List<Double> success = new ArrayList<>(m.success());
+      success.set(success.size() - 1, prior.at(normal.inverseCumulativeProbability(place)));
+      out.add(m.with(success));
+    }
+    return out;
   }
 
   private static double[] taken(double[] with, double[] without) {

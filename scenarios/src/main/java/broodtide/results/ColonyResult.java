@@ -3,10 +3,13 @@ package broodtide.results;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.SeasonShares;
+import broodtide.assessment.Sensitivity;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.Agreement;
 import broodtide.fit.ExpectedWashes;
+import broodtide.words.Answer;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,15 +20,20 @@ import java.util.Optional;
  * @param windows when to begin which control, where that was asked for
  * @param agreement where each wash stood in what fits them all, and whether they fit at all
  * @param days the days of each run of the comparison, in the order of the runs
+ * @param inside the season of the first run, seen from inside the hive
+ * @param sensitivity which unknown matters for the answer
  */
 public record ColonyResult(
     Comparison comparison,
     Optional<Windows> windows,
     Agreement agreement,
-    List<List<PlanDay>> days) {
+    List<List<PlanDay>> days,
+    SeasonShares inside,
+    List<Sensitivity> sensitivity) {
   /** Copies the list. */
   public ColonyResult {
     days = List.copyOf(days);
+    sensitivity = List.copyOf(sensitivity);
   }
 
   /**
@@ -37,11 +45,14 @@ public record ColonyResult(
    * @return the result
    */
   public static ColonyResult of(Comparison comparison, Optional<Windows> windows, Workers workers) {
+    Answer answer = new Answer(comparison);
     return new ColonyResult(
         comparison,
         windows,
         Agreement.of(comparison.posterior(), workers),
-        comparison.runs().stream().map(PlanDay::all).toList());
+        comparison.runs().stream().map(PlanDay::all).toList(),
+        SeasonShares.of(comparison, comparison.runs().get(0), workers),
+        Sensitivity.of(comparison, answer.first(), answer.day(), workers));
   }
 
   /** {@return where each wash stood in what fits them all, by date} */

@@ -25,22 +25,26 @@ final class DecisionJson {
       node.putNull("threshold");
     }
     put(node, "overThresholdToday", d.overThresholdToday());
-    plan(node.putObject("waiting"), d.waiting(), d.winterLossTold());
+    plan(node.putObject("waiting"), d.waiting(), d);
     d.ranking()
         .ifPresent(
             ranking -> {
-              plan(node.putObject("best"), ranking.best(), d.winterLossTold());
+              plan(node.putObject("best"), ranking.best(), d);
               ArrayNode tied = node.putArray("tied");
               d.tied().forEach(tied::add);
             });
   }
 
-  private static void plan(ObjectNode node, PlanSummary s, boolean lossTold) {
+  private static void plan(ObjectNode node, PlanSummary s, Decision d) {
     node.put("plan", s.plan().name());
     node.put("from", s.from().map(LocalDate::toString).orElse(null));
-    put(node, "winterLoss", lossTold ? OptionalDouble.of(s.winterLoss()) : OptionalDouble.empty());
+    put(node, "winterLoss", known(s.winterLoss(), d.knowsWinterLoss()));
     put(node, "infestedWinterBrood", s.infestedWinterBrood());
-    node.put("infestation", six(s.infestation()));
+    put(node, "infestation", known(s.infestation(), d.reachesWinterBees()));
+  }
+
+  private static OptionalDouble known(double value, boolean known) {
+    return known ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 
   private static void put(ObjectNode node, String name, OptionalDouble value) {

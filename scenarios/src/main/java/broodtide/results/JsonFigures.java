@@ -1,6 +1,5 @@
 package broodtide.results;
 
-import broodtide.assessment.Caution;
 import broodtide.assessment.Difference;
 import broodtide.assessment.QuantileSummary;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -14,7 +13,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -35,20 +33,12 @@ final class JsonFigures {
    * @param format name and version of the format
    * @param tool the command
    * @param version version of the program
-   * @param seed seed of the random numbers
-   * @param members simulated colonies
-   * @param notes what was assumed, in sentences
    */
-  static ObjectNode head(
-      String format, String tool, String version, long seed, int members, List<String> notes) {
+  static ObjectNode head(String format, String tool, String version) {
     ObjectNode root = JSON.createObjectNode();
     root.put("format", format);
     root.put("tool", tool);
     root.put("program", "broodtide " + version);
-    root.put("seed", seed);
-    root.put("simulatedColonies", members);
-    notes.forEach(root.putArray("notes")::add);
-    root.put("caution", Caution.ANSWER);
     return root;
   }
 

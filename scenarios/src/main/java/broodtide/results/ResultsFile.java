@@ -1,57 +1,62 @@
 package broodtide.results;
 
-import static broodtide.results.JsonFigures.band;
-import static broodtide.results.JsonFigures.difference;
-import static broodtide.results.JsonFigures.six;
-
+import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Comparison;
+import broodtide.assessment.CountOutlook;
+import broodtide.assessment.CountReading;
 import broodtide.assessment.Decision;
-import broodtide.assessment.Outcome;
-import broodtide.assessment.PlanDay;
-import broodtide.assessment.PlanFigures;
-import broodtide.assessment.PlanRun;
-import broodtide.assessment.QuantileSummary;
-import broodtide.assessment.Sensitivity;
-import broodtide.control.Control;
-import broodtide.engine.Quantity;
-import broodtide.fit.ExpectedWashes;
-import broodtide.fit.UnknownSummary;
-import broodtide.words.Answer;
+import broodtide.decision.CountedEfficacy;
+import broodtide.decision.RuleTrial;
+import broodtide.decision.TreatmentCheck;
+import broodtide.decision.WashWorth;
+import broodtide.decision.Windows;
+import broodtide.fit.Backtest;
+import broodtide.fit.GrowthFit;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
- * Results as JSON, format {@value #FORMAT}, described field by field by the JSON Schema that {@link
- * #schema()} returns.
+ * Results of a command as JSON, format {@value #FORMAT}, described field by field by the JSON
+ * Schema that {@link #schema()} returns.
  *
  * <p>Dates are ISO 8601 days; infestations are mites per 100 adult bees of the colony; shares and
- * chances run from 0 to 1; a band is {@code {q05,q25,median,q75,q95}}. Numbers carry six
- * significant digits. Within a format fields are added, never changed or taken away, so readers
- * should pass over fields that they do not know.
+ * chances run from 0 to 1; a band is {@code {q05,q25,median,q75,q95}}; what is not known is null.
+ * Numbers carry six significant digits. Readers should pass over fields that they do not know.
  *
- * <p>The file holds {@code format}, {@code tool}, {@code program}, {@code seed}, {@code
- * simulatedColonies}, {@code notes}, {@code caution} and {@code colonies}. A colony holds its case
- * ({@code climate}, {@code start}, {@code now}, {@code until}, {@code thresholdSet}), its {@code
- * washes} with the place of each in the forecast, its {@code unknowns} before and after the washes,
- * the quality of the {@code sample}, its {@code plans} with their figures and their {@code series}
- * day by day, {@code windows} with every control from every start day where they were tried, and
- * {@code refusedPlans} with the reasons. The same input, seed and version give the same bytes.
+ * <p>Every file holds {@code format}, {@code tool}, {@code program}, {@code notes}, {@code caution}
+ * and {@code colonies}, and {@code seed} and {@code simulatedColonies} where colonies were
+ * simulated. A colony holds its case, the {@code decision}, which has the same keys and figures
+ * whatever the tool, and what the tool found. Colonies that could not be judged stand under {@code
+ * leftOut} with the reason. The same input, seed and version give the same bytes.
  */
 public final class ResultsFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-results-2";
 
-  static final String SCHEMA = "/schema/results-2.json";
+  private static final String SCHEMA = "/schema/results-2.json";
 
   private final ObjectNode root;
   private final ArrayNode colonies;
+  private final Map<String, Decision> decisions = new HashMap<>();
 
   /**
-   * An empty file.
+   * An empty file of a command that simulates no colonies.
+   *
+   * @param tool the command
+   * @param version version of the program
+   * @param notes what was assumed, in sentences
+   */
+  public ResultsFile(String tool, String version, List<String> notes) {
+    this(JsonFigures.head(FORMAT, tool, version), notes);
+  }
+
+  /**
+   * An empty file of a command that simulates colonies.
    *
    * @param tool the command
    * @param version version of the program
@@ -60,7 +65,15 @@ public final class ResultsFile {
    * @param notes what was assumed, in sentences
    */
   public ResultsFile(String tool, String version, long seed, int members, List<String> notes) {
-    root = JsonFigures.head(FORMAT, tool, version, seed, members, notes);
+    this(
+        JsonFigures.head(FORMAT, tool, version).put("seed", seed).put("simulatedColonies", members),
+        notes);
+  }
+
+  private ResultsFile(ObjectNode head, List<String> notes) {
+    root = head;
+    notes.forEach(root.putArray("notes")::add);
+    root.put("caution", Caution.ANSWER);
     colonies = root.putArray("colonies");
   }
 
@@ -70,13 +83,27 @@ public final class ResultsFile {
   }
 
   /**
-   * Adds one colony with its plans.
+   * Names a colony that could not be judged.
    *
-   * @param result the colony and its plans
+   * @param c the colony that nothing can be said of
+   * @param reason why not, for people
    */
-  public void add(ColonyResult result) {
-    Comparison comparison = result.comparison();
-    ColonyCase c = comparison.colony();
+  public void leaveOut(ColonyCase c, String reason) {
+    root.withArray("/leftOut").addObject().put("colony", c.colony()).put("reason", reason);
+  }
+
+  /**
+   * Says what is decided of a colony, before its other figures are added.
+   *
+   * @param colony its name
+   * @param decision the decision that its plans lead to
+   */
+  public void decided(String colony, Decision decision) {
+    decisions.put(colony, decision);
+  }
+
+  /** Begins a colony. */
+  private ObjectNode colony(ColonyCase c) {
     ObjectNode node = colonies.addObject();
     node.put("colony", c.colony());
     node.put("climate", c.model().climate().name());
@@ -84,140 +111,103 @@ public final class ResultsFile {
     node.put("now", c.now().toString());
     node.put("until", c.until().toString());
     node.put("thresholdSet", c.thresholds().name());
-    DecisionJson.write(node, Decision.of(comparison));
-    washes(node.putArray("washes"), result.checks());
-    unknowns(node.putArray("unknowns"), comparison);
-    ObjectNode quality = node.putObject("sample");
-    quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
-    quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
-    quality.put("steps", comparison.posterior().sample().steps());
-    ArrayNode plans = node.putArray("plans");
-    for (PlanRun run : comparison.runs()) {
-      plan(plans.addObject(), run, comparison, result.days(run));
+    Decision decision = decisions.get(c.colony());
+    if (decision != null) {
+      DecisionJson.write(node, decision);
     }
-    result.windows().ifPresent(w -> WindowsJson.write(node.putObject("windows"), w));
-    ArrayNode refused = node.putArray("refusedPlans");
-    for (Comparison.Refused r : comparison.refused()) {
-      refused.addObject().put("plan", r.plan()).put("reason", r.reason());
-    }
+    return node;
   }
 
-  private void washes(ArrayNode into, List<ExpectedWashes.Check> checks) {
-    for (ExpectedWashes.Check check : checks) {
-      ObjectNode w = into.addObject();
-      w.put("date", check.wash().date().toString());
-      w.put("mites", check.wash().mites());
-      w.put("bees", six(check.wash().beesOrAssumed()));
-      w.put("beesAssumed", check.wash().beesAssumed());
-      w.put("method", check.wash().method().id());
-      w.put("frame", check.wash().frame().id());
-      w.put("note", check.wash().note());
-      w.put("placeInForecast", six(check.place()));
-    }
+  /**
+   * Adds one colony with its plans, and their decision where none was said before.
+   *
+   * @param result the colony and its plans
+   */
+  public void add(ColonyResult result) {
+    ColonyCase c = result.comparison().colony();
+    decisions.putIfAbsent(c.colony(), result.comparison().decision());
+    PlansJson.write(colony(c), result);
   }
 
-  private void unknowns(ArrayNode into, Comparison comparison) {
-    Answer answer = new Answer(comparison);
-    for (Sensitivity matters : Sensitivity.of(comparison, answer.first(), answer.day())) {
-      UnknownSummary s = matters.unknown();
-      ObjectNode u = into.addObject();
-      u.put("id", s.unknown().id());
-      if (s.course() >= 0) {
-        u.put("course", s.course());
-      }
-      u.put("unit", s.unknown().unit().word());
-      u.put("what", s.prior().meaning());
-      u.put("priorMedian", six(s.prior().median()));
-      u.put("median", six(s.median()));
-      u.put("q05", six(s.low()));
-      u.put("q95", six(s.high()));
-      u.put("shrinkage", six(s.shrinkage()));
-      ObjectNode index = u.putObject("firstOrderIndex");
-      index.put("share", six(matters.index().share()));
-      index.put("low", six(matters.index().range().low()));
-      index.put("high", six(matters.index().range().high()));
-      index.put("tellsFromZero", matters.index().tells());
-    }
+  /**
+   * Adds the windows of a colony.
+   *
+   * @param w a finished search of windows
+   */
+  public void add(Windows w) {
+    WindowsJson.write(colony(w.colony()).putObject("windows"), w);
   }
 
-  private void plan(ObjectNode node, PlanRun run, Comparison comparison, List<PlanDay> days) {
-    ColonyCase c = run.colony();
-    node.put("plan", run.plan().name());
-    ArrayNode controls = node.putArray("controls");
-    for (Control control : run.plan().controls()) {
-      controls
-          .addObject()
-          .put("name", control.name())
-          .put("from", control.from().toString())
-          .put("to", control.to().toString());
-    }
-    ArrayNode objections = node.putArray("objections");
-    run.objections().forEach(objections::add);
-    LocalDate raised = c.raised();
-    ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
-    band(then.putObject("infestation"), run.on(Quantity.INFESTATION, raised));
-    band(then.putObject("mites"), run.mitesWhenRaised());
-    band(node.putObject("infestationAtEnd"), run.on(Quantity.INFESTATION, c.until()));
-    band(node.putObject("peakInfestation"), run.peaks());
-    node.put("peakDay", run.peakDay().toString());
-    int[] toThreshold = run.daysToThreshold();
-    node.put("chanceDiedOut", six(run.shareLost(c.until())));
-    node.put("chanceOverThreshold", c.hasThreshold() ? six(PlanFigures.share(toThreshold)) : null);
-    PlanFigures.medianDay(toThreshold, c.now())
-        .ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
-    dayOverThreshold(node.putObject("dayOverThreshold"), toThreshold, c);
-    run.springLow()
-        .ifPresent(
-            low -> {
-              ObjectNode winter = node.putObject("winter");
-              winter.put("springLow", low.day().toString());
-              band(winter.putObject("chanceLost"), QuantileSummary.of(run.winterLosses(low)));
-              winter.put("meanChanceLost", six(run.shareLost(low.day())));
-              band(winter.putObject("soundWinterBees"), run.on(Quantity.WINTER_BEES, low.day()));
-            });
-    difference(
-        node.putObject("infestationAgainstWait"),
-        comparison.against(run, Outcome.INFESTATION),
-        "chanceBetter");
-    double[] infested = run.winterBroodInfested();
-    if (!Double.isNaN(infested[0])) {
-      band(node.putObject("winterBroodInfested"), QuantileSummary.of(infested));
-      double[] reference = comparison.runs().get(0).winterBroodInfested();
-      band(
-          node.putObject("winterBroodInfestedAgainstFirst"),
-          QuantileSummary.of(Comparison.differences(infested, reference)));
-      node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
-      difference(
-          node.putObject("winterBroodAgainstWait"),
-          comparison.against(run, Outcome.WINTER_BROOD),
-          "chanceBetter");
-    }
-    node.put("treatments", run.treatments());
-    node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
-    ArrayNode series = node.putArray("series");
-    for (PlanDay day : days) {
-      ObjectNode row = series.addObject();
-      row.put("date", day.date().toString());
-      band(row.putObject("infestation"), day.infestation());
-      row.put("adults", six(day.adults()));
-    }
+  /**
+   * Adds the rules of a colony.
+   *
+   * @param trial a finished trial of rules
+   */
+  public void add(RuleTrial trial) {
+    RulesJson.write(colony(trial.colony()), trial);
   }
 
-  /** Days by which shares of all colonies have passed the threshold; null where they never do. */
-  private static void dayOverThreshold(ObjectNode node, int[] toThreshold, ColonyCase c) {
-    double[] shares = {0.05, 0.25, 0.5, 0.75, 0.95};
-    String[] names = {"q05", "q25", "median", "q75", "q95"};
-    for (int i = 0; i < shares.length; i++) {
-      node.put(
-          names[i],
-          PlanFigures.dayFor(toThreshold, c.now(), shares[i])
-              .map(LocalDate::toString)
-              .orElse(null));
-    }
+  /**
+   * Adds what washes on several days are worth for a colony.
+   *
+   * @param c the colony
+   * @param worth the worth of a wash, by wash day
+   */
+  public void addWorth(ColonyCase c, List<WashWorth> worth) {
+    WorthJson.write(colony(c), worth);
   }
 
-  private static double mean(double[] values) {
-    return Arrays.stream(values).average().orElseThrow();
+  /**
+   * Adds what is to be said of a treatment.
+   *
+   * @param check the model's reckoning
+   * @param counted what the counts alone say
+   * @param neighbour the same against a neighbour
+   */
+  public void add(
+      TreatmentCheck check,
+      Optional<CountedEfficacy> counted,
+      Optional<CountedEfficacy> neighbour) {
+    TreatmentJson.write(colony(check.colony()).putObject("treatment"), check, counted, neighbour);
+  }
+
+  /**
+   * Adds forecasts of washes that were held out, and their marks together.
+   *
+   * @param cases the colonies, by whose names the washes are told apart
+   * @param report their backtest
+   */
+  public void add(List<ColonyCase> cases, Backtest.Report report) {
+    cases.forEach(c -> BacktestJson.write(colony(c), c.colony(), report));
+    BacktestJson.marks(root.putObject("marks"), report);
+  }
+
+  /**
+   * Adds how fast the mites of a colony grow.
+   *
+   * @param c the colony
+   * @param fit its growth
+   * @param treated days of treatment that part its washes
+   * @param ahead the day of a wash to forecast; empty for none
+   * @param bees bees in that wash
+   */
+  public void addGrowth(
+      ColonyCase c, GrowthFit fit, List<LocalDate> treated, Optional<LocalDate> ahead, int bees) {
+    GrowthJson.write(colony(c).putObject("growth"), fit, treated, ahead, bees);
+  }
+
+  /**
+   * Adds what one count says of a colony.
+   *
+   * @param reading the count in its season
+   * @param precision how sure such a count is
+   * @param outlook the colony of which this count alone is known, and where it would stand
+   */
+  public void addCount(CountReading reading, CountPrecision precision, CountOutlook outlook) {
+    decisions.put(outlook.colony().colony(), outlook.decision());
+    ObjectNode node = colony(outlook.colony());
+    CountJson.write(node.putObject("count"), reading, precision);
+    outlook.ahead().ifPresent(o -> CountJson.ahead(node.putObject("leftAlone"), o));
   }
 
   /** {@return the file's text} */

@@ -4,13 +4,11 @@
  * <p>Entry points:
  *
  * <ul>
- *   <li>{@link broodtide.results.ResultsFile} writes what plans lead to. Colonies are added one by
- *       one as a {@link broodtide.results.ColonyResult}, and {@link
+ *   <li>{@link broodtide.results.ResultsFile} writes the results of every command. Colonies are
+ *       added one by one, with plans as a {@link broodtide.results.ColonyResult}, and {@link
  *       broodtide.results.ResultsFile#text} gives the file;
- *   <li>{@link broodtide.results.DecisionFile} does the same for windows, rules, the worth of a
- *       wash, treatment checks and backtests;
- *   <li>{@link broodtide.results.ResultsFile#schema} and {@link
- *       broodtide.results.DecisionFile#schema} give the JSON Schema that describes every field.
+ *   <li>{@link broodtide.results.ResultsFile#schema} gives the JSON Schema that describes every
+ *       field.
  * </ul>
  *
  * <p>Dates are ISO 8601, infestations are mites per 100 adult bees, shares and chances run from 0

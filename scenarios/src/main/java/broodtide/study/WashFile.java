@@ -9,7 +9,10 @@ import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -56,6 +59,19 @@ public record WashFile(
    */
   public static WashFile read(InputStream in, String name, LocalDate today) throws IOException {
     return read(SheetText.read(in, name), name, today);
+  }
+
+  /**
+   * {@return the washes of a file; those after today are refused}
+   *
+   * @param file a table of washes
+   * @throws BadInput with every fault of the file
+   * @throws IOException when it cannot be read at all
+   */
+  public static WashFile read(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(in, file.toString(), LocalDate.now(ZoneId.systemDefault()));
+    }
   }
 
   /**

@@ -2,10 +2,9 @@ package broodtide.words;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.PlanFigures;
+import broodtide.assessment.CrossingDays;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
-import broodtide.assessment.PlanSummary;
 import broodtide.assessment.QuantileSummary;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
@@ -16,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The answer to "what happens, and what could be done?" for one colony, in sentences.
@@ -28,13 +28,15 @@ public record Answer(Comparison comparison) {
    */
   private static final double WORTH_SAYING = 0.005;
 
+  /** Mites still to come in are spoken of where without them there would be fewer than this. */
+  private static final double ARRIVALS_TELL = 0.95;
+
   /**
    * {@return the day that the answer speaks of: when the winter bees have been raised, or the last
    * day looked at when that comes first or when there is one plan only}
    */
   public LocalDate day() {
-    ColonyCase c = comparison.colony();
-    return comparison.runs().size() == 1 ? c.until() : c.raised();
+    return comparison.answerDay();
   }
 
   /** {@return the plan that the others are held against} */
@@ -44,12 +46,9 @@ public record Answer(Comparison comparison) {
 
   /** {@return the plan that the decision names; the first one where only one was played} */
   public PlanRun best() {
-    PlanSummary best =
-        comparison.runs().size() < 2
-            ? PlanSummary.of(first())
-            : PlanRanking.of(comparison.runs()).best();
+    Optional<PlanRanking> ranking = comparison.decision().ranking();
     return comparison.runs().stream()
-        .filter(run -> run.plan().equals(best.plan()))
+        .filter(run -> ranking.map(r -> r.best().plan().equals(run.plan())).orElse(true))
         .findFirst()
         .orElseThrow();
   }
@@ -87,12 +86,26 @@ public record Answer(Comparison comparison) {
     if (comparison.colony().hasThreshold() && threshold().isEmpty()) {
       out.add(noneThen());
     }
+    arrivals().ifPresent(out::add);
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
+    double dead = first().shareLost(day());
+    if (Survival.hasWinter(comparison.colony().model().climate())
+        && dead > WORTH_SAYING
+        && dead <= 0.5) {
+      out.add(
+          "There is a colony to wash on "
+              + Plain.day(day())
+              + " "
+              + Odds.seasons(1 - dead)
+              + "; infestations are those of living colonies.");
+    }
     if (!Survival.hasWinter(comparison.colony().model().climate())) {
       out.add(
-          "Winter losses are not shown for this climate: nothing published tells them where few"
-              + " bees become winter bees.");
+          "Winter losses, and mites after "
+              + (comparison.colony().model().climate().southern() ? "April" : "October")
+              + ", are not shown for this climate: nothing published tells them where few bees"
+              + " become winter bees.");
     }
     PlanRun best = best();
     if (comparison.runs().size() > 1 && best != first()) {
@@ -108,13 +121,35 @@ public record Answer(Comparison comparison) {
     return out;
   }
 
+  /** What may still come in from other colonies, of which the washes so far know nothing. */
+  private Optional<String> arrivals() {
+    if (!waits(first()) || first().shareLost(day()) > 0.5) {
+      return Optional.empty();
+    }
+    double all = on(first()).median();
+    OptionalDouble without = comparison.withoutArrivals(day());
+    return without.isPresent() && without.getAsDouble() < ARRIVALS_TELL * all
+        ? Optional.of(
+            "Mites that may still come in from other colonies are in this, and washes so far do not"
+                + " tell of them; without them expect "
+                + about(without.getAsDouble())
+                + ".")
+        : Optional.empty();
+  }
+
   /** How likely the loss of the colony is after the {@link #day}, when there is more to say. */
   private Optional<String> later(PlanRun run) {
     Optional<SpringLow> low = run.springLow();
     if (low.isPresent()) {
       double lost = run.shareLost(low.get().day());
-      String words = Odds.seasons(lost);
-      return Optional.of("dead or too weak by " + Plain.day(low.get().day()) + " " + words);
+      return Optional.of(
+          "dead or too weak by "
+              + Plain.day(low.get().day())
+              + " "
+              + Odds.seasons(lost)
+              + " ("
+              + byYard(run.lossByYard(low.get().day()))
+              + ")");
     }
     if (!Survival.hasWinter(comparison.colony().model().climate())) {
       return Optional.empty();
@@ -125,6 +160,14 @@ public record Answer(Comparison comparison) {
     return said || lost <= WORTH_SAYING
         ? Optional.empty()
         : Optional.of("dead or too weak by " + Plain.day(until) + " " + Odds.seasons(lost));
+  }
+
+  /** The spread of the chance over yards and winters. */
+  private static String byYard(QuantileSummary losses) {
+    return "in nine of ten yards and winters a chance of "
+        + Digits.chance(losses.q05())
+        + " to "
+        + Digits.chance(losses.q95());
   }
 
   /**
@@ -208,7 +251,7 @@ public record Answer(Comparison comparison) {
 
   private static String about(double perHundred) {
     String level = Plain.level(perHundred);
-    return Character.isDigit(level.charAt(0)) ? "about " + level : level;
+    return Plain.toldApart(perHundred) ? "about " + level : level;
   }
 
   private String range(PlanRun run) {
@@ -256,15 +299,15 @@ public record Answer(Comparison comparison) {
           + c.thresholds().where()
           + ".";
     }
-    int[] days = first().daysToThreshold();
-    double already = PlanFigures.shareWithin(days, 0);
+    CrossingDays days = first().crossing();
+    double already = days.shareWithin(0);
     if (already > 0.5) {
       String words = Odds.words(already);
-      return words.startsWith("almost")
+      return Odds.nearlySure(already)
           ? "It is " + words + " over today's treatment threshold already."
           : "Chances are " + words + " that it is over today's treatment threshold already.";
     }
-    Optional<LocalDate> middle = PlanFigures.medianDay(days, c.now());
+    Optional<LocalDate> middle = days.medianDay();
     return middle.isPresent()
         ? "More likely than not it is over the treatment threshold by "
             + Plain.day(middle.get())
@@ -272,7 +315,7 @@ public record Answer(Comparison comparison) {
         : "It goes over the treatment threshold at some time before "
             + Plain.day(c.until())
             + " "
-            + Odds.seasons(PlanFigures.share(days))
+            + Odds.seasons(days.share())
             + ".";
   }
 

@@ -25,9 +25,14 @@ public final class Digits {
     if (value == 0) {
       return "0";
     }
-    BigDecimal rounded = new BigDecimal(value).round(TWO);
+    BigDecimal rounded = rounded(value);
     int decimals = Math.max(0, rounded.precision() < 2 ? rounded.scale() + 1 : rounded.scale());
     return String.format(Locale.ROOT, "%,." + decimals + "f", rounded);
+  }
+
+  /** A finite value with two significant digits. */
+  static BigDecimal rounded(double value) {
+    return new BigDecimal(value).round(TWO);
   }
 
   /**

@@ -40,6 +40,32 @@ public final class Odds {
 
   private Odds() {}
 
+  /** What kind of words a chance takes. */
+  private enum Kind {
+    NEVER,
+    SOMETIMES,
+    EVEN,
+    ALWAYS
+  }
+
+  private static Kind kind(double chance) {
+    if (!(chance >= 0 && chance <= 1)) {
+      throw new IllegalArgumentException("chance is " + chance + "; allowed is 0 to 1");
+    }
+    if (chance < NEVER) {
+      return Kind.NEVER;
+    }
+    if (chance > ALWAYS) {
+      return Kind.ALWAYS;
+    }
+    return nearest(chance).in() == 2 ? Kind.EVEN : Kind.SOMETIMES;
+  }
+
+  private static String counted(double chance) {
+    Words best = nearest(chance);
+    return "about " + best.of() + " in " + best.in();
+  }
+
   /**
    * {@return a chance in words: {@code almost never}, {@code about 1 in 4}, {@code about even},
    * {@code about 4 in 5}, {@code almost certainly}} The nearest rung by log odds is taken.
@@ -48,35 +74,38 @@ public final class Odds {
    * @throws IllegalArgumentException outside that range
    */
   public static String words(double chance) {
-    if (!(chance >= 0 && chance <= 1)) {
-      throw new IllegalArgumentException("chance is " + chance + "; allowed is 0 to 1");
-    }
-    if (chance < NEVER) {
-      return "almost never";
-    }
-    if (chance > ALWAYS) {
-      return "almost certainly";
-    }
-    Words best = nearest(chance);
-    return best.in() == 2 ? "about even" : "about " + best.of() + " in " + best.in();
+    return switch (kind(chance)) {
+      case NEVER -> "almost never";
+      case ALWAYS -> "almost certainly";
+      case EVEN -> "about even";
+      case SOMETIMES -> counted(chance);
+    };
+  }
+
+  /**
+   * {@return whether a chance is so near to none or all that its words stand for an adverb and not
+   * for odds: {@code almost never}, {@code almost certainly}}
+   *
+   * @param chance 0 to 1
+   * @throws IllegalArgumentException outside that range
+   */
+  public static boolean nearlySure(double chance) {
+    return kind(chance) == Kind.NEVER || kind(chance) == Kind.ALWAYS;
   }
 
   /**
    * {@return the same about seasons: {@code in about 1 in 4 seasons like yours}}
    *
    * @param chance 0 to 1
+   * @throws IllegalArgumentException outside that range
    */
   public static String seasons(double chance) {
-    String words = words(chance);
-    if (words.equals("about even")) {
-      return "in about half of the seasons like yours";
-    }
-    if (words.startsWith("almost")) {
-      return words.equals("almost never")
-          ? "in hardly any season like yours"
-          : "in nearly every season like yours";
-    }
-    return "in " + words + " seasons like yours";
+    return switch (kind(chance)) {
+      case NEVER -> "in hardly any season like yours";
+      case ALWAYS -> "in nearly every season like yours";
+      case EVEN -> "in about half of the seasons like yours";
+      case SOMETIMES -> "in " + counted(chance) + " seasons like yours";
+    };
   }
 
   private static Words nearest(double chance) {

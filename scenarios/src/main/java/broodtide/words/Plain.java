@@ -17,7 +17,7 @@ public final class Plain {
   private static final double LEAST = 0.01;
 
   /** One mite per bee; what lies above it is not told apart. */
-  private static final int FULL = 100;
+  private static final int ONE_A_BEE = 100;
 
   private Plain() {}
 
@@ -55,10 +55,15 @@ public final class Plain {
    * @param perHundred mites per 100 bees, 0 or more
    */
   public static String level(double perHundred) {
-    if (perHundred > 0 && perHundred < LEAST) {
-      return "under " + LEAST;
+    if (toldApart(perHundred)) {
+      return Digits.two(perHundred);
     }
-    return perHundred >= FULL ? "over " + FULL : Digits.two(perHundred);
+    return perHundred < LEAST ? "under " + LEAST : "over " + ONE_A_BEE;
+  }
+
+  /** Whether an infestation is written as a figure and not as under or over one. */
+  static boolean toldApart(double perHundred) {
+    return !(perHundred > 0 && perHundred < LEAST) && !(perHundred >= ONE_A_BEE);
   }
 
   /**
@@ -80,6 +85,6 @@ public final class Plain {
    * @param perHundred mites per 100 adult bees
    */
   public static String threshold(double perHundred) {
-    return Digits.plain(Double.parseDouble(Digits.two(perHundred)));
+    return Digits.plain(Digits.rounded(perHundred).doubleValue());
   }
 }

@@ -110,17 +110,6 @@ class ComparisonTest {
             r -> assertThat(r.reason()).contains("2026-07-07", "before the day of decision"));
   }
 
-  /** Days over the threshold, by hand: five members of six pass it. */
-  @Test
-  void daysOverTheThreshold() {
-    int[] days = {4, 9, -1, 0, 30, 12};
-    LocalDate now = Invented.NOW;
-    assertThat(PlanFigures.dayFor(days, now, 0.05)).contains(now);
-    assertThat(PlanFigures.dayFor(days, now, 0.5)).contains(now.plusDays(9));
-    assertThat(PlanFigures.dayFor(days, now, 5 / 6.0)).contains(now.plusDays(30));
-    assertThat(PlanFigures.dayFor(days, now, 0.95)).isEmpty();
-  }
-
   /** Against waiting: mean, ties and signs, by hand. */
   @Test
   void differences() {

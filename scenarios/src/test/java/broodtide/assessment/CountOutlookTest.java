@@ -15,21 +15,22 @@ import org.junit.jupiter.api.Test;
 class CountOutlookTest {
   private static final Climate TEMPERATE = Catalog.climate("temperate");
 
-  private static Optional<CountOutlook> of(LocalDate day, int mites) {
+  private static Optional<CountOutlook.Ahead> of(LocalDate day, int mites) {
     try (Workers workers = new Workers(2)) {
       return CountOutlook.of(
-          Wash.of(day, "A", mites, 300),
-          TEMPERATE,
-          ThresholdLibrary.shipped("kulhanek-2021"),
-          workers);
+              Wash.of(day, "A", mites, 300),
+              TEMPERATE,
+              ThresholdLibrary.shipped("kulhanek-2021"),
+              workers)
+          .ahead();
     }
   }
 
   @Test
   void moreMitesInJulyAreMoreInAutumn() {
     LocalDate july = LocalDate.of(2026, 7, 15);
-    CountOutlook few = of(july, 1).orElseThrow();
-    CountOutlook many = of(july, 9).orElseThrow();
+    CountOutlook.Ahead few = of(july, 1).orElseThrow();
+    CountOutlook.Ahead many = of(july, 9).orElseThrow();
     assertThat(few.day()).isEqualTo(LocalDate.of(2026, 10, 5));
     assertThat(many.infestation().median()).isGreaterThan(2 * few.infestation().median());
     assertThat(few.infestation().q05()).isLessThan(few.infestation().median());

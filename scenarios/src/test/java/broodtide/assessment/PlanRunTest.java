@@ -19,7 +19,6 @@ import broodtide.fit.Priors;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What is read from the colonies of one plan. */
@@ -73,6 +72,17 @@ class PlanRunTest {
     assertThat(shorter.losses()).containsExactly(shorter.lost(autumn));
   }
 
+  /** A few mites more or less matter less than the yard: the mean over yards is the loss itself. */
+  @Test
+  void lossByYardLiesAroundTheLoss() {
+    PlanRun run = run(Plan.waiting("wait"), LocalDate.of(2002, 5, 1));
+    LocalDate low = run.springLow().orElseThrow().day();
+    QuantileSummary losses = run.lossByYard(low);
+    assertThat(losses.q05()).isBetween(0.0, run.shareLost(low) - 0.05);
+    assertThat(losses.q95()).isBetween(run.shareLost(low) + 0.05, 1.0);
+    assertThat(run.lossByYard(MAY).q95()).isLessThan(1e-9);
+  }
+
   @Test
   void nothingIsReadBeyondTheLastDay() {
     PlanRun run = run(Plan.waiting("wait"), LocalDate.of(2001, 8, 1));
@@ -80,7 +90,8 @@ class PlanRunTest {
     assertThat(run.peakDay()).isEqualTo(LocalDate.of(2001, 8, 1));
     assertThat(run.peaks().median()).isCloseTo(QuantileSummary.of(last).median(), within(1e-3));
     assertThat(PlanDay.all(run)).last().extracting(PlanDay::date).isEqualTo(run.colony().until());
-    assertThat(IntStream.of(run.daysToThreshold())).allMatch(day -> day <= 92);
+    assertThat(run.crossing().dayFor(run.crossing().share()).orElseThrow())
+        .isBeforeOrEqualTo(run.colony().until());
   }
 
   private static PlanRun run(Plan plan, LocalDate until) {

@@ -135,10 +135,6 @@ class PlansSideBySideTest {
 
   @Test
   void figuresOfOutcomes() {
-    assertThat(PlanFigures.share(new int[] {-1, 0, 5, -1})).isEqualTo(0.5);
-    assertThat(PlanFigures.shareWithin(new int[] {-1, 0, 5, 9}, 5)).isEqualTo(0.5);
-    assertThat(PlanFigures.medianDay(new int[] {3, -1, 7}, NOW)).contains(NOW.plusDays(7));
-    assertThat(PlanFigures.medianDay(new int[] {3, -1, -1}, NOW)).isEmpty();
     assertThat(Comparison.chanceSmaller(new double[] {1, 2, 3, 4}, new double[] {2, 2, 2, 2}))
         .isCloseTo(0.375, within(1e-12));
     QuantileSummary s = QuantileSummary.of(new double[] {4, 1, 3, 2, 5});

@@ -65,7 +65,22 @@ class SciencePageTest {
 
   @Test
   void winter() {
-    part("checks of winter", TimeOfTreatmentTest.checks(), WinterLossesTest.checks());
+    part(
+        "checks of winter",
+        TimeOfTreatmentTest.checks(),
+        WinterLossesTest.checks(),
+        SurvivalInGeorgiaTest.checks(),
+        LateLossesTest.checks());
+  }
+
+  @Test
+  void lateSeasonSideBySide() {
+    new WrittenPart(PAGE, "late season side by side").holds(LateSeasonTable.text());
+  }
+
+  @Test
+  void treatmentMonths() {
+    new WrittenPart(PAGE, "month of treatment").holds(TreatmentMonthTable.text());
   }
 
   @Test

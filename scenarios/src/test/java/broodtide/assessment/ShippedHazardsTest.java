@@ -56,7 +56,9 @@ class ShippedHazardsTest {
                     .isCloseTo(pooled.share(), within(0.0005)));
   }
 
-  /** A standard deviation below the middle the hazards show the share that the trials have there. */
+  /**
+   * A standard deviation below the middle the hazards show the share that the trials have there.
+   */
   @ParameterizedTest
   @MethodSource("miticides")
   void hazardsSpreadAsTheTrialsDo(String name) {

@@ -33,13 +33,20 @@ class WinteringTest {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double few = 0;
     double spared = 0;
+    double fewByLuck = 0;
+    double sparedByLuck = 0;
+    LocalDate june = LocalDate.of(2026, 6, 1);
     for (double u = -9; u <= 9; u += 0.01) {
       double weight = 0.01 * normal.density(u);
       few += weight * normal.cumulativeProbability((Math.log(3000.0 / 1800) - 0.8 * u) / 0.4);
       spared += weight / (1 + Math.exp(Math.log(0.1 / 0.9) + 1.2 * u));
+      fewByLuck += weight * TEMPERATE.enough(3000, u);
+      sparedByLuck += weight * TEMPERATE.spared(WASH, june, u);
     }
     assertThat(TEMPERATE.enough(3000)).isCloseTo(few, within(1e-6));
-    assertThat(TEMPERATE.spared(WASH, LocalDate.of(2026, 6, 1))).isCloseTo(spared, within(1e-6));
+    assertThat(TEMPERATE.spared(WASH, june)).isCloseTo(spared, within(1e-6));
+    assertThat(fewByLuck).isCloseTo(few, within(1e-6));
+    assertThat(sparedByLuck).isCloseTo(spared, within(1e-6));
   }
 
   @Test

@@ -110,4 +110,20 @@ class YearStagesTest {
     assertThat(new YearStages(Catalog.climate("subtropical")).broodless(LocalDate.of(2026, 10, 1)))
         .isEmpty();
   }
+
+  /** Where no winter kills colonies, a look ahead ends with October, in the south with April. */
+  @Test
+  void whereNothingKillsInAutumnTheLookAheadEndsBefore() {
+    LocalDate december = LocalDate.of(2026, 12, 20);
+    LocalDate july = LocalDate.of(2026, 7, 1);
+    YearStages subtropical = new YearStages(Catalog.climate("subtropical"));
+    assertThat(subtropical.believedUntil(july, december)).isEqualTo(LocalDate.of(2026, 10, 31));
+    assertThat(subtropical.believedUntil(july, july.plusDays(9))).isEqualTo(july.plusDays(9));
+    assertThat(subtropical.believedUntil(LocalDate.of(2026, 11, 9), december)).isEqualTo(december);
+    YearStages south = new YearStages(Catalog.climate("subtropical").inSouth());
+    assertThat(south.believedUntil(july, LocalDate.of(2027, 6, 1)))
+        .isEqualTo(LocalDate.of(2027, 4, 30));
+    assertThat(new YearStages(Catalog.climate("boreal")).believedUntil(july, december))
+        .isEqualTo(december);
+  }
 }

@@ -16,7 +16,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.OutOfRange;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -166,7 +166,7 @@ class RuleTrialTest {
   }
 
   private static String json(RuleTrial trial) {
-    DecisionFile file = new DecisionFile("rules", "test", 1, 256, List.of());
+    ResultsFile file = new ResultsFile("rules", "test", 1, 256, List.of());
     file.add(trial);
     return file.text();
   }

@@ -16,7 +16,7 @@ import broodtide.control.QueenCaging;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
-import broodtide.results.DecisionFile;
+import broodtide.results.ResultsFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +44,7 @@ class WindowSearchTest {
   }
 
   private static String json(Windows windows) {
-    DecisionFile file = new DecisionFile("windows", "test", 1, 128, List.of());
+    ResultsFile file = new ResultsFile("windows", "test", 1, 128, List.of());
     file.add(windows);
     return file.text();
   }

@@ -1,0 +1,94 @@
+package broodtide.fit;
+
+import broodtide.control.Miticide;
+import broodtide.engine.EnsembleRun;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
+import broodtide.engine.SimulatedColony;
+import broodtide.engine.StandardColony;
+import broodtide.engine.Workers;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Which unknown would matter if there were no washes: its total index under what is believed
+ * beforehand, where unknowns do not depend on each other.
+ *
+ * @param unknown the unknown
+ * @param course number of the miticide course that it belongs to from 0 in the order of the plan,
+ *     or -1 when it is the colony's
+ * @param index its total index
+ */
+public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
+  /** Draws; each is played once, and once more for each unknown. Choice. */
+  public static final int DRAWS = 128;
+
+  /**
+   * {@return the total index of every unknown, in the order of {@link Unknown}}
+   *
+   * @param season what is played
+   * @param priors what is believed
+   * @param day the day on which the infestation is looked at
+   * @param answer what is made of it, for instance its logarithm
+   * @param seed seed of the random numbers
+   * @param workers threads; their number does not change the result
+   */
+  public static List<PriorSensitivity> of(
+      Scenario season,
+      Priors priors,
+      LocalDate day,
+      DoubleUnaryOperator answer,
+      long seed,
+      Workers workers) {
+    List<Miticide> courses = SeasonPosterior.courses(season);
+    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
+    TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
+    double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
+    double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
+    StandardColony start = StandardColony.on(season.model(), season.start());
+    // One after the other, so that no more than one is held beside the first.
+    Answers play =
+        z -> {
+          List<SimulatedColony> colonies =
+              Arrays.stream(z).map(row -> part.fitted(priors.draw(row, courses).colony())).toList();
+          Set<Quantity> kept = Set.of(Quantity.INFESTATION);
+          EnsembleRun run =
+              EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE);
+          return Arrays.stream(run.values(Quantity.INFESTATION, day)).map(answer).toArray();
+        };
+    double[] base = play.of(first);
+    List<PriorSensitivity> out = new ArrayList<>();
+    for (int d = 0; d < places.size(); d++) {
+      double[][] mixed = new double[DRAWS][];
+      for (int i = 0; i < DRAWS; i++) {
+        mixed[i] = first[i].clone();
+        mixed[i][d] = second[i][d];
+      }
+      ParticleLayout.Place place = places.get(d);
+      TotalIndex index = TotalIndex.of(base, play.of(mixed));
+      out.add(new PriorSensitivity(place.unknown(), place.course(), index));
+    }
+    return out;
+  }
+
+  @FunctionalInterface
+  private interface Answers {
+    double[] of(double[][] z);
+  }
+
+  private static double[][] draws(SplittableRandom random, int unknowns) {
+    double[][] out = new double[DRAWS][unknowns];
+    for (double[] z : out) {
+      for (int d = 0; d < unknowns; d++) {
+        z[d] = random.nextGaussian();
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,54 @@
+package broodtide.results;
+
+import static broodtide.results.JsonFigures.six;
+
+import broodtide.assessment.CountOutlook;
+import broodtide.assessment.CountReading;
+import broodtide.wash.Interval;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** What one count says, as JSON. */
+final class CountJson {
+  private static final double LEVEL = 0.9;
+
+  private CountJson() {}
+
+  /** Fills a node. */
+  static void write(ObjectNode node, CountReading r, CountPrecision precision) {
+    node.put("date", r.wash().date().toString());
+    node.put("mites", r.wash().mites());
+    node.put("bees", six(r.wash().beesOrAssumed()));
+    node.put("beesAssumed", r.wash().beesAssumed());
+    node.put("perHundred", six(r.wash().perHundred()));
+    interval(node.putObject("exact90"), r.exact());
+    interval(node.putObject("inColony90"), r.inColony().interval(LEVEL));
+    node.put("inColonyMedian", six(r.inColony().median()));
+    node.put("stage", r.stage().id());
+    if (r.threshold().isPresent()) {
+      node.put("threshold", six(r.threshold().getAsDouble()));
+      node.put("chanceAboveThreshold", six(r.chanceAbove()));
+    } else {
+      node.putNull("threshold");
+      node.putNull("chanceAboveThreshold");
+    }
+    node.put("adultsTaken", six(r.adults()));
+    node.put("mitesInAllMedian", six(r.mitesInAll().median()));
+    interval(node.putObject("mitesInAll90"), r.mitesInAll().interval(LEVEL));
+    node.put("rightToWithin", six(precision.rightToWithin()));
+    node.put("beesForAQuarter", precision.beesForAQuarter());
+    precision.hivesToWash().ifPresent(hives -> node.put("hivesToWash", hives));
+  }
+
+  /** Fills a node with where such a colony would stand if it were left alone. */
+  static void ahead(ObjectNode node, CountOutlook.Ahead o) {
+    node.put("day", o.day().toString());
+    node.put("q05", six(o.infestation().q05()));
+    node.put("median", six(o.infestation().median()));
+    node.put("q95", six(o.infestation().q95()));
+  }
+
+  private static void interval(ObjectNode node, Interval i) {
+    node.put("low", six(i.low()));
+    node.put("high", six(i.high()));
+  }
+}

@@ -1,0 +1,162 @@
+package broodtide.results;
+
+import static broodtide.results.JsonFigures.band;
+import static broodtide.results.JsonFigures.difference;
+import static broodtide.results.JsonFigures.six;
+
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.CrossingDays;
+import broodtide.assessment.Outcome;
+import broodtide.assessment.PlanDay;
+import broodtide.assessment.PlanRun;
+import broodtide.assessment.QuantileSummary;
+import broodtide.assessment.Sensitivity;
+import broodtide.control.Control;
+import broodtide.engine.Quantity;
+import broodtide.fit.ExpectedWashes;
+import broodtide.fit.UnknownSummary;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Plans side by side as JSON, with what the washes say of their colony. */
+final class PlansJson {
+  private PlansJson() {}
+
+  /** Fills a colony. */
+  static void write(ObjectNode node, ColonyResult result) {
+    Comparison comparison = result.comparison();
+    washes(node.putArray("washes"), result.checks());
+    unknowns(node.putArray("unknowns"), result.sensitivity());
+    ObjectNode quality = node.putObject("sample");
+    quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
+    quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
+    quality.put("steps", comparison.posterior().sample().steps());
+    ArrayNode plans = node.putArray("plans");
+    for (PlanRun run : comparison.runs()) {
+      plan(plans.addObject(), run, comparison, result.days(run));
+    }
+    result.windows().ifPresent(w -> WindowsJson.write(node.putObject("windows"), w));
+    ArrayNode refused = node.putArray("refusedPlans");
+    for (Comparison.Refused r : comparison.refused()) {
+      refused.addObject().put("plan", r.plan()).put("reason", r.reason());
+    }
+  }
+
+  private static void washes(ArrayNode into, List<ExpectedWashes.Check> checks) {
+    for (ExpectedWashes.Check check : checks) {
+      ObjectNode w = into.addObject();
+      w.put("date", check.wash().date().toString());
+      w.put("mites", check.wash().mites());
+      w.put("bees", six(check.wash().beesOrAssumed()));
+      w.put("beesAssumed", check.wash().beesAssumed());
+      w.put("method", check.wash().method().id());
+      w.put("frame", check.wash().frame().id());
+      w.put("note", check.wash().note());
+      w.put("placeInForecast", six(check.place()));
+    }
+  }
+
+  private static void unknowns(ArrayNode into, List<Sensitivity> unknowns) {
+    for (Sensitivity matters : unknowns) {
+      UnknownSummary s = matters.unknown();
+      ObjectNode u = into.addObject();
+      u.put("id", s.unknown().id());
+      if (s.course() >= 0) {
+        u.put("course", s.course());
+      }
+      u.put("unit", s.unknown().unit().word());
+      u.put("what", s.prior().meaning());
+      u.put("priorMedian", six(s.prior().median()));
+      u.put("median", six(s.median()));
+      u.put("q05", six(s.low()));
+      u.put("q95", six(s.high()));
+      u.put("shrinkage", six(s.shrinkage()));
+      ObjectNode index = u.putObject("firstOrderIndex");
+      index.put("share", six(matters.index().share()));
+      index.put("low", six(matters.index().range().low()));
+      index.put("high", six(matters.index().range().high()));
+      index.put("tellsFromZero", matters.index().tells());
+      ObjectNode total = u.putObject("totalIndexBeforehand");
+      total.put("share", six(matters.beforehand().share()));
+      total.put("low", six(matters.beforehand().range().low()));
+      total.put("high", six(matters.beforehand().range().high()));
+      total.put("tellsFromZero", matters.beforehand().tells());
+    }
+  }
+
+  private static void plan(
+      ObjectNode node, PlanRun run, Comparison comparison, List<PlanDay> days) {
+    ColonyCase c = run.colony();
+    node.put("plan", run.plan().name());
+    ArrayNode controls = node.putArray("controls");
+    for (Control control : run.plan().controls()) {
+      controls
+          .addObject()
+          .put("name", control.name())
+          .put("from", control.from().toString())
+          .put("to", control.to().toString());
+    }
+    ArrayNode objections = node.putArray("objections");
+    run.objections().forEach(objections::add);
+    LocalDate raised = c.raised();
+    ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
+    band(then.putObject("infestation"), run.on(Quantity.INFESTATION, raised));
+    band(then.putObject("mites"), run.mitesWhenRaised());
+    band(node.putObject("infestationAtEnd"), run.on(Quantity.INFESTATION, c.until()));
+    band(node.putObject("peakInfestation"), run.peaks());
+    node.put("peakDay", run.peakDay().toString());
+    CrossingDays crossing = run.crossing();
+    node.put("chanceDiedOut", six(run.shareLost(c.until())));
+    node.put("chanceOverThreshold", c.hasThreshold() ? six(crossing.share()) : null);
+    crossing.medianDay().ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
+    dayOverThreshold(node.putObject("dayOverThreshold"), crossing);
+    run.springLow()
+        .ifPresent(
+            low -> {
+              ObjectNode winter = node.putObject("winter");
+              winter.put("springLow", low.day().toString());
+              band(winter.putObject("chanceLost"), QuantileSummary.of(run.winterLosses(low)));
+              winter.put("meanChanceLost", six(run.shareLost(low.day())));
+              band(winter.putObject("chanceLostByYard"), run.lossByYard(low.day()));
+              band(winter.putObject("soundWinterBees"), run.on(Quantity.WINTER_BEES, low.day()));
+            });
+    difference(
+        node.putObject("infestationAgainstWait"),
+        comparison.against(run, Outcome.INFESTATION),
+        "chanceBetter");
+    double[] infested = run.winterBroodInfested();
+    if (!Double.isNaN(infested[0])) {
+      band(node.putObject("winterBroodInfested"), QuantileSummary.of(infested));
+      double[] reference = comparison.runs().get(0).winterBroodInfested();
+      band(
+          node.putObject("winterBroodInfestedAgainstFirst"),
+          QuantileSummary.of(Comparison.differences(infested, reference)));
+      node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
+      difference(
+          node.putObject("winterBroodAgainstWait"),
+          comparison.against(run, Outcome.WINTER_BROOD),
+          "chanceBetter");
+    }
+    node.put("treatments", run.treatments());
+    node.put("daysTreatedWithSupers", run.daysTreatedWithSupers());
+    ArrayNode series = node.putArray("series");
+    for (PlanDay day : days) {
+      ObjectNode row = series.addObject();
+      row.put("date", day.date().toString());
+      band(row.putObject("infestation"), day.infestation());
+      row.put("adults", six(day.adults()));
+    }
+  }
+
+  /** Days by which shares of all colonies have passed the threshold; null where they never do. */
+  private static void dayOverThreshold(ObjectNode node, CrossingDays crossing) {
+    double[] shares = {0.05, 0.25, 0.5, 0.75, 0.95};
+    String[] names = {"q05", "q25", "median", "q75", "q95"};
+    for (int i = 0; i < shares.length; i++) {
+      node.put(names[i], crossing.dayFor(shares[i]).map(LocalDate::toString).orElse(null));
+    }
+  }
+}
