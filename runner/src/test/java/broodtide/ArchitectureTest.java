@@ -47,6 +47,7 @@ class ArchitectureTest {
   private static final JavaClasses ALL =
       new ClassFileImporter()
           .withImportOption(new ImportOption.DoNotIncludeTests())
+          .withImportOption(location -> !location.contains("-tests.jar"))
           .importPackages("broodtide");
 
   @Test
