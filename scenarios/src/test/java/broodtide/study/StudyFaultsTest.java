@@ -62,7 +62,7 @@ class StudyFaultsTest {
         "\"wait\" | \"cage\" | $.plans[1].name: \"cage\" cannot be used; the plan on line 8 has",
         "queen-caging | queen-cage | line 10, column 16, $.plans[1].controls[0].kind:"
             + " \"queen-cage\" cannot be used; \"kind\" is one of miticide, drone-comb,"
-            + " queen-caging, split, requeening; did you mean \"queen-caging\"?",
+            + " queen-caging, trapping-comb, split, requeening; did you mean \"queen-caging\"?",
         "\"kind\": \"queen-caging\", | | $.plans[1].controls[0]: a control needs \"use\" with a"
             + " name of the library, or \"kind\" with one of miticide,",
         "2027-12-31 | 2027-06-30 | $.plans[1].controls[0].from: \"2027-07-01\" cannot be used;"
