@@ -8,7 +8,7 @@ import java.util.Optional;
  * days; engines, plans and commands ask it and never look for its class. Immutable.
  */
 public sealed interface Control
-    permits DroneCombRemoval, MiticideCourse, QueenCaging, Split, Requeening {
+    permits DroneCombRemoval, MiticideCourse, QueenCaging, TrappingComb, Split, Requeening {
   /** {@return what people call it, for messages and charts} */
   String name();
 

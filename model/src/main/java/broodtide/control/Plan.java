@@ -80,7 +80,7 @@ public record Plan(String name, List<Control> controls) {
   public boolean broodBreakOn(LocalDate day) {
     return controls.stream()
         .anyMatch(
-            c -> c.daysWithoutLaying() > 0 && !day.isBefore(c.from()) && !day.isAfter(c.to()));
+            c -> !day.isBefore(c.from()) && day.isBefore(c.from().plusDays(c.daysWithoutLaying())));
   }
 
   /** {@return the courses of miticides among the controls, in their order} */

@@ -53,6 +53,22 @@ class ControlsTest {
   }
 
   @Test
+  void aTrappingCombIsABroodBreakUntilItsFirstEgg() {
+    TrappingComb trap = new TrappingComb("trap", DAY, 24, 12, 1);
+    assertThat(trap.given()).isEqualTo(DAY.plusDays(24));
+    assertThat(trap.to()).isEqualTo(DAY.plusDays(36));
+    assertThat(trap.broodless()).contains(DAY.plusDays(36));
+    Plan plan = new Plan("p", List.of(trap));
+    assertThat(plan.broodBreakOn(DAY.plusDays(23))).isTrue();
+    assertThat(plan.broodBreakOn(DAY.plusDays(24))).isFalse();
+    refused("cagedDays", () -> new TrappingComb("trap", DAY, 14, 12, 1));
+    refused("trappingDays", () -> new TrappingComb("trap", DAY, 24, 21, 1));
+    Split during = new Split("split", DAY.plusDays(30), 0.5, 0.5, 0);
+    assertThatThrownBy(() -> new Plan("p", List.of(during, trap)))
+        .hasMessageContaining("the queen is caged by \"trap\"");
+  }
+
+  @Test
   void newStockTakesOverAsBeesAreReplaced() {
     Requeening queen = new Requeening("queen", DAY, new StockTraits(0.5, 1), 10);
     assertThat(queen.takenOver(DAY.plusDays(31))).isZero();

@@ -10,6 +10,7 @@ import broodtide.control.Plan;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.control.TrappingComb;
 import broodtide.control.WarmthResponse;
 import broodtide.measure.Measure;
 import broodtide.measure.Measures;
@@ -140,7 +141,8 @@ final class DrawnSeason {
         new MiticideCourse("one", miticide(6, 0.5), day(20, 30), 3, 9),
         new MiticideCourse("two", miticide(4, 0), day(46, 50), 1, 30),
         new MiticideCourse("beyond the end", miticide(20, 0.2), day(140, 148), 2, 21),
-        new Requeening("queen", day(70, 75), stock(), 6));
+        new Requeening("queen", day(70, 75), stock(), 6),
+        new TrappingComb("trap", day(85, 90), 20, 12, in(0.2, 1)));
   }
 
   private LocalDate day(int from, int to) {

@@ -6,6 +6,7 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.control.TrappingComb;
 import broodtide.control.WarmthResponse;
 import broodtide.season.Climate;
 import java.time.LocalDate;
@@ -56,6 +57,10 @@ final class PlainCalendar {
         }
       } else if (control instanceof QueenCaging c) {
         eggs = date.isBefore(c.from()) || date.isAfter(c.to()) ? eggs : 0;
+      } else if (control instanceof TrappingComb c) {
+        eggs = queenless(c.from(), c.cagedDays(), date) ? 0 : eggs;
+        LocalDate out = c.from().plusDays((long) c.cagedDays() + c.trappingDays());
+        broodStaying *= date.equals(out) ? 1 - c.taken() : 1;
       } else if (control instanceof Split c) {
         beesStaying *= date.equals(c.from()) ? 1 - c.beesLeaving() : 1;
         broodStaying *= date.equals(c.from()) ? 1 - c.broodLeaving() : 1;

@@ -233,6 +233,12 @@ final class CaseReader {
     if (options.decideOn != null) {
       notes.add(decided(c.now(), "as --decide-on says."));
     }
+    if (!study.resistant().isEmpty()) {
+      notes.add(
+          "Taken to act as where mites resist: "
+              + String.join(", ", study.resistant())
+              + ", as the study says.");
+    }
     return new Cases(resisting(List.of(c)), Optional.of(study), notes);
   }
 

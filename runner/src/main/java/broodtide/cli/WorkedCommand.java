@@ -9,6 +9,7 @@ import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.CountedEfficacy.Count;
 import broodtide.decision.MemoryNeed;
+import broodtide.decision.ResistanceCheck;
 import broodtide.decision.Shortfall;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Workers;
@@ -183,6 +184,9 @@ final class WorkedCommand implements Callable<Integer> {
     if (check.verdict() == TreatmentCheck.Verdict.FELL_SHORT) {
       out.say("To check, in this order:");
       Shortfall.reasons(check, template).forEach(r -> out.say("- " + r + "."));
+      if (!colony.resistant.contains(template.substance().orElse(""))) {
+        ResistanceCheck.of(check, template).map(TreatmentWords::resistance).ifPresent(out::say);
+      }
     }
     return check;
   }

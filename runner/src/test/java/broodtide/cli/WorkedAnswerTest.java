@@ -30,6 +30,10 @@ class WorkedAnswerTest {
   @TempDir private Path folder;
 
   private String worked(int before, int after) throws IOException {
+    return worked(before, after, "formic-strips");
+  }
+
+  private String worked(int before, int after, String control) throws IOException {
     Path washes = folder.resolve("washes.csv");
     Files.writeString(
         washes,
@@ -44,7 +48,7 @@ class WorkedAnswerTest {
             washes.toString(),
             "--climate=temperate",
             "--treated=2026-08-10",
-            "--with=formic-strips",
+            "--with=" + control,
             "--colonies=1024",
             "--quiet",
             "--out=" + folder.resolve("out"));
@@ -110,5 +114,20 @@ class WorkedAnswerTest {
     assertThat(treatment().path("verdict").asText()).isEqualTo("WORKED");
     worked(20, 120);
     assertThat(treatment().path("verdict").asText()).isEqualTo("FELL_SHORT");
+  }
+
+  /** What was counted leads to the option that plans with it; acids that mites stand are none. */
+  @Test
+  void aSubstanceThatDidBadlyIsNamedWithTheOptionThatReckonsWithIt() throws IOException {
+    assertThat(worked(20, 120, "pyrethroid-strips"))
+        .contains("Fell short:", "the chance of them is", "give --resistant pyrethroid");
+    assertThat(worked(27, 0, "pyrethroid-strips")).doesNotContain("--resistant");
+    assertThat(worked(20, 120)).contains("Fell short:").doesNotContain("--resistant");
+  }
+
+  @Test
+  void theNaturalFallOfTrialsIsSaid() throws IOException {
+    assertThat(worked(27, 2)).contains("3 to 23 % in untreated groups of trials");
+    assertThat(worked(1, 0)).contains("3 to 23 % in untreated groups of trials");
   }
 }

@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.ResistantMites;
 import broodtide.engine.StandardColony;
 import broodtide.fit.Prior;
 import broodtide.fit.Priors;
@@ -16,8 +17,8 @@ public final class StudyPriors {
   private StudyPriors() {}
 
   /**
-   * {@return the usual priors, moved to the infestation, bees, strength and stock that a study
-   * gives}
+   * {@return the usual priors, moved to the infestation, bees, strength, stock and resistance that
+   * a study gives}
    *
    * @param study the study; what it leaves open keeps its usual prior
    */
@@ -38,10 +39,12 @@ public final class StudyPriors {
     Prior reproduction = usual.of(Unknown.REPRODUCTION_FACTOR);
     Prior laying = usual.of(Unknown.LAYING_FACTOR);
     double vigour = Math.max(0.01, study.colony().stock().vigour());
-    return usual
-        .with(Unknown.INFESTATION, infestation)
-        .with(Unknown.REPRODUCTION_FACTOR, reproduction.with(vigour, reproduction.logSd()))
-        .with(Unknown.LAYING_FACTOR, laying.with(study.colony().strength(), laying.logSd()))
-        .with(Unknown.START_SIZE, size);
+    Priors moved =
+        usual
+            .with(Unknown.INFESTATION, infestation)
+            .with(Unknown.REPRODUCTION_FACTOR, reproduction.with(vigour, reproduction.logSd()))
+            .with(Unknown.LAYING_FACTOR, laying.with(study.colony().strength(), laying.logSd()))
+            .with(Unknown.START_SIZE, size);
+    return ResistantMites.believed("\"resistant\" of the study", study.resistant(), moved);
   }
 }

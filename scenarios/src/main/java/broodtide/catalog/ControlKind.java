@@ -29,6 +29,7 @@ public abstract class ControlKind<C extends Control> {
           new MiticideKind(),
           new DroneCombKind(),
           new QueenCagingKind(),
+          new TrappingCombKind(),
           new SplitKind(),
           new RequeeningKind());
 

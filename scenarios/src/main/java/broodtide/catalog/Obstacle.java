@@ -20,7 +20,9 @@ public record Obstacle(Kind kind, String words) {
     /** There is capped brood, and the control is known to work without brood alone. */
     BROOD('B', "brood in the hive"),
     /** No drones are reared. */
-    NO_DRONES('D', "no drones reared");
+    NO_DRONES('D', "no drones reared"),
+    /** No eggs are laid. */
+    NO_EGGS('E', "no eggs laid");
 
     private final char code;
     private final String reason;

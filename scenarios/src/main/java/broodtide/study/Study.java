@@ -15,6 +15,7 @@ import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.mite.StockTraits;
 import broodtide.season.Climate;
+import broodtide.season.DailyHighs;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.List;
@@ -41,6 +42,8 @@ import java.util.stream.Stream;
  * @param thresholds treatment thresholds that washes are held against
  * @param bees rates of the bees that differ from the defaults
  * @param mites rates of the mites that differ from the defaults
+ * @param highs daily highs of the place in place of the climate's, by its own calendar
+ * @param resistant active substances that did badly at the place
  */
 public record Study(
     String title,
@@ -56,7 +59,9 @@ public record Study(
     List<Plan> plans,
     Referred<ThresholdSet> thresholds,
     Map<String, Double> bees,
-    Map<String, Double> mites) {
+    Map<String, Double> mites,
+    DailyHighs highs,
+    List<String> resistant) {
   /** Copies the lists and the maps. */
   public Study {
     immigration = List.copyOf(immigration);
@@ -64,6 +69,7 @@ public record Study(
     plans = List.copyOf(plans);
     bees = Map.copyOf(bees);
     mites = Map.copyOf(mites);
+    resistant = List.copyOf(resistant);
   }
 
   /** {@return the rates of the colony and its mites} */
@@ -76,7 +82,7 @@ public record Study(
       arrivals = new Immigration(immigration);
     }
     return new ColonyModel(
-        southern ? climate.inSouth() : climate,
+        (southern ? climate.inSouth() : climate).with(highs),
         BeeRates.with(bees),
         MiteRates.with(mites),
         new StockTraits(colony.stock().hygiene(), 1),

@@ -40,6 +40,7 @@ final class StudyChecks {
       checks.fault(in.at(StudyForm.IMMIGRATION), "stands beside surroundings; keep one of the two");
     }
     checks.names();
+    checks.highs();
     List<Placed<Control>> given = in.find(StudyForm.GIVEN).orElse(List.of());
     if (spanned) {
       given.forEach(checks::insideSpan);
@@ -97,6 +98,17 @@ final class StudyChecks {
       Integer earlier = lines.putIfAbsent(plan.value().name(), at.spot().line());
       if (earlier != null) {
         fault(at, "the plan on line " + earlier + " has this name; give another");
+      }
+    }
+  }
+
+  private void highs() {
+    Map<LocalDate, Integer> lines = new HashMap<>();
+    for (Placed<StudyForm.High> day : in.find(StudyForm.HIGHS).orElse(List.of())) {
+      Node at = day.at(StudyForm.HIGH_DATE.name());
+      Integer earlier = lines.putIfAbsent(day.value().date(), at.spot().line());
+      if (earlier != null) {
+        fault(at, "the day has a high on line " + earlier + " already; remove one");
       }
     }
   }

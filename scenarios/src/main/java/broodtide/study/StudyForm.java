@@ -3,6 +3,7 @@ package broodtide.study;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ClimateForm;
 import broodtide.catalog.Referred;
+import broodtide.catalog.ResistantMites;
 import broodtide.catalog.Surroundings;
 import broodtide.catalog.ThresholdForm;
 import broodtide.colony.BeeRates;
@@ -23,6 +24,7 @@ import broodtide.forms.TextForm;
 import broodtide.mite.Immigration;
 import broodtide.mite.MiteRates;
 import broodtide.season.Climate;
+import broodtide.season.DailyHighs;
 import broodtide.season.YearSpan;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
@@ -30,12 +32,16 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** The fields of a study. */
 public final class StudyForm {
   /** A plan as read, its controls with their places. */
   record Draft(String name, List<Placed<Control>> controls) {}
+
+  /** The high of one day. */
+  record High(LocalDate date, double high) {}
 
   /** Rates that differ from their defaults. */
   private record Overrides(Map<String, Double> bees, Map<String, Double> mites) {}
@@ -132,6 +138,35 @@ public final class StudyForm {
           "treatment threshold that washes are held against: a set of the library by name, the path"
               + " of a file of your own, or a figure, as \"3\" per 100 bees or \"9/300\"");
 
+  static final Field<LocalDate> HIGH_DATE = Field.required("date", DateForm.DATE, "the day");
+  private static final Field<Double> HIGH =
+      Field.required("high", NumberForm.of(-60, 60, "degrees Celsius"), "its high");
+  static final Field<List<Placed<High>>> HIGHS =
+      Field.optional(
+          "highs",
+          new ListForm<>(
+              new Placed.Keeping<>(
+                  new ObjectForm<>(
+                      "high",
+                      "the high of one day",
+                      List.of(HIGH_DATE, HIGH),
+                      in -> new High(in.need(HIGH_DATE), in.need(HIGH)),
+                      (h, out) -> {
+                        out.put(HIGH_DATE, h.date());
+                        out.put(HIGH, h.high());
+                      })),
+              0,
+              4000),
+          List.of(),
+          "daily highs of the place, recorded or forecast; on all other days the climate's hold");
+  private static final Field<List<String>> RESISTANT =
+      Field.optional(
+          "resistant",
+          new ListForm<>(ChoiceForm.of(ResistantMites.substances(), s -> s), 0, 20),
+          List.of(),
+          "active substances that did badly here; they are taken to act as in apiaries with"
+              + " resistant mites");
+
   /** What to say to a study that names its threshold as version 0.1 did. */
   private static final String OLD_THRESHOLD =
       "the field is called \"threshold\" now; change this line to \"threshold\": and the name of"
@@ -185,7 +220,9 @@ public final class StudyForm {
                   GIVEN,
                   PLANS,
                   THRESHOLD,
-                  OVERRIDES),
+                  OVERRIDES,
+                  HIGHS,
+                  RESISTANT),
               StudyForm::make,
               StudyForm::spell)
           .replaced(Map.of("limits", OLD_THRESHOLD));
@@ -213,7 +250,9 @@ public final class StudyForm {
             plans(in.need(PLANS)),
             in.need(THRESHOLD),
             overrides.bees(),
-            overrides.mites());
+            overrides.mites(),
+            highs(in.need(HIGHS)),
+            in.need(RESISTANT));
     StudyChecks.colonyLives(in, study);
     return study;
   }
@@ -240,6 +279,18 @@ public final class StudyForm {
             .toList());
     out.put(THRESHOLD, s.thresholds());
     out.put(OVERRIDES, new Overrides(s.bees(), s.mites()));
+    out.put(
+        HIGHS,
+        s.highs().byDay().entrySet().stream()
+            .map(day -> Placed.nowhere(new High(day.getKey(), day.getValue())))
+            .toList());
+    out.put(RESISTANT, s.resistant());
+  }
+
+  private static DailyHighs highs(List<Placed<High>> placed) {
+    TreeMap<LocalDate, Double> days = new TreeMap<>();
+    values(placed).forEach(h -> days.put(h.date(), h.high()));
+    return new DailyHighs(days);
   }
 
   private static List<Plan> plans(List<Placed<Draft>> drafts) {

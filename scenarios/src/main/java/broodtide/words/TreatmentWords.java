@@ -1,8 +1,10 @@
 package broodtide.words;
 
 import broodtide.assessment.QuantileSummary;
+import broodtide.catalog.NaturalFall;
 import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
+import broodtide.decision.ResistanceCheck;
 import broodtide.decision.TellingWash;
 import broodtide.decision.TreatmentCheck;
 import broodtide.decision.TreatmentCheck.Verdict;
@@ -161,7 +163,12 @@ public final class TreatmentWords {
     return seen
         + ": "
         + change(counted.get(), check.verdict(), "before")
-        + ". What the season did meanwhile is in that.";
+        + ". What the season did meanwhile is in that, and so are mites that fell of themselves: "
+        + Math.round(100 * NaturalFall.LEAST)
+        + " to "
+        + Digits.percent(NaturalFall.MOST)
+        + " in untreated groups of trials. The untreated season that the answer rests on loses"
+        + " mites likewise, so neither counts as the treatment's.";
   }
 
   /**
@@ -187,6 +194,22 @@ public final class TreatmentWords {
                 + neighbour
                 + " or the colony had no mite in a wash that the comparison divides by, so there is"
                 + " none.");
+  }
+
+  /**
+   * {@return what a treatment that fell short says of resistance, and how to reckon with it}
+   *
+   * @param resistance what the washes say of resistance
+   */
+  public static String resistance(ResistanceCheck resistance) {
+    return "If nothing else was wrong, and resistant mites had been as likely as not before, the"
+        + " chance of them is "
+        + Digits.chance(resistance.chance())
+        + " by these washes. To plan as where mites resist "
+        + resistance.substance()
+        + ", give --resistant "
+        + resistance.substance()
+        + " to compare, windows or rules.";
   }
 
   private static String change(CountedEfficacy e, Verdict verdict, String base) {

@@ -105,6 +105,9 @@ class StudySchemaTest {
         "\"plans\": | \"immigration\": [{\"from\": \"07-32\", \"to\": \"08-01\", \"perDay\": 1}],"
             + " \"plans\":",
         "\"plans\": | \"immigration\": [], \"plans\":",
+        "\"plans\": | \"resistant\": [\"amitras\"], \"plans\":",
+        "\"plans\": | \"highs\": [{\"date\": \"2027-08-01\"}], \"plans\":",
+        "\"plans\": | \"highs\": [{\"date\": \"2027-08-01\", \"high\": 88}], \"plans\":",
         "\"plans\": | \"overrides\": {\"mites\": {\"clumping\": 0}}, \"plans\":",
         "\"plans\": | \"overrides\": {\"mites\": {\"clumpin\": 3}}, \"plans\":",
       })

@@ -11,6 +11,7 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.QueenCaging;
 import broodtide.control.Requeening;
 import broodtide.control.Split;
+import broodtide.control.TrappingComb;
 import broodtide.engine.SimulatedColony;
 import broodtide.forms.CurveForm;
 import broodtide.forms.Field;
@@ -70,6 +71,9 @@ class FormRangesTest {
             ControlFields.WITHOUT_LAYING,
             v -> new Requeening("q", DAY, StockTraits.AVERAGE, (int) v)),
         new Range("caged", 1, 121, 1, v -> new QueenCaging("c", DAY, DAY.plusDays((int) v - 1))),
+        new Range("cagedDays", 15, 60, 1, v -> new TrappingComb("t", DAY, (int) v, 12, 1)),
+        new Range("trappingDays", 9, 20, 1, v -> new TrappingComb("t", DAY, 24, (int) v, 1)),
+        new Range("taken", 0, 1, 1e-6, v -> new TrappingComb("t", DAY, 24, 12, v)),
         of(ColonyForm.ADULTS, v -> colony(OptionalDouble.of(v), empty(), empty(), 1)),
         of(ColonyForm.FRAMES, v -> colony(empty(), OptionalDouble.of(v), empty(), 1)),
         of(ColonyForm.INFESTATION, v -> colony(empty(), empty(), OptionalDouble.of(v), 1)),

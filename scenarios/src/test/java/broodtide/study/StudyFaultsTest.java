@@ -34,6 +34,14 @@ class StudyFaultsTest {
             + " did you mean \"temperate\"?",
         "\"temperate\" | \"mine.json\" | $.climate: \"mine.json\" cannot be used; there is no such",
         "\"temperate\" | 5 | $.climate: \"5\" cannot be used; allowed is a name of the library",
+        // highs and resistance
+        "\"plans\" | \"resistant\": [\"amitras\"], \"plans\" | $.resistant[0]: \"amitras\" cannot"
+            + " be used; allowed is one of \"amitraz\", \"pyrethroid\"; did you mean \"amitraz\"?",
+        "\"plans\" | \"highs\": [{\"date\": \"2027-08-01\", \"high\": 88}], \"plans\" |"
+            + " $.highs[0].high: \"88\" cannot be used; allowed is a number, -60 to 60",
+        "\"plans\" | \"highs\": [{\"date\": \"2027-08-01\", \"high\": 8}, {\"date\":"
+            + " \"2027-08-01\", \"high\": 9}], \"plans\" | $.highs[1].date: \"2027-08-01\" cannot"
+            + " be used; the day has a high on line 7 already; remove one",
         // dates
         "2027-03-01 | 2027-02-30 | line 4, column 12, $.start: \"2027-02-30\" cannot be used;"
             + " there is no such day; 2027-02 has the days 01 to 28",
@@ -62,7 +70,7 @@ class StudyFaultsTest {
         "\"wait\" | \"cage\" | $.plans[1].name: \"cage\" cannot be used; the plan on line 8 has",
         "queen-caging | queen-cage | line 10, column 16, $.plans[1].controls[0].kind:"
             + " \"queen-cage\" cannot be used; \"kind\" is one of miticide, drone-comb,"
-            + " queen-caging, split, requeening; did you mean \"queen-caging\"?",
+            + " queen-caging, trapping-comb, split, requeening; did you mean \"queen-caging\"?",
         "\"kind\": \"queen-caging\", | | $.plans[1].controls[0]: a control needs \"use\" with a"
             + " name of the library, or \"kind\" with one of miticide,",
         "2027-12-31 | 2027-06-30 | $.plans[1].controls[0].from: \"2027-07-01\" cannot be used;"

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.assessment.StudyPriors;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
@@ -14,6 +15,7 @@ import broodtide.engine.DailyEngine;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
 import broodtide.mite.Immigration;
+import broodtide.season.DailyHighs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -164,5 +166,33 @@ class StudyFileTest {
                 "\"infestation\": 1", "\"infestation\": 1, \"hygiene\": 0.3, \"vigour\": 2"));
     assertThat(study.model().stock().fertility() * study.member().vigour())
         .isCloseTo(2 * 0.7, within(1e-12));
+  }
+
+  /**
+   * What a beekeeper knows of the weather and of resistance goes into the study, and comes back.
+   */
+  @Test
+  void highsAndResistanceAreReadWrittenAndUsed() {
+    Study study =
+        Texts.read(
+            Texts.study(
+                "\"plans\"",
+                "\"highs\": [{\"date\": \"2027-08-02\", \"high\": 31},"
+                    + " {\"date\": \"2027-08-01\", \"high\": 12.5}],"
+                    + " \"resistant\": [\"amitraz\"], \"plans\""));
+    LocalDate cool = LocalDate.of(2027, 8, 1);
+    assertThat(study.model().climate().high(cool)).isEqualTo(12.5);
+    assertThat(study.model().climate().high(cool.plusDays(1))).isEqualTo(31);
+    assertThat(study.model().climate().high(cool.plusDays(2)))
+        .isEqualTo(study.climate().high(cool.plusDays(2)));
+    assertThat(StudyPriors.of(study).efficacies()).containsOnlyKeys("amitraz-strips");
+    Study back = Texts.read(StudyFile.write(study));
+    assertThat(back.highs()).isEqualTo(study.highs());
+    assertThat(back.resistant()).isEqualTo(study.resistant());
+    assertThat(StudyFile.write(back)).isEqualTo(StudyFile.write(study));
+    Study plain = Texts.read(Texts.STUDY);
+    assertThat(plain.highs()).isEqualTo(DailyHighs.NONE);
+    assertThat(StudyPriors.of(plain).efficacies()).isEmpty();
+    assertThat(StudyFile.write(plain)).doesNotContain("highs", "resistant");
   }
 }
