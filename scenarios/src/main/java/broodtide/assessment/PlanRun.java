@@ -375,6 +375,13 @@ public final class PlanRun {
     return winterBrood.get().clone();
   }
 
+  /**
+   * {@return the same as bands of colonies that are alive when the winter bees have been raised}
+   */
+  public QuantileSummary winterBrood() {
+    return Outcome.WINTER_BROOD.band(this);
+  }
+
   private double[] findWinterBrood() {
     double[] out = new double[run.members()];
     int[] days = new int[out.length];
