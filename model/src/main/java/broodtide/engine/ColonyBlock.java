@@ -249,6 +249,15 @@ public final class ColonyBlock implements ColonyView {
   }
 
   @Override
+  public double adults(int lane) {
+    double sum = 0;
+    for (double[] row : adults) {
+      sum += row[lane];
+    }
+    return sum;
+  }
+
+  @Override
   public double openBrood(int lane) {
     if (!openSummed) {
       sum(open, openWorker, openDrone);

@@ -165,6 +165,20 @@ public final class EnsembleRun {
     return out;
   }
 
+  /**
+   * {@return one member's values, day by day}
+   *
+   * @param quantity one of those kept
+   * @param member number of the member, from 0
+   */
+  public float[] series(Quantity quantity, int member) {
+    float[] out = new float[scenario.days() + 1];
+    for (int day = 0; day < out.length; day++) {
+      out[day] = values(quantity, day)[member];
+    }
+    return out;
+  }
+
   private float[] values(Quantity quantity, int day) {
     float[][] values = kept.get(quantity);
     if (values == null) {

@@ -138,8 +138,18 @@ public final class Survival {
    * @param luck standard deviations by which more bees are needed than in the middle yard
    */
   public double enough(double adults, double luck) {
+    return enoughOfLog(FastMath.log(Math.max(0, adults)), luck);
+  }
+
+  /**
+   * {@return the same by the logarithm of the bees, for who asks of many yards}
+   *
+   * @param logAdults natural logarithm of the adult bees, minus infinity for none
+   * @param luck standard deviations by which more bees are needed than in the middle yard
+   */
+  public double enoughOfLog(double logAdults, double luck) {
     double needed = logFewest + wintering.yardSpread() * luck;
-    return adults <= 0 ? 0 : normal((FastMath.log(adults) - needed) / wintering.spread());
+    return normal((logAdults - needed) / wintering.spread());
   }
 
   /** The standard normal distribution, from the table. */

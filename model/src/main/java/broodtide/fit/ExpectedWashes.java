@@ -107,26 +107,30 @@ public final class ExpectedWashes {
   }
 
   /**
+   * The counts that each colony may give in one wash.
+   *
+   * @param byCount chances by count, 0 to the bees of the wash, then by member; the last row is for
+   *     that many or more, so that each member's chances add up to 1
+   * @param living chance by member that the colony is alive to be washed, since the wash before;
+   *     above 0
+   */
+  @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
+  public record Chances(double[][] byCount, double[] living) {}
+
+  /**
    * The chance that each colony gives each count of one wash.
    *
    * @param posterior the colonies
    * @param plan what is done up to the wash; begins with the past's controls
    * @param wash date, bees, method and frame; its count is not looked at
    * @param workers threads; their number does not change the result
-   * @return by count, 0 to the bees of the wash, then by member; the last row is for that many or
-   *     more, so that each member's chances add up to 1
+   * @return the chances, and how likely each colony is to be alive to be washed
    */
-  public static double[][] chances(
-      SeasonPosterior posterior, Plan plan, Wash wash, Workers workers) {
+  public static Chances chances(SeasonPosterior posterior, Plan plan, Wash wash, Workers workers) {
     Scenario past = posterior.past();
     int days = SeasonPosterior.day(past, wash.date());
     EnsembleRun run =
-        posterior.run(
-            past.with(plan),
-            Math.max(1, days),
-            Set.of(Quantity.INFESTATION),
-            workers,
-            Progress.NONE);
+        posterior.run(past.with(plan), Math.max(1, days), KEPT, workers, Progress.NONE);
     double[] truth = run.values(Quantity.INFESTATION, wash.date());
     double[] dispersions = posterior.dispersions();
     WashModel model = new WashModel(wash);
@@ -134,7 +138,7 @@ public final class ExpectedWashes {
     for (int m = 0; m < truth.length; m++) {
       fill(out, m, model.mean(truth[m] / 100), model.size(dispersions[m]));
     }
-    return out;
+    return new Chances(out, living(Survival.in(past.model()), run, posterior, wash.date()));
   }
 
   /** A negative binomial from the bottom up; what lies beyond the last row is put there. */

@@ -72,7 +72,7 @@ final class LessonPlay {
     Season season = season(figure.plan());
     Optional<Double> shown = season.at(figure.show(), figure.on());
     if (shown.isEmpty()) {
-      return "the colony is lost";
+      return season.lost().isPresent() ? "the colony is lost" : "not shown";
     }
     if (figure.of().isPresent()) {
       double whole = season.at(figure.of().get(), figure.on()).orElse(0.0);

@@ -1,6 +1,7 @@
 package broodtide.classroom;
 
 import broodtide.assessment.SeasonShares;
+import broodtide.assessment.YearStages;
 import broodtide.engine.DailyEngine;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
@@ -16,11 +17,13 @@ import java.util.Optional;
 
 /**
  * One colony's season as it is shown: it ends on the day from which the colony is more likely dead
- * than alive, had it been alive on the first day.
+ * than alive, had it been alive on the first day, or with the last day that is believed of its
+ * climate.
  */
 public final class Season {
   private final LocalDate start;
   private final int days;
+  private final int believedDays;
   private final int shown;
   private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
 
@@ -32,7 +35,10 @@ public final class Season {
     }
     DailyEngine.of(scenario, from, List.of(member))
         .run((day, view) -> series.forEach((q, values) -> values[day] = q.of(view, 0)));
-    shown = living(Survival.in(scenario.model()), series(Quantity.ADULTS));
+    LocalDate believed =
+        new YearStages(scenario.model().climate()).believedUntil(start, start.plusDays(days));
+    believedDays = Math.toIntExact(believed.toEpochDay() - start.toEpochDay()) + 1;
+    shown = Math.min(believedDays, living(Survival.in(scenario.model()), series(Quantity.ADULTS)));
   }
 
   /** Plays one colony. */
@@ -56,6 +62,11 @@ public final class Season {
     return start;
   }
 
+  /** The last day that is shown. */
+  LocalDate lastShown() {
+    return start.plusDays(shown - 1L);
+  }
+
   /** The last day that was played, whether the colony lived to see it or not. */
   LocalDate end() {
     return start.plusDays(days);
@@ -63,7 +74,7 @@ public final class Season {
 
   /** The day from which the colony is more likely lost than not, if there is one. */
   Optional<LocalDate> lost() {
-    return shown <= days ? Optional.of(start.plusDays(shown)) : Optional.empty();
+    return shown < believedDays ? Optional.of(start.plusDays(shown)) : Optional.empty();
   }
 
   /** Whether the colony lives on a day of the season. */
@@ -72,13 +83,13 @@ public final class Season {
     return i >= 0 && i < shown;
   }
 
-  /** A quantity day by day while the colony lives. */
+  /** A quantity day by day while it is shown. */
   double[] of(Quantity quantity) {
     return Arrays.copyOf(series(quantity), shown);
   }
 
   /**
-   * A quantity on a day; empty once the colony is lost.
+   * A quantity on a day; empty once the colony is lost, and where nothing is shown.
    *
    * @throws IllegalArgumentException when the day is not of this season
    */

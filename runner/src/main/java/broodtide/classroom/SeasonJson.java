@@ -21,6 +21,7 @@ final class SeasonJson {
     ObjectNode out = object();
     out.put("start", season.start().toString());
     out.put("end", season.end().toString());
+    out.put("beyond", season.lost().isPresent() ? "lost" : "not shown");
     Sentences sentences = new Sentences(colony, season);
     out.put("wash", sentences.wash());
     out.put("outcome", sentences.end());

@@ -6,6 +6,7 @@ import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Quantity;
 import broodtide.words.Digits;
+import broodtide.words.NotShown;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +62,7 @@ final class Sentences {
         .map(on -> lost(on))
         .orElseGet(
             () -> {
-              LocalDate last = season.end();
+              LocalDate last = season.lastShown();
               double bees = season.at(Quantity.ADULTS, last).orElse(0.0);
               double atStart = season.at(Quantity.ADULTS, season.start()).orElse(bees);
               return "On "
@@ -70,7 +71,8 @@ final class Sentences {
                   + Digits.two(bees)
                   + " bees; it began with "
                   + Digits.two(atStart)
-                  + ".";
+                  + "."
+                  + NotShown.inWinter(colony.place().climate()).map(s -> " " + s).orElse("");
             });
   }
 

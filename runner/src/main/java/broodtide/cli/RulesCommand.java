@@ -3,7 +3,6 @@ package broodtide.cli;
 import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
-import broodtide.assessment.QuantileSummary;
 import broodtide.decision.MemoryNeed;
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
@@ -290,7 +289,7 @@ final class RulesCommand implements Callable<Integer> {
               known(RuleResult.mean(r.misses())),
               known(RuleResult.mean(r.needless())),
               one(RuleResult.mean(r.hindered())),
-              none ? "-" : Digits.percent(QuantileSummary.of(r.winterBrood()).median()),
+              none ? "-" : Digits.percent(r.winterBroodOfLiving().median()),
               Digits.chance(RuleResult.mean(r.lost())));
     }
     return table;

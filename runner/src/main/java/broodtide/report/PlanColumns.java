@@ -131,12 +131,12 @@ final class PlanColumns {
           if (noWinterBrood(run)) {
             return PlanColumn.Cell.NONE;
           }
-          QuantileSummary s = QuantileSummary.of(run.winterBroodInfested());
+          QuantileSummary s = run.winterBrood();
           String low = Digits.percent(s.q05()).replace(" %", "");
           return new PlanColumn.Cell(
               Digits.percent(s.median()), low + " to " + Digits.percent(s.q95()));
         },
-        band("winter_brood_infested", run -> QuantileSummary.of(run.winterBroodInfested())));
+        band("winter_brood_infested", PlanRun::winterBrood));
   }
 
   private PlanColumn better() {

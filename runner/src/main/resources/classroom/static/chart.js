@@ -260,12 +260,13 @@ function names(chart, svg) {
   });
 }
 
-/** Where a colony is lost, the lines stop; this says so. */
+/** Where a colony is lost or no more is shown, the lines stop; this says so. */
 function lostMark({ scale, rem, picture }, svg, line) {
   const last = scale.x(daysBetween(picture.start, line.start) + line.values.length - 1);
   const narrow = scale.right - last < 6 * rem;
   const x = Math.min(last + 0.4 * rem, scale.right - 2.8 * rem);
-  (narrow ? ['lost', 'colony'] : ['colony lost']).forEach((row, i) => {
+  const words = line.beyond === 'not shown' ? ['not', 'shown'] : ['colony', 'lost'];
+  (narrow ? [...words].reverse() : [words.join(' ')]).forEach((row, i) => {
     draw(svg, 'text', { x, y: scale.lower - (0.5 + i) * rem, class: 'end' }, row);
   });
 }

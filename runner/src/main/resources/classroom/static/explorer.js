@@ -75,7 +75,7 @@ async function play() {
 }
 
 function line(name, values, kind, keptLine = false) {
-  return { name, values, kind, start: season.start, kept: keptLine };
+  return { name, values, kind, start: season.start, kept: keptLine, beyond: season.beyond };
 }
 
 function lines(pairs) {

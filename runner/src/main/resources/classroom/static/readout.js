@@ -7,7 +7,7 @@ export function dayText(season, day) {
   const { bees, brood, onBees, inBrood, infestation } = season.series;
   const name = dayWords(dayAfter(season.start, day));
   if (day >= bees.length) {
-    return `${name}: the colony is lost.`;
+    return `${name}: ${season.beyond === 'lost' ? 'the colony is lost' : 'not shown'}.`;
   }
   const all = onBees[day] + inBrood[day];
   const hidden = all > 0 ? ` (${Math.round((100 * inBrood[day]) / all)} % of all)` : '';
@@ -29,7 +29,7 @@ export function fillMonths(body, season) {
       head.scope = 'row';
       row.append(head);
       [bees, brood, onBees, inBrood, infestation].forEach((values) => {
-        row.append(element('td', day < values.length ? figure(values[day]) : 'lost'));
+        row.append(element('td', day < values.length ? figure(values[day]) : season.beyond));
       });
       rows.push(row);
     }

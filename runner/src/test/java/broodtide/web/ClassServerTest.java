@@ -173,6 +173,25 @@ class ClassServerTest {
   }
 
   @Test
+  void subtropicalMonthsAfterOctoberAreNotShownAndThePageSaysWhy() throws Exception {
+    for (String dials : List.of("", "&mites=2", "&treatment=thymol&treaton=2026-08-15")) {
+      JsonNode season = page.json("/api/season?climate=subtropical" + dials);
+      for (JsonNode series : season.path("series")) {
+        assertThat(series.size()).as(dials).isLessThanOrEqualTo(245);
+      }
+    }
+    JsonNode season = page.json("/api/season?climate=subtropical");
+    assertThat(season.at("/series/infestation").size()).as("1 March to 31 October").isEqualTo(245);
+    assertThat(season.path("beyond").asText()).isEqualTo("not shown");
+    assertThat(season.path("outcome").asText())
+        .startsWith("On 31 October")
+        .contains("mites after October", "not shown for this climate");
+    assertThat(page.get("/api/inside?climate=subtropical").body()).doesNotContain(">Dec<");
+    assertThat(page.json("/api/season?climate=boreal").path("outcome").asText())
+        .doesNotContain("not shown");
+  }
+
+  @Test
   void everyTreatmentOfTheLibraryCanBeTurnedTo() throws Exception {
     for (String name : Catalog.CONTROLS.names()) {
       if (!name.startsWith("drone-comb")) {

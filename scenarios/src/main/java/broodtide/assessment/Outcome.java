@@ -57,8 +57,13 @@ public enum Outcome {
     }
 
     @Override
-    public double middle(double[] byMember) {
-      return Arrays.stream(byMember).average().orElse(Double.NaN);
+    public QuantileSummary band(PlanRun run) {
+      return QuantileSummary.of(of(run));
+    }
+
+    @Override
+    public double middle(PlanRun run) {
+      return Arrays.stream(of(run)).average().orElse(Double.NaN);
     }
   };
 
@@ -115,12 +120,23 @@ public enum Outcome {
   }
 
   /**
-   * {@return the one figure that stands for all members: the median, or the mean chance of loss}
+   * {@return the outcome of a plan in colonies that are alive when the winter bees have been
+   * raised; the chance of loss, in all of them}
    *
-   * @param byMember what {@link #of} gave
+   * @param run the plan as it was played
    */
-  public double middle(double[] byMember) {
-    return QuantileSummary.of(byMember).median();
+  public QuantileSummary band(PlanRun run) {
+    return QuantileSummary.of(of(run), run.living(run.colony().raised()));
+  }
+
+  /**
+   * {@return the one figure that stands for all members: the median of {@link #band}, or the mean
+   * chance of loss}
+   *
+   * @param run the plan as it was played
+   */
+  public double middle(PlanRun run) {
+    return band(run).median();
   }
 
   /**

@@ -9,7 +9,6 @@ import broodtide.engine.Survival;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -18,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 
 /**
  * One plan played out by every colony that fits the washes.
@@ -44,6 +44,8 @@ public final class PlanRun {
   private final EnsembleRun run;
   private final List<String> objections;
   private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
+  private final Lazy<Double> standing = new Lazy<>(() -> mean(alive.get()[0]));
+  private final Map<LocalDate, QuantileSummary> byYard = new HashMap<>();
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
   private final Lazy<CrossingDays> crossing = new Lazy<>(this::findCrossing);
@@ -149,7 +151,7 @@ public final class PlanRun {
    * found it so; above 0, at most 1} Runs of some of the members are put together with it.
    */
   public double standing() {
-    return mean(alive.get()[0]);
+    return standing.get();
   }
 
   private static double mean(float[] byMember) {
@@ -249,6 +251,10 @@ public final class PlanRun {
    * @param day a day of the run, not before the last wash
    */
   public QuantileSummary lossByYard(LocalDate day) {
+    return byYard.computeIfAbsent(day, this::findByYard);
+  }
+
+  private QuantileSummary findByYard(LocalDate day) {
     LocalDate from = knownAlive();
     return YardLuck.losses(
         Survival.in(colony.model()),
@@ -290,10 +296,6 @@ public final class PlanRun {
     return on(Quantity.MITES, colony.raised());
   }
 
-  private double infestation(int day, int member) {
-    return run.value(Quantity.INFESTATION, day, member);
-  }
-
   /** {@return highest infestation from now on while the colony lives} */
   public QuantileSummary peaks() {
     return peaks.get();
@@ -301,28 +303,30 @@ public final class PlanRun {
 
   /** Members weigh in with their highest so far whenever a part of them dies, and at the end. */
   private QuantileSummary findPeaks() {
-    List<double[]> parts = new ArrayList<>();
+    ResizableDoubleArray tops = new ResizableDoubleArray(2 * run.members());
+    ResizableDoubleArray weights = new ResizableDoubleArray(2 * run.members());
+    float[][] living = alive.get();
+    int first = nowIndex();
+    int last = lastIndex();
     for (int m = 0; m < run.members(); m++) {
+      float[] values = run.series(Quantity.INFESTATION, m);
       double top = 0;
       double ended = 0;
-      for (int day = nowIndex(); day <= lastIndex(); day++) {
-        double value = infestation(day, m);
-        double dies =
-            day == lastIndex()
-                ? alive.get()[day][m]
-                : alive.get()[day][m] - alive.get()[day + 1][m];
+      for (int day = first; day <= last; day++) {
+        double value = values[day];
+        double dies = day == last ? living[day][m] : living[day][m] - living[day + 1][m];
         if (value > top && ended > 0) {
-          parts.add(new double[] {top, ended});
+          tops.addElement(top);
+          weights.addElement(ended);
           ended = 0;
         }
         top = Math.max(top, value);
         ended += dies;
       }
-      parts.add(new double[] {top, ended});
+      tops.addElement(top);
+      weights.addElement(ended);
     }
-    return QuantileSummary.of(
-        parts.stream().mapToDouble(p -> p[0]).toArray(),
-        parts.stream().mapToDouble(p -> p[1]).toArray());
+    return QuantileSummary.of(tops.getElements(), weights.getElements());
   }
 
   /** {@return day of the median colony's highest infestation} */
@@ -352,15 +356,18 @@ public final class PlanRun {
     int[] days = new int[run.members()];
     double[] weights = new double[days.length];
     Arrays.fill(days, -1);
+    float[][] living = alive.get();
+    double standing = standing();
     YearStages stages = colony.stages();
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       LocalDate date = colony.start().plusDays(day);
       double threshold =
           stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
+      double[] then = infestation(date);
       for (int m = 0; m < days.length; m++) {
-        if (days[m] < 0 && Decision.over(infestation(day, m), threshold)) {
+        if (days[m] < 0 && Decision.over(then[m], threshold)) {
           days[m] = day - nowIndex();
-          weights[m] = alive.get()[day][m] / standing();
+          weights[m] = living[day][m] / standing;
         }
       }
     }
@@ -373,6 +380,13 @@ public final class PlanRun {
    */
   public double[] winterBroodInfested() {
     return winterBrood.get().clone();
+  }
+
+  /**
+   * {@return the same as bands of colonies that are alive when the winter bees have been raised}
+   */
+  public QuantileSummary winterBrood() {
+    return Outcome.WINTER_BROOD.band(this);
   }
 
   private double[] findWinterBrood() {

@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** Values in rising order, each with its place from 0 to 1 by the weights. */
 final class WeightedValues {
+  /** Bits of a digit of the radix sort: three make a single-precision number. */
+  private static final int DIGIT = 11;
+
   private final double[] sorted;
   private final double[] places;
 
@@ -22,7 +25,7 @@ final class WeightedValues {
         keys[n++] = (long) ordered((float) values[i]) << Integer.SIZE | i;
       }
     }
-    Arrays.sort(keys, 0, n);
+    keys = sorted(Arrays.copyOf(keys, n));
     double[] sorted = new double[n];
     double[] places = new double[n];
     double last = 0;
@@ -34,6 +37,32 @@ final class WeightedValues {
       last = weight;
     }
     return new WeightedValues(sorted, places);
+  }
+
+  /** By the upper half of each key, equal ones in their order: a radix sort, three digits long. */
+  private static long[] sorted(long[] keys) {
+    long[] from = keys;
+    long[] to = new long[keys.length];
+    for (int shift = Integer.SIZE; shift < Long.SIZE; shift += DIGIT) {
+      int[] places = new int[(1 << DIGIT) + 1];
+      for (long key : from) {
+        places[digit(key, shift) + 1]++;
+      }
+      for (int d = 0; d < 1 << DIGIT; d++) {
+        places[d + 1] += places[d];
+      }
+      for (long key : from) {
+        to[places[digit(key, shift)]++] = key;
+      }
+      long[] done = to;
+      to = from;
+      from = done;
+    }
+    return from;
+  }
+
+  private static int digit(long key, int shift) {
+    return (int) ((key ^ Long.MIN_VALUE) >>> shift) & (1 << DIGIT) - 1;
   }
 
   /** A whole number that rises with the value; values are kept in single precision anyway. */

@@ -4,6 +4,7 @@ import broodtide.engine.Survival;
 import java.time.LocalDate;
 import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.util.FastMath;
 
 /**
  * The luck of a yard and its winter: how many bees a colony needs there, and how often other causes
@@ -35,13 +36,15 @@ final class YardLuck {
       Survival survival, double[] adults, double[] least, LocalDate from, LocalDate to) {
     double[] losses = new double[POINTS * POINTS];
     double[] weights = new double[losses.length];
+    double[] spared = Arrays.stream(LUCK).map(luck -> survival.spared(from, to, luck)).toArray();
+    double[] logThen = Arrays.stream(adults).map(FastMath::log).toArray();
+    double[] logLater = Arrays.stream(least).map(FastMath::log).toArray();
     for (int i = 0; i < POINTS; i++) {
       double luck = LUCK[i];
-      double then = Arrays.stream(adults).map(a -> survival.enough(a, luck)).sum();
-      double later = Arrays.stream(least).map(a -> survival.enough(a, luck)).sum();
+      double then = Arrays.stream(logThen).map(a -> survival.enoughOfLog(a, luck)).sum();
+      double later = Arrays.stream(logLater).map(a -> survival.enoughOfLog(a, luck)).sum();
       for (int j = 0; j < POINTS; j++) {
-        double spared = survival.spared(from, to, LUCK[j]);
-        losses[i * POINTS + j] = then > 0 ? 1 - later / then * spared : 1;
+        losses[i * POINTS + j] = then > 0 ? 1 - later / then * spared[j] : 1;
         weights[i * POINTS + j] = then;
       }
     }

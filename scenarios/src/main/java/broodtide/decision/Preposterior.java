@@ -24,13 +24,11 @@ public record Preposterior(int[] best, double[] chance, double value) {
    */
   public static Preposterior of(double[][] likelihood, double[] weight, double[][] loss) {
     int[] best = new int[likelihood.length];
-    double[] chance = new double[likelihood.length];
     double value = 0;
     double[] joint = new double[weight.length];
     for (int y = 0; y < likelihood.length; y++) {
       for (int s = 0; s < weight.length; s++) {
         joint[s] = likelihood[y][s] * weight[s];
-        chance[y] += joint[s];
       }
       double least = Double.POSITIVE_INFINITY;
       for (int a = 0; a < loss.length; a++) {
@@ -42,7 +40,17 @@ public record Preposterior(int[] best, double[] chance, double value) {
       }
       value += least;
     }
-    return new Preposterior(best, chance, value);
+    return new Preposterior(best, chances(likelihood, weight), value);
+  }
+
+  /**
+   * {@return chance of each result}
+   *
+   * @param likelihood chance of each result in each state, by result then state
+   * @param weight weight of each state, adding up to 1
+   */
+  public static double[] chances(double[][] likelihood, double[] weight) {
+    return Arrays.stream(likelihood).mapToDouble(l -> expected(weight, l)).toArray();
   }
 
   /**

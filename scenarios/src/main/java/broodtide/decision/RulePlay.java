@@ -277,12 +277,14 @@ final class RulePlay {
     double[] lost = new double[members];
     double[] infestation = new double[members];
     double[] winterBrood = new double[members];
+    double[] raised = new double[members];
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
       PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.KEPT);
       scatter(asAmongAll(Outcome.LOST.of(run), run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);
+      scatter(living(run, colony.raised()), who, raised);
     }
     boolean byCount = rule instanceof Rule.Threshold t && t.perHundred().isPresent();
     if (!judged) {
@@ -300,6 +302,7 @@ final class RulePlay {
         lost,
         infestation,
         winterBrood,
+        raised,
         days,
         rule instanceof Rule.Calendar c
             ? PlanCheck.of(new Plan(rule.name(), controls(c.treatments())), colony)

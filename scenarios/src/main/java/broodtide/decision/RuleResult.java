@@ -1,6 +1,7 @@
 package broodtide.decision;
 
 import broodtide.assessment.PlanRun;
+import broodtide.assessment.QuantileSummary;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -22,6 +23,7 @@ import java.util.List;
  * @param infestation mites per 100 bees when the winter bees have been raised, by member
  * @param winterBrood share of worker brood with a mite while winter bees are raised, by member; not
  *     a number when none are
+ * @param raised weight of each member as a living colony when the winter bees have been raised
  * @param days what happened on each wash day
  * @param objections what stands against its treatments in the calendar
  */
@@ -35,6 +37,7 @@ public record RuleResult(
     double[] lost,
     double[] infestation,
     double[] winterBrood,
+    double[] raised,
     List<WashDay> days,
     List<String> objections) {
   /**
@@ -54,6 +57,16 @@ public record RuleResult(
   public RuleResult {
     days = List.copyOf(days);
     objections = List.copyOf(objections);
+  }
+
+  /** {@return infestation of colonies that are alive when the winter bees have been raised} */
+  public QuantileSummary infestationOfLiving() {
+    return QuantileSummary.of(infestation, raised);
+  }
+
+  /** {@return infested winter brood of colonies that are alive when it has been raised} */
+  public QuantileSummary winterBroodOfLiving() {
+    return QuantileSummary.of(winterBrood, raised);
   }
 
   /**

@@ -24,6 +24,10 @@ import java.util.stream.Stream;
  * its cost in the unit of the outcome: without a cost the strongest treatment would be right
  * whatever a wash shows, and no wash could be worth anything.
  *
+ * <p>A colony counts as much as it is likely to be alive on the wash day. Chances of loss hold what
+ * dies before that day already, the same for whatever is chosen then, so that they are averaged
+ * over all colonies.
+ *
  * @param colony the case
  * @param outcome what plans are judged by
  * @param cost by how much a treatment must better the outcome to be worth its trouble
@@ -61,7 +65,7 @@ public record WashWorth(
    * @param from lowest count
    * @param to highest count
    * @param plan the best plan then
-   * @param chance chance of such a count
+   * @param chance chance of such a count if there is a colony to wash
    */
   public record Decision(int from, int to, Plan plan, double chance) {}
 
@@ -110,19 +114,18 @@ public record WashWorth(
       Workers workers) {
     outcome.check(colony);
     check(colony, later, washDay);
-    int members = posterior.members().size();
-    double[] weight = new double[members];
-    Arrays.fill(weight, 1.0 / members);
     double[][] then = losses(colony, posterior, later, outcome, cost, workers);
     double[][] soon = losses(colony, posterior, today, outcome, cost, workers);
     double[][] now =
         Stream.concat(Arrays.stream(soon), Arrays.stream(then)).toArray(double[][]::new);
     List<Plan> open = Stream.concat(today.stream(), later.stream()).toList();
     Plan nothing = colony.withGiven(Plan.waiting(UsualPlans.WAIT));
-    double[][] chances =
+    ExpectedWashes.Chances counts =
         ExpectedWashes.chances(
             posterior, nothing, Wash.of(washDay, colony.colony(), 0, bees), workers);
-    Preposterior washed = Preposterior.of(chances, weight, then);
+    double[] living = shares(counts.living());
+    double[] weight = outcome == Outcome.LOST ? alike(living.length) : living;
+    Preposterior washed = Preposterior.of(counts.byCount(), weight, then);
     return new WashWorth(
         colony,
         outcome,
@@ -135,7 +138,18 @@ public record WashWorth(
         Preposterior.blind(weight, then),
         washed.value(),
         Preposterior.knowing(weight, then),
-        decisions(washed, later));
+        decisions(washed.best(), Preposterior.chances(counts.byCount(), living), later));
+  }
+
+  private static double[] alike(int members) {
+    double[] out = new double[members];
+    Arrays.fill(out, 1.0 / members);
+    return out;
+  }
+
+  private static double[] shares(double[] living) {
+    double all = Arrays.stream(living).sum();
+    return Arrays.stream(living).map(w -> w / all).toArray();
   }
 
   /** The preferred plan where it is within a margin of the best, else the best. */
@@ -209,19 +223,19 @@ public record WashWorth(
   }
 
   /** Counts in a row that lead to the same plan, taken together. */
-  private static List<Decision> decisions(Preposterior washed, List<Plan> plans) {
+  private static List<Decision> decisions(int[] best, double[] chances, List<Plan> plans) {
     List<Decision> out = new ArrayList<>();
-    int last = washed.best().length - 1;
-    while (last > 0 && washed.chance()[last] < RARE) {
+    int last = best.length - 1;
+    while (last > 0 && chances[last] < RARE) {
       last--;
     }
     for (int y = 0; y <= last; ) {
       int from = y;
       double chance = 0;
-      while (y <= last && washed.best()[y] == washed.best()[from]) {
-        chance += washed.chance()[y++];
+      while (y <= last && best[y] == best[from]) {
+        chance += chances[y++];
       }
-      out.add(new Decision(from, y - 1, plans.get(washed.best()[from]), chance));
+      out.add(new Decision(from, y - 1, plans.get(best[from]), chance));
     }
     return out;
   }

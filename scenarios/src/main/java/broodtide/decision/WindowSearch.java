@@ -88,7 +88,7 @@ public final class WindowSearch {
     WindowSearch search = new WindowSearch(colony, posterior, outcome, workers);
     int all = controls.size() * starts.size();
     int done = 0;
-    double[] waiting = search.play(Plan.waiting(UsualPlans.WAIT));
+    Windows.Played waiting = search.play(Plan.waiting(UsualPlans.WAIT));
     List<Windows.Row> rows = new ArrayList<>();
     for (ControlTemplate control : controls) {
       List<Windows.Cell> cells = new ArrayList<>();
@@ -133,19 +133,18 @@ public final class WindowSearch {
     return colony.raisesWinterBees() ? Outcome.WINTER_BROOD : Outcome.INFESTATION;
   }
 
-  private Windows.Cell cell(ControlTemplate control, LocalDate start, double[] waiting) {
+  private Windows.Cell cell(ControlTemplate control, LocalDate start, Windows.Played waiting) {
     boolean tooLate = !start.isBefore(colony.until());
-    double[] byMember =
-        tooLate ? waiting : play(new Plan(control.name(), List.of(control.at(start))));
-    return new Windows.Played(outcome.middle(byMember), byMember);
+    return tooLate ? waiting : play(new Plan(control.name(), List.of(control.at(start))));
   }
 
-  private double[] play(Plan plan) {
-    return outcome.of(
+  private Windows.Played play(Plan plan) {
+    PlanRun run =
         new PlanRun(
             colony,
             plan,
             posterior.run(colony.season(plan), PlanRun.KEPT, workers, Progress.NONE),
-            List.of()));
+            List.of());
+    return new Windows.Played(outcome.middle(run), outcome.band(run), outcome.of(run));
   }
 }

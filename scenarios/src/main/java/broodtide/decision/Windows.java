@@ -4,6 +4,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Difference;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanCheck;
+import broodtide.assessment.QuantileSummary;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.Obstacle;
 import java.time.LocalDate;
@@ -15,13 +16,13 @@ import java.util.Optional;
  *
  * @param colony the case
  * @param outcome what they are judged by
- * @param waiting the outcome of waiting, by member
+ * @param waiting the outcome of waiting
  * @param starts first days, rising, one for each column
  * @param rows one for each control
  */
 @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
 public record Windows(
-    ColonyCase colony, Outcome outcome, double[] waiting, List<LocalDate> starts, List<Row> rows) {
+    ColonyCase colony, Outcome outcome, Played waiting, List<LocalDate> starts, List<Row> rows) {
   /** A day is as good as the best when it keeps this share of what the best gains. Choice. */
   private static final double AS_GOOD = 0.9;
 
@@ -31,11 +32,12 @@ public record Windows(
   /**
    * A control that could be begun on the day.
    *
-   * @param middle the outcome's middle figure
-   * @param byMember the outcome by member
+   * @param middle the outcome's middle figure, see {@link Outcome#middle}
+   * @param band the outcome's band, see {@link Outcome#band}
+   * @param byMember the outcome by member, whether it lives or not
    */
   @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
-  public record Played(double middle, double[] byMember) implements Cell {}
+  public record Played(double middle, QuantileSummary band, double[] byMember) implements Cell {}
 
   /**
    * A control that cannot be begun on the day.
@@ -112,7 +114,7 @@ public record Windows(
 
   /** {@return what waiting leads to: the outcome's middle figure} */
   public double ifYouWait() {
-    return outcome.middle(waiting);
+    return waiting.middle();
   }
 
   /**

@@ -129,7 +129,7 @@ final class PlansJson {
         "chanceBetter");
     double[] infested = run.winterBroodInfested();
     if (!Double.isNaN(infested[0])) {
-      band(node.putObject("winterBroodInfested"), QuantileSummary.of(infested));
+      band(node.putObject("winterBroodInfested"), run.winterBrood());
       double[] reference = comparison.runs().get(0).winterBroodInfested();
       band(
           node.putObject("winterBroodInfestedAgainstFirst"),

@@ -4,7 +4,6 @@ import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.known;
 import static broodtide.results.JsonFigures.six;
 
-import broodtide.assessment.QuantileSummary;
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
 import broodtide.decision.RuleTrial;
@@ -42,9 +41,9 @@ final class RulesJson {
     node.put("seasonsWithANeedlessTreatment", known(RuleResult.shareWithAny(r.needless())));
     node.put("hinderedPerSeason", six(RuleResult.mean(r.hindered())));
     node.put("chanceLost", six(RuleResult.mean(r.lost())));
-    band(node.putObject("infestation"), QuantileSummary.of(r.infestation()));
+    band(node.putObject("infestation"), r.infestationOfLiving());
     if (!Double.isNaN(r.winterBrood()[0])) {
-      band(node.putObject("winterBroodInfested"), QuantileSummary.of(r.winterBrood()));
+      band(node.putObject("winterBroodInfested"), r.winterBroodOfLiving());
     }
     ArrayNode days = node.putArray("washDays");
     for (RuleResult.WashDay d : r.days()) {

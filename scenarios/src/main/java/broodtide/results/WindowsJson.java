@@ -4,7 +4,6 @@ import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.difference;
 import static broodtide.results.JsonFigures.six;
 
-import broodtide.assessment.QuantileSummary;
 import broodtide.decision.Windows;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,7 +16,7 @@ final class WindowsJson {
   static void write(ObjectNode node, Windows w) {
     node.put("outcome", w.outcome().word());
     node.put("ifYouWait", six(w.ifYouWait()));
-    node.put("playedColonies", w.waiting().length);
+    node.put("playedColonies", w.waiting().byMember().length);
     w.best()
         .ifPresent(
             row -> {
@@ -48,7 +47,7 @@ final class WindowsJson {
       ObjectNode cell = cells.addObject().put("start", w.starts().get(i).toString());
       if (row.cells().get(i) instanceof Windows.Played p) {
         cell.put("value", six(p.middle()));
-        band(cell.putObject("band"), QuantileSummary.of(p.byMember()));
+        band(cell.putObject("band"), p.band());
         cell.put("labelDecides", w.labelDecides(row, i));
       } else if (row.cells().get(i) instanceof Windows.Blocked b) {
         cell.put("blocked", String.valueOf(b.obstacle().kind().code()));

@@ -100,13 +100,7 @@ public record Answer(Comparison comparison) {
               + Odds.seasons(1 - dead)
               + "; infestations are those of living colonies.");
     }
-    if (!Survival.hasWinter(comparison.colony().model().climate())) {
-      out.add(
-          "Winter losses, and mites after "
-              + (comparison.colony().model().climate().southern() ? "April" : "October")
-              + ", are not shown for this climate: nothing published tells them where few bees"
-              + " become winter bees.");
-    }
+    NotShown.inWinter(comparison.colony().model().climate()).ifPresent(out::add);
     PlanRun best = best();
     if (comparison.runs().size() > 1 && best != first()) {
       out.add(

@@ -94,7 +94,44 @@ class PlanRunTest {
         .isBeforeOrEqualTo(run.colony().until());
   }
 
+  /** Two of five colonies have so many mites and so few bees that they hardly live to autumn. */
+  @Test
+  void coloniesThatDieCountLessInEveryOutcome() {
+    PlanRun run =
+        run(
+            Plan.waiting("wait"),
+            LocalDate.of(2001, 11, 1),
+            SimulatedColony.average(0.3),
+            SimulatedColony.average(0.5),
+            SimulatedColony.average(0.7),
+            new SimulatedColony(0.2, 0.3, 40, 1, 1, List.of()),
+            new SimulatedColony(0.2, 0.3, 60, 1, 1, List.of()));
+    LocalDate raised = run.colony().raised();
+    double[] living = run.living(raised);
+    assertThat(living[3] + living[4]).isLessThan(0.5 * living[0]);
+    for (Outcome outcome : List.of(Outcome.INFESTATION, Outcome.WINTER_BROOD)) {
+      double[] all = outcome.of(run);
+      assertThat(outcome.middle(run)).isLessThan(0.99 * all[2]);
+      assertThat(outcome.middle(run)).isEqualTo(outcome.band(run).median());
+    }
+    assertThat(run.summary().infestedWinterBrood().orElseThrow())
+        .isEqualTo(Outcome.WINTER_BROOD.middle(run));
+    assertThat(Outcome.INFESTATION.middle(run))
+        .isEqualTo(run.on(Quantity.INFESTATION, raised).median());
+    assertThat(Outcome.LOST.middle(run))
+        .isCloseTo(run.shareLost(LocalDate.of(2001, 11, 1)), within(1e-6));
+  }
+
   private static PlanRun run(Plan plan, LocalDate until) {
+    return run(
+        plan,
+        until,
+        SimulatedColony.average(0.3),
+        SimulatedColony.average(0.5),
+        SimulatedColony.average(0.7));
+  }
+
+  private static PlanRun run(Plan plan, LocalDate until, SimulatedColony... members) {
     ColonyCase c =
         new ColonyCase(
             "A",
@@ -114,10 +151,7 @@ class PlanRunTest {
           EnsembleRun.of(
               season,
               StandardColony.on(c.model(), MAY),
-              List.of(
-                  SimulatedColony.average(0.3),
-                  SimulatedColony.average(0.5),
-                  SimulatedColony.average(0.7)),
+              List.of(members),
               PlanRun.KEPT,
               workers,
               Progress.NONE),

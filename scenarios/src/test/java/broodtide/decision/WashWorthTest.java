@@ -8,6 +8,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Invented;
 import broodtide.assessment.Outcome;
+import broodtide.assessment.PlanRun;
 import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
@@ -16,6 +17,7 @@ import broodtide.fit.ExpectedWashes;
 import broodtide.fit.SeasonPosterior;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -77,6 +79,49 @@ class WashWorthTest {
     assertThat(w.knowing()).isCloseTo(w.later(), within(1e-12));
   }
 
+  /** By December the colonies with most mites are mostly dead, and cannot be washed. */
+  @Test
+  void coloniesThatDieAreNotWashed() {
+    LocalDate december = LocalDate.of(2026, 12, 1);
+    ColonyCase c = Invented.colony();
+    try (Workers workers = new Workers(2)) {
+      SeasonPosterior posterior = Invented.posterior(c, 256, workers);
+      Plan wait = Plan.waiting("wait");
+      Plan late =
+          new Plan("late", List.of(Catalog.control("oxalic-dribble").at(december.plusDays(1))));
+      WashWorth worth =
+          WashWorth.of(
+              c,
+              posterior,
+              List.of(wait),
+              List.of(wait, late),
+              december,
+              300,
+              Outcome.INFESTATION,
+              1,
+              "",
+              workers);
+      PlanRun run =
+          Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE).runs().get(0);
+      double[] living = run.living(december);
+      double[][] counts =
+          ExpectedWashes.chances(posterior, wait, Wash.of(december, "A", 0, 300), workers)
+              .byCount();
+      double all = Arrays.stream(living).sum();
+      assertThat(all).isLessThan(0.9 * living.length);
+      for (WashWorth.Decision d : worth.decisions()) {
+        double chance = 0;
+        for (int y = d.from(); y <= d.to(); y++) {
+          for (int m = 0; m < living.length; m++) {
+            chance += counts[y][m] * living[m] / all;
+          }
+        }
+        assertThat(d.chance()).isCloseTo(chance, within(1e-6));
+      }
+      assertThat(worth.decisions()).isNotEmpty();
+    }
+  }
+
   private static ColonyCase atDecision(ColonyCase c) {
     return c.decidingOn(Invented.NOW);
   }
@@ -120,7 +165,8 @@ class WashWorthTest {
       SeasonPosterior posterior = Invented.posterior(c, 16, workers);
       Plan wait = Plan.waiting("wait");
       double[][] chances =
-          ExpectedWashes.chances(posterior, wait, Wash.of(WASH, "known", 0, 300), workers);
+          ExpectedWashes.chances(posterior, wait, Wash.of(WASH, "known", 0, 300), workers)
+              .byCount();
       double truth =
           Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE)
               .runs()
