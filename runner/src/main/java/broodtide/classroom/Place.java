@@ -1,7 +1,7 @@
 package broodtide.classroom;
 
 import broodtide.assessment.YearStages;
-import broodtide.catalog.ThresholdLibrary;
+import broodtide.catalog.Catalog;
 import broodtide.season.Climate;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
@@ -27,7 +27,7 @@ record Place(
   /** A climate's year. */
   static Place of(Climate climate, LocalDate first, LocalDate last) {
     YearStages stages = new YearStages(climate);
-    ThresholdSet set = ThresholdLibrary.shipped(ThresholdLibrary.usual());
+    ThresholdSet set = Catalog.threshold(Catalog.USUAL_THRESHOLD);
     return new Place(
         climate,
         stages.thresholdSteps(set, first, last),
