@@ -5,6 +5,7 @@ import broodtide.assessment.CountReading;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.MiticideCourse;
+import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.CountedEfficacy.Count;
 import broodtide.decision.MemoryNeed;
@@ -116,12 +117,19 @@ final class WorkedCommand implements Callable<Integer> {
               + "; --colony names the one that was treated.");
     }
     CaseReader.Cases cases = new CaseReader.Cases(judged, all.study(), notes);
+    List<TreatmentCheck> checks = new ArrayList<>();
     return new DecisionCommandRun(desk, run, "worked")
         .decide(
             cases,
             c -> MemoryNeed.ofTreatmentCheck(c, cases.cases().size()),
             "leave out washes long before the treatment",
-            (c, workers, file, out) -> judge(c, beside, course, template, workers, file, out));
+            (c, workers, file, out) -> {
+              checks.add(judge(c, beside, course, template, workers, file, out));
+              if (checks.size() == judged.size()) {
+                ApiaryTreatmentCheck.of(checks)
+                    .ifPresent(a -> out.say(TreatmentWords.apiary(a, judged.size())));
+              }
+            });
   }
 
   private Optional<ColonyCase> beside(CaseReader.Cases all) {
@@ -141,7 +149,7 @@ final class WorkedCommand implements Callable<Integer> {
     return String.join(", ", all.cases().stream().map(ColonyCase::colony).toList());
   }
 
-  private void judge(
+  private TreatmentCheck judge(
       ColonyCase c,
       Optional<ColonyCase> beside,
       MiticideCourse course,
@@ -176,6 +184,7 @@ final class WorkedCommand implements Callable<Integer> {
       out.say("To check, in this order:");
       Shortfall.reasons(check, template).forEach(r -> out.say("- " + r + "."));
     }
+    return check;
   }
 
   /** Whether the later wash stands over the treatment threshold, whatever the treatment did. */

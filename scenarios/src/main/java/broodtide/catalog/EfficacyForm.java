@@ -138,8 +138,7 @@ final class EfficacyForm {
               "what a miticide does where mites resist it",
               List.of(SHARE, FACTOR, LOG_SD, SOURCE),
               in ->
-                  new Resistance(
-                      in.need(SHARE), in.need(FACTOR), in.need(LOG_SD), in.need(SOURCE)),
+                  new Resistance(in.need(SHARE), in.need(FACTOR), in.need(LOG_SD), in.need(SOURCE)),
               (r, out) -> {
                 out.put(SHARE, r.share());
                 out.put(FACTOR, r.factor());

@@ -9,7 +9,8 @@ import broodtide.measure.Tag;
  *
  * @param share share of the mites that it takes in the middle such apiary, 0 to 1
  * @param factor factor on its hazards that shows this share where its efficacy was measured
- * @param logSd spread of that factor between such apiaries and their colonies, in natural logarithms
+ * @param logSd spread of that factor between such apiaries and their colonies, in natural
+ *     logarithms
  * @param source where the figures come from
  */
 public record Resistance(double share, double factor, double logSd, String source) {
@@ -40,6 +41,11 @@ public record Resistance(double share, double factor, double logSd, String sourc
   /** {@return what is believed of its efficacy factor in such an apiary} */
   public Prior belief() {
     return new Prior(
-        "factor on the hazards of a miticide that mites resist", factor, logSd, 5, Tag.DERIVED, source);
+        "factor on the hazards of a miticide that mites resist",
+        factor,
+        logSd,
+        5,
+        Tag.DERIVED,
+        source);
   }
 }

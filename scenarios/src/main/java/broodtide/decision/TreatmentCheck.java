@@ -34,6 +34,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param reduction share of all mites that it took, by the day of the wash after it, by member
  * @param usual the same if it had acted as in the trials behind it, by member
  * @param untreated mites per 100 bees on that day had there been no treatment, by member
+ * @param strength logarithm of its strength against the usual, by member
  * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1, had
  *     that been as likely as not before the washes
  * @param season the season with the treatment and without it
@@ -49,6 +50,7 @@ public record TreatmentCheck(
     double[] reduction,
     double[] usual,
     double[] untreated,
+    double[] strength,
     double chanceWorked,
     TreatmentSeason season,
     Optional<TellingWash> telling) {
@@ -57,10 +59,13 @@ public record TreatmentCheck(
    * logarithm: from a tenth of the usual strength to its fivefold, so that a failure is not ruled
    * out beforehand. Choice.
    */
-  private static final double OPEN = 1.2;
+  static final double OPEN = 1.2;
 
   /** Half of the usual strength: less counts as falling short. Choice. */
-  private static final double HALF = 0.5;
+  static final double HALF = 0.5;
+
+  /** Strengths below this are all alike. */
+  private static final double LEAST = 1e-4;
 
   /** Its multiples, whole parts left away, lie evenly between 0 and 1. */
   private static final double GOLDEN = 0.6180339887498949;
@@ -92,6 +97,11 @@ public record TreatmentCheck(
         && colony.washes().stream()
             .filter(w -> w.date().isAfter(treatment.from()))
             .allMatch(w -> w.mites() == 0);
+  }
+
+  /** How far colonies of one trial differ in the logarithm of the strength. */
+  double usualSpread() {
+    return treatment.substance().spread().colonies();
   }
 
   /** What odds of having worked allow to be said, infinite odds included. */
@@ -157,6 +167,7 @@ public record TreatmentCheck(
             reduction,
             taken(usual.values(Quantity.MITES, day), untreated),
             without.values(Quantity.INFESTATION, day),
+            strength(posterior.members()),
             chanceWorked(
                 posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
             TreatmentSeason.of(
@@ -178,7 +189,17 @@ public record TreatmentCheck(
 
   private TreatmentCheck with(Optional<TellingWash> wash) {
     return new TreatmentCheck(
-        colony, treatment, before, after, reduction, usual, untreated, chanceWorked, season, wash);
+        colony,
+        treatment,
+        before,
+        after,
+        reduction,
+        usual,
+        untreated,
+        strength,
+        chanceWorked,
+        season,
+        wash);
   }
 
   /**
@@ -285,6 +306,12 @@ public record TreatmentCheck(
       out.add(m.with(success));
     }
     return out;
+  }
+
+  private static double[] strength(List<SimulatedColony> members) {
+    return members.stream()
+        .mapToDouble(m -> Math.log(Math.max(LEAST, m.success().get(m.success().size() - 1))))
+        .toArray();
   }
 
   /**

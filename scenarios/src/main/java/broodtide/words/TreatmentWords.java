@@ -1,12 +1,14 @@
 package broodtide.words;
 
 import broodtide.assessment.QuantileSummary;
+import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.TellingWash;
 import broodtide.decision.TreatmentCheck;
 import broodtide.decision.TreatmentCheck.Verdict;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -77,6 +79,30 @@ public final class TreatmentWords {
         + "). At its usual strength it takes about "
         + Digits.percent(QuantileSummary.of(check.usual()).median())
         + " here.";
+  }
+
+  /**
+   * {@return what the hives of an apiary say together}
+   *
+   * @param apiary the hives that were treated together
+   * @param hives how many were judged
+   */
+  public static String apiary(ApiaryTreatmentCheck apiary, int hives) {
+    return "Over the apiary, "
+        + apiary.hives()
+        + " of "
+        + hives
+        + " hives together: "
+        + answer(apiary.verdict()).toLowerCase(Locale.ROOT)
+        + ". It acted with "
+        + Digits.two(apiary.strength())
+        + " times its usual strength (90 % interval "
+        + Digits.two(apiary.low())
+        + " to "
+        + Digits.two(apiary.high())
+        + "); the chance that it was half or more is "
+        + Digits.chance(apiary.chanceWorked())
+        + ".";
   }
 
   /**

@@ -3,6 +3,8 @@ package broodtide.assessment;
 import broodtide.assessment.EfficacyFit.Setting;
 import broodtide.catalog.Assumptions;
 import broodtide.catalog.ControlTemplate.Efficacy;
+import broodtide.catalog.EfficacyTrial;
+import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.engine.Wintering;
 import broodtide.pages.Check;
@@ -91,26 +93,111 @@ class SciencePageTest {
     MarkdownTable table =
         new MarkdownTable(
             "control",
-            "model:",
-            "published",
+            "trials:",
+            "pooled:",
+            "two thirds of colonies",
+            "model, middle:",
+            "model, two thirds",
             "on bees, 1/day:",
             "in cells, 1/day:",
-            "setting",
-            "source");
+            "spread between trials, in them",
+            "setting");
     for (String name : Shipped.controls(MiticideCourse.class)) {
       Efficacy stated = Shipped.efficacy(name);
       Setting setting = Shipped.setting(name);
-      var substance = Shipped.substance(name);
+      Miticide substance = Shipped.substance(name);
+      double total = substance.spread().total();
       table.row(
           "`" + name + "`",
-          Figures.of(EfficacyFit.efficacy(Shipped.course(name, setting.start()), setting), 3),
+          Long.toString(stated.trials().stream().filter(EfficacyTrial::pooled).count()),
           Figures.of(stated.share(), 3),
+          Figures.of(stated.share(-1), 3) + " to " + Figures.of(stated.share(1), 3),
+          shown(name, setting, 1),
+          shown(name, setting, Math.exp(-total)) + " to " + shown(name, setting, Math.exp(total)),
           Figures.of(substance.onBees(), 3),
           Figures.of(substance.inCells(), 3),
-          words(setting),
-          stated.source());
+          Figures.of(substance.spread().trials(), 3)
+              + ", "
+              + Figures.of(substance.spread().colonies(), 3),
+          words(setting));
     }
     new WrittenPart(PAGE, "fitted controls").holds(table.toString());
+  }
+
+  /** What a course shows in its setting when its hazards are multiplied. */
+  private static String shown(String name, Setting setting, double factor) {
+    MiticideCourse c = Shipped.course(name, setting.start());
+    MiticideCourse stronger =
+        new MiticideCourse(
+            c.name(), c.substance().scaled(factor), c.start(), c.applications(), c.every());
+    return Figures.of(EfficacyFit.efficacy(stronger, setting), 3);
+  }
+
+  @Test
+  void trials() {
+    MarkdownTable table =
+        new MarkdownTable(
+            "control",
+            "published:",
+            "untreated:",
+            "corrected:",
+            "colonies:",
+            "high:",
+            "counts",
+            "source");
+    for (String name : Shipped.controls(MiticideCourse.class)) {
+      for (EfficacyTrial trial : Shipped.efficacy(name).trials()) {
+        table.row(
+            "`" + name + "`",
+            Figures.of(trial.share(), 3),
+            trial.untreated().map(u -> Figures.of(u, 3)).orElse(""),
+            Figures.of(trial.corrected(), 3),
+            trial.colonies().map(String::valueOf).orElse(""),
+            trial.high().map(h -> Figures.of(h, 3)).orElse(""),
+            trial.pooled() ? "yes" : "check",
+            trial.source());
+      }
+    }
+    new WrittenPart(PAGE, "trials of treatments").holds(table.toString());
+  }
+
+  @Test
+  void forestPlot() {
+    StringBuilder plot = new StringBuilder("```\n");
+    plot.append(line("", "0 %       20        40        60        80       100 %", ""));
+    for (String name : Shipped.controls(MiticideCourse.class)) {
+      Efficacy stated = Shipped.efficacy(name);
+      if (stated.pooled().isEmpty()) {
+        continue;
+      }
+      for (EfficacyTrial t : stated.trials()) {
+        plot.append(
+            line(
+                "",
+                marks(t.corrected(), t.corrected(), t.corrected(), t.pooled() ? 'o' : 'x'),
+                t.source().replaceFirst("[,:;].*", "")));
+      }
+      plot.append(
+          line(name, marks(stated.share(-1), stated.share(), stated.share(1), '#'), "pooled"));
+    }
+    plot.append("```\n");
+    new WrittenPart(PAGE, "forest plot").holds(plot.toString());
+  }
+
+  private static String line(String name, String marks, String what) {
+    return String.format(Locale.ROOT, "%-20s %-51s  %s", name, marks, what).stripTrailing() + "\n";
+  }
+
+  /** A range with its middle over 51 places, 0 to 100 %. */
+  private static String marks(double low, double middle, double high, char mark) {
+    StringBuilder s = new StringBuilder();
+    int from = (int) Math.round(50 * low);
+    int to = (int) Math.round(50 * high);
+    int at = (int) Math.round(50 * middle);
+    for (int i = 0; i <= to; i++) {
+      s.append(i == at ? mark : i >= from ? '-' : ' ');
+    }
+    return s.toString();
   }
 
   private static String words(Setting s) {

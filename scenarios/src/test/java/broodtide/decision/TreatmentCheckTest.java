@@ -20,6 +20,7 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -96,6 +97,36 @@ class TreatmentCheckTest {
     assertThat(Shortfall.doubts(check))
         .anySatisfy(d -> assertThat(d).contains("before the treatment was over"))
         .anySatisfy(d -> assertThat(d).contains("too few"));
+  }
+
+  /**
+   * What one hive cannot tell, eight that were treated together can; one does not speak for all.
+   */
+  @Test
+  void hivesOfAnApiaryTellTogether() {
+    LocalDate[] two = {LocalDate.of(2026, 8, 1), LocalDate.of(2026, 10, 5)};
+    TreatmentCheck good = judge(washed(1, 0.5, two));
+    TreatmentCheck poor = judge(washed(0.1, 0.5, two));
+    ApiaryTreatmentCheck worked =
+        ApiaryTreatmentCheck.of(Collections.nCopies(8, good)).orElseThrow();
+    ApiaryTreatmentCheck fell = ApiaryTreatmentCheck.of(Collections.nCopies(8, poor)).orElseThrow();
+    assertThat(worked.verdict()).isEqualTo(TreatmentCheck.Verdict.WORKED);
+    assertThat(fell.verdict()).isEqualTo(TreatmentCheck.Verdict.FELL_SHORT);
+    assertThat(worked.chanceWorked()).isGreaterThan(good.chanceWorked());
+    assertThat(fell.chanceWorked()).isLessThan(poor.chanceWorked());
+    assertThat(worked.high() / worked.low())
+        .as("hives differ among themselves, so the range stays wide")
+        .isGreaterThan(1.3);
+    assertThat(ApiaryTreatmentCheck.of(List.of(good))).isEmpty();
+  }
+
+  /** Hives without a mite before or after say nothing and do not count. */
+  @Test
+  void hivesWithoutAMiteDoNotCount() {
+    TreatmentCheck none =
+        judge(washed(1, 0.001, LocalDate.of(2026, 8, 1), LocalDate.of(2026, 10, 5)));
+    assertThat(none.noMites()).isTrue();
+    assertThat(ApiaryTreatmentCheck.of(Collections.nCopies(8, none))).isEmpty();
   }
 
   /** A wash later than the one that judges it counts for it just as well. */
