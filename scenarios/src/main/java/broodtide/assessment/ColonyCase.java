@@ -318,14 +318,14 @@ public final class ColonyCase {
   }
 
   /**
-   * {@return the same colony looked at no less far than to the spring that shows whether it came
-   * through, or to the winter bees where losses cannot be told; as it is where its record leaves no
-   * room for that}
+   * {@return the same colony looked at as far as plans are by themselves: to the spring that shows
+   * whether it came through, or to the winter bees where losses cannot be told; as it is where its
+   * record leaves no room for that}
    */
   public ColonyCase throughWinter() {
     LocalDate enough =
         Survival.hasWinter(model.climate()) ? winter.low().day() : stages().raised(now);
     boolean fits = ChronoUnit.DAYS.between(start, enough) + 1 <= Scenario.LONGEST;
-    return enough.isAfter(until) && fits ? until(enough) : this;
+    return enough.isAfter(now) && fits ? until(enough) : this;
   }
 }

@@ -66,7 +66,7 @@ public record Decision(
 
   /**
    * {@return the decision of a colony for which no plans are laid: the same figures of waiting as
-   * beside plans, for they look ahead to the spring whatever the last day of the case}
+   * beside plans, for they look ahead to the same spring whatever the last day of the case}
    *
    * @param c the case
    * @param posterior what the washes say of it

@@ -114,7 +114,7 @@ class ThresholdFileTest {
       delimiter = '|',
       value = {
         "\"mites\": 2     | \"mites\": -2      | line 4  | thresholds[0].mites | a number, 0.01 to"
-            + " 1000 mites",
+            + " 1000 (mites)",
         "\"mites\": 2     | \"mites\": \"2\"   | line 4  | thresholds[0].mites | a number,"
             + " 0.01 to 1000 (mites), without quotes",
         "\"mites\": 2     | \"mites\": null    | line 4  | thresholds[0].mites | a number,",
