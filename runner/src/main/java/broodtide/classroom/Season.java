@@ -18,7 +18,7 @@ import java.util.Optional;
  * One colony's season as it is shown: it ends on the day from which the colony is more likely dead
  * than alive, had it been alive on the first day.
  */
-public final class Season {
+final class Season {
   private final LocalDate start;
   private final int days;
   private final int shown;

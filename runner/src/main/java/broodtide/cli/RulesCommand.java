@@ -172,7 +172,8 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private static LocalDate usualLast(ColonyCase c, LocalDate first) {
-    LocalDate last = c.raised().isBefore(c.until()) ? c.raised() : c.until().minusDays(1);
+    LocalDate last =
+        c.winterBeesRaised().isBefore(c.until()) ? c.winterBeesRaised() : c.until().minusDays(1);
     return last.isBefore(first) ? first : last;
   }
 

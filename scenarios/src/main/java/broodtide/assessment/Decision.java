@@ -59,7 +59,7 @@ public record Decision(
             .orElseGet(OptionalDouble::empty),
         Survival.hasWinter(c.model().climate()),
         c.springLow().isPresent(),
-        !c.stages().raised(c.now()).isAfter(c.until()),
+        !c.stages().winterBeesRaised(c.now()).isAfter(c.until()),
         waiting.summary(),
         Optional.of(PlanRanking.of(comparison.runs())));
   }

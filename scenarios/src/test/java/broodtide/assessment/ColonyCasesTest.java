@@ -101,7 +101,7 @@ class ColonyCasesTest {
               Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE)
                   .runs()
                   .get(0)
-                  .infestation(c.raised()))
+                  .infestation(c.winterBeesRaised()))
           .median();
     }
   }

@@ -118,7 +118,7 @@ class PlanRunTest {
                   SimulatedColony.average(0.3),
                   SimulatedColony.average(0.5),
                   SimulatedColony.average(0.7)),
-              PlanRun.KEPT,
+              PlanRun.QUANTITIES,
               workers,
               Progress.NONE),
           List.of());

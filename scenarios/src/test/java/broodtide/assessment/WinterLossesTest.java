@@ -159,7 +159,7 @@ class WinterLossesTest {
     try (Workers workers = new Workers(2)) {
       EnsembleRun run =
           c.posterior(new SeasonPosterior.SamplerSettings(1024, 3, 1), workers, Progress.NONE)
-              .run(c.season(wait), PlanRun.KEPT, workers, Progress.NONE);
+              .run(c.season(wait), PlanRun.QUANTITIES, workers, Progress.NONE);
       PlanRun played = new PlanRun(c, wait, run, List.of());
       return played.shareLost(played.springLow().orElseThrow().day());
     }

@@ -48,7 +48,7 @@ class YearStagesTest {
   })
   void oneWinterIsJudged(LocalDate now, LocalDate raised, boolean already) {
     YearStages stages = new YearStages(Catalog.climate("temperate"));
-    assertThat(stages.raised(now)).isEqualTo(raised);
+    assertThat(stages.winterBeesRaised(now)).isEqualTo(raised);
     assertThat(stages.raisedAlready(now)).isEqualTo(already);
   }
 

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param supers when honey supers usually stand
  * @param winterBees when winter bees are raised
  */
-record Place(
+record ClimateYear(
     Climate climate,
     List<YearStages.Step> thresholds,
     List<Stretch> supers,
@@ -25,10 +25,10 @@ record Place(
   record Stretch(LocalDate from, LocalDate to) {}
 
   /** A climate's year. */
-  static Place of(Climate climate, LocalDate first, LocalDate last) {
+  static ClimateYear of(Climate climate, LocalDate first, LocalDate last) {
     YearStages stages = new YearStages(climate);
     ThresholdSet set = Catalog.threshold(Catalog.USUAL_THRESHOLD);
-    return new Place(
+    return new ClimateYear(
         climate,
         stages.thresholdSteps(set, first, last),
         stretches(stages.supers(first, last)),
