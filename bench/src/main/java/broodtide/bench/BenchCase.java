@@ -4,7 +4,6 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.ColonyModel;
@@ -52,7 +51,7 @@ final class BenchCase {
         LocalDate.of(2027, 3, 1),
         WASHES,
         List.of(),
-        ThresholdLibrary.shipped("kulhanek-2021"),
+        Catalog.threshold("kulhanek-2021"),
         Priors.defaults());
   }
 

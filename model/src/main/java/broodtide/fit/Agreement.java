@@ -26,7 +26,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   private static final int COLONIES = 1024;
   private static final int RECORDS = 200;
   private static final long SEED = 0xA6EE;
-  private static final int NOBODY = -1;
+  private static final int NONE_LEFT_OUT = -1;
 
   /** Copies the list. */
   public Agreement {
@@ -58,7 +58,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
         ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
     int[] real = posterior.washes().stream().mapToInt(w -> w.mites()).toArray();
     List<Terms> terms = parts.stream().map(Terms::of).toList();
-    double own = logMean(terms, real, NOBODY);
+    double own = logMean(terms, real, NONE_LEFT_OUT);
     SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
     boolean[] asRare = new boolean[RECORDS];
     workers.run(
@@ -92,7 +92,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     for (int w = 0; w < counts.length; w++) {
       terms.get(w).add(counts[w], log);
     }
-    if (apart != NOBODY) {
+    if (apart != NONE_LEFT_OUT) {
       log[apart] = Double.NEGATIVE_INFINITY;
     }
     double top = Arrays.stream(log).max().orElseThrow();
@@ -103,7 +103,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     for (double v : log) {
       sum += FastMath.exp(v - top);
     }
-    return top + FastMath.log(sum / (apart == NOBODY ? COLONIES : COLONIES - 1));
+    return top + FastMath.log(sum / (apart == NONE_LEFT_OUT ? COLONIES : COLONIES - 1));
   }
 
   /** What stays the same in the probabilities of all counts of one wash, by colony. */

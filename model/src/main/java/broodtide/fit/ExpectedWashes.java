@@ -17,7 +17,7 @@ import org.apache.commons.math3.util.FastMath;
 
 /** What the colonies of a posterior say that washes show: those they know, and those to come. */
 public final class ExpectedWashes {
-  private static final Set<Quantity> KEPT = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
+  private static final Set<Quantity> QUANTITIES = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
 
   private ExpectedWashes() {}
 
@@ -75,7 +75,7 @@ public final class ExpectedWashes {
       days = Math.max(days, Math.toIntExact(day));
     }
     Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
-    EnsembleRun run = posterior.run(season, days, KEPT, workers, Progress.NONE);
+    EnsembleRun run = posterior.run(season, days, QUANTITIES, workers, Progress.NONE);
     Survival survival = Survival.in(past.model());
     double[] dispersions = posterior.dispersions();
     List<Parts> out = new ArrayList<>();

@@ -35,7 +35,7 @@ public record FirstOrderIndex(double share, Interval range) {
   private static final double REACH = 1.6449;
 
   /** {@return whether it can be told from 0} */
-  public boolean tells() {
+  public boolean differsFromZero() {
     return range.low() > 0;
   }
 

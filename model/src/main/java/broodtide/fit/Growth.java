@@ -16,7 +16,7 @@ public record Growth(OptionalDouble perDay, Interval perDayInterval) {
   public static final double MONTH = 30.4;
 
   /** {@return whether the washes tell growth or decline from no change} */
-  public boolean tells() {
+  public boolean differsFromZero() {
     return !perDayInterval.holds(0);
   }
 

@@ -147,8 +147,8 @@ public final class GrowthFit {
   }
 
   /** {@return whether the washes tell growth or decline from no change} */
-  public boolean tells() {
-    return growth.tells();
+  public boolean differsFromZero() {
+    return growth.differsFromZero();
   }
 
   /**

@@ -32,7 +32,7 @@ final class GrowthWords {
 
   private static String bounded(Growth growth) {
     Interval rates = growth.perDayInterval();
-    if (!growth.tells()) {
+    if (!growth.differsFromZero()) {
       return String.format(
           Locale.ROOT,
           "The washes cannot tell growth from none: the change of mites per bee lies between %s"
@@ -62,7 +62,7 @@ final class GrowthWords {
     boolean up = slope == Segments.Slope.UP;
     Interval rates = growth.perDayInterval();
     String found = "Mites were found only on the " + (up ? "last" : "first") + " day of washing; ";
-    if (!growth.tells()) {
+    if (!growth.differsFromZero()) {
       return found + "that cannot tell growth from none.";
     }
     return up

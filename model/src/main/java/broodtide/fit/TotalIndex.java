@@ -25,7 +25,7 @@ public record TotalIndex(double share, Interval range) {
   private static final double REACH = 1.6449;
 
   /** {@return whether it can be told from 0} */
-  public boolean tells() {
+  public boolean differsFromZero() {
     return range.low() > 0;
   }
 

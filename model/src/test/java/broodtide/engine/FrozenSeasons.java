@@ -30,7 +30,7 @@ final class FrozenSeasons {
   private static final double FLOW_TOLERANCE = 1e-12;
 
   /** All but shares that rounding alone makes where there is no brood. */
-  private static final Set<Quantity> KEPT =
+  private static final Set<Quantity> QUANTITIES =
       EnumSet.complementOf(
           EnumSet.of(Quantity.INFESTED_WORKER_SHARE, Quantity.INFESTED_DRONE_SHARE));
 
@@ -98,7 +98,7 @@ final class FrozenSeasons {
               FlowEngine.run(s, members().get(1), FLOW_STAGES, FLOW_TOLERANCE).trajectory();
           for (int day = 0; day <= s.days(); day += EVERY) {
             List<Double> values = new ArrayList<>();
-            for (Quantity q : KEPT) {
+            for (Quantity q : QUANTITIES) {
               values.add(t.at(q, START.plusDays(day)));
             }
             ledger(values, t.ledger(day));
@@ -109,7 +109,7 @@ final class FrozenSeasons {
 
   private static double[] values(ColonyView view, int lane) {
     List<Double> values = new ArrayList<>();
-    for (Quantity q : KEPT) {
+    for (Quantity q : QUANTITIES) {
       values.add(q.of(view, lane));
     }
     values.add(view.infestedWorkerCells(lane));

@@ -21,7 +21,7 @@ class FirstOrderIndexTest {
     for (int d = 0; d < 3; d++) {
       FirstOrderIndex index = FirstOrderIndex.of(x[d], y);
       assertThat(index.share()).as("input " + (d + 1)).isCloseTo(ISHIGAMI[d], within(0.02));
-      assertThat(index.tells()).as("input " + (d + 1)).isEqualTo(ISHIGAMI[d] > 0);
+      assertThat(index.differsFromZero()).as("input " + (d + 1)).isEqualTo(ISHIGAMI[d] > 0);
     }
   }
 
@@ -36,7 +36,7 @@ class FirstOrderIndexTest {
       for (int d = 0; d < 3; d++) {
         FirstOrderIndex index = FirstOrderIndex.of(x[d], y);
         held[d] += index.range().holds(ISHIGAMI[d]) ? 1 : 0;
-        toldFromNothing += d == 2 && index.tells() ? 1 : 0;
+        toldFromNothing += d == 2 && index.differsFromZero() ? 1 : 0;
       }
     }
     // 180 of 200 are expected, give or take 4.2; ranges may be too wide, but not too narrow.
@@ -58,7 +58,7 @@ class FirstOrderIndexTest {
   void anAnswerThatNeverChangesOwesNothingToAnyUnknown() {
     FirstOrderIndex index = FirstOrderIndex.of(uniform(1, 100)[0], new double[100]);
     assertThat(index.share()).isZero();
-    assertThat(index.tells()).isFalse();
+    assertThat(index.differsFromZero()).isFalse();
   }
 
   @Test

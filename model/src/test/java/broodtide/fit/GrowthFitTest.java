@@ -55,7 +55,7 @@ class GrowthFitTest {
     Interval interval = fit.growth().perDayInterval();
     assertThat(interval.low()).isCloseTo(0.0161083374283, within(1e-9));
     assertThat(interval.high()).isCloseTo(0.0304073674826, within(1e-9));
-    assertThat(fit.tells()).isTrue();
+    assertThat(fit.differsFromZero()).isTrue();
     assertThat(fit.sentence())
         .isEqualTo("Mites per bee grow by 2.3 % a day (1.6 % to 3.1 %), doubling in 30 days.");
   }
@@ -210,14 +210,14 @@ class GrowthFitTest {
         washes(new int[] {0, 0, 5}, new int[] {0, 30, 60}, new int[] {300, 300, 300});
     assertSilent(zeros, List.of(START.plusDays(40)), "has one day of washing");
     GrowthFit flat = GrowthFit.of(pair(5, 6, 30));
-    assertThat(flat.tells()).isFalse();
+    assertThat(flat.differsFromZero()).isFalse();
     assertThat(flat.sentence()).startsWith("The washes cannot tell growth from none: the change");
     assertThat(flat.growth().perDay()).isPresent();
   }
 
   private static void assertSilent(List<Wash> washes, List<LocalDate> breaks, String words) {
     GrowthFit fit = GrowthFit.of(washes, breaks, 0.9);
-    assertThat(fit.tells()).isFalse();
+    assertThat(fit.differsFromZero()).isFalse();
     assertThat(fit.sentence()).contains(words);
     assertThat(fit.growth().perDay()).isEmpty();
     assertThat(fit.growth().monthFactor()).isEmpty();
@@ -240,7 +240,7 @@ class GrowthFitTest {
     assertThat(interval.low()).isCloseTo(Math.log(p / (1 - p)) / 30, within(1e-8));
     assertThat(interval.high()).isEqualTo(Double.POSITIVE_INFINITY);
     assertThat(fit.growth().perDay()).isEmpty();
-    assertThat(fit.tells()).isTrue();
+    assertThat(fit.differsFromZero()).isTrue();
     assertThat(fit.sentence())
         .isEqualTo(
             "Mites were found only on the last day of washing; they grow by at least 6.3 % a day,"
@@ -248,7 +248,7 @@ class GrowthFitTest {
     assertThat(fit.forecast(START.plusDays(60), 300)).isEmpty();
     GrowthFit mirrored = GrowthFit.of(pair(9, 0, 30));
     assertThat(mirrored.growth().perDayInterval().high()).isCloseTo(-interval.low(), within(1e-8));
-    assertThat(GrowthFit.of(pair(0, 1, 30)).tells()).isFalse();
+    assertThat(GrowthFit.of(pair(0, 1, 30)).differsFromZero()).isFalse();
   }
 
   @Test

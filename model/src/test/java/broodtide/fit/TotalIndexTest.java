@@ -21,10 +21,10 @@ class TotalIndexTest {
     TotalIndex[] found = totals(1, 16_384);
     for (int d = 0; d < 3; d++) {
       assertThat(found[d].share()).as("input " + (d + 1)).isCloseTo(ISHIGAMI[d], within(0.02));
-      assertThat(found[d].tells()).as("input " + (d + 1)).isTrue();
+      assertThat(found[d].differsFromZero()).as("input " + (d + 1)).isTrue();
     }
     assertThat(found[3].share()).as("an input that does nothing").isZero();
-    assertThat(found[3].tells()).isFalse();
+    assertThat(found[3].differsFromZero()).isFalse();
   }
 
   @Test

@@ -6,11 +6,11 @@ import broodtide.lesson.Lesson;
 import broodtide.lesson.Lessons;
 import broodtide.report.InsidePicture;
 import broodtide.season.Climate;
-import broodtide.web.Answer;
 import broodtide.web.Assets;
-import broodtide.web.Frame;
+import broodtide.web.PageFrame;
 import broodtide.web.Query;
 import broodtide.web.Refused;
+import broodtide.web.Response;
 import broodtide.web.Site;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -61,12 +61,12 @@ public final class ClassSite implements Site {
    * @throws Refused when there is no such page or a value is not allowed
    */
   @Override
-  public Answer answer(URI address) {
+  public Response answer(URI address) {
     String path = address.getPath();
     @Nullable String query = address.getRawQuery();
     if (path.equals("/api/season")) {
       Explorer.Colony colony = explorer.read(query);
-      return Answer.json(
+      return Response.json(
           200, SeasonJson.explorer(colony, player.play(colony.scenario(), colony.member())));
     }
     if (path.equals(INSIDE) || path.equals(INSIDE + "/narrow")) {
@@ -75,7 +75,7 @@ public final class ClassSite implements Site {
           InsidePicture.of(
               player.play(colony.scenario(), colony.member()).inside(),
               "One colony, from inside. A wash finds the mites on adult bees alone.");
-      return Answer.svg(200, (path.equals(INSIDE) ? inside : inside.sized(Size.PHONE)).svg());
+      return Response.svg(200, (path.equals(INSIDE) ? inside : inside.sized(Size.PHONE)).svg());
     }
     if (path.startsWith(STATIC)) {
       return Assets.find(path.substring(STATIC.length()))
@@ -91,18 +91,18 @@ public final class ClassSite implements Site {
     }
     Query.of(query, Set.of());
     return switch (path) {
-      case "/" -> Answer.html(200, ExplorerPage.of(places, explorer));
-      case "/lessons" -> Answer.html(200, LessonPage.list(lessons));
+      case "/" -> Response.html(200, ExplorerPage.of(places, explorer));
+      case "/lessons" -> Response.html(200, LessonPage.list(lessons));
       default -> throw Refused.unknown("there is no page at this address");
     };
   }
 
   @Override
-  public Answer refusal(URI address, int status, String message) {
+  public Response refusal(URI address, int status, String message) {
     String path = address.getPath();
     return path != null && path.startsWith("/api/")
-        ? Answer.json(status, SeasonJson.object().put("error", message))
-        : Answer.html(status, Frame.refusal(status, message));
+        ? Response.json(status, SeasonJson.object().put("error", message))
+        : Response.html(status, PageFrame.refusal(status, message));
   }
 
   private Lesson lesson(String name) {
@@ -118,21 +118,21 @@ public final class ClassSite implements Site {
                         + String.join(", ", lessons.stream().map(Lesson::name).toList())));
   }
 
-  private Answer lesson(Lesson lesson, boolean api, String part, @Nullable String query) {
+  private Response lesson(Lesson lesson, boolean api, String part, @Nullable String query) {
     LessonPlay play = new LessonPlay(lesson, player);
     if (api && part.equals("/scoops") && lesson.task() instanceof Lesson.Scoops task) {
       long seed = Query.of(query, Set.of("seed")).whole("seed", 1, 0, MOST_SEED);
-      return Answer.json(200, LessonPlay.json(play.scoops(task, seed), seed));
+      return Response.json(200, LessonPlay.json(play.scoops(task, seed), seed));
     }
     Query.of(query, Set.of());
     if (api && part.isEmpty()) {
-      return Answer.json(200, play.json());
+      return Response.json(200, play.json());
     }
     if (!api && part.isEmpty()) {
-      return Answer.html(200, LessonPage.of(lesson, play, lessons));
+      return Response.html(200, LessonPage.of(lesson, play, lessons));
     }
     if (!api && part.equals("/worksheet")) {
-      return Answer.html(200, Worksheet.of(lesson, play));
+      return Response.html(200, Worksheet.of(lesson, play));
     }
     throw Refused.unknown("there is no page at this address");
   }

@@ -82,7 +82,7 @@ public final class Explorer {
    * @param scenario what is done
    * @param member the colony
    */
-  record Colony(Place place, Scenario scenario, SimulatedColony member) {}
+  record Colony(ClimateYear place, Scenario scenario, SimulatedColony member) {}
 
   /** All treatments that can be chosen. */
   List<ControlTemplate> treatments() {
@@ -97,7 +97,7 @@ public final class Explorer {
    */
   Colony read(@Nullable String raw) {
     Query in = Query.of(raw, NAMES);
-    Place place = places.place(in.word("climate", places.first(), places.names()));
+    ClimateYear place = places.place(in.word("climate", places.first(), places.names()));
     List<Control> controls = new ArrayList<>();
     String comb = in.word("comb", NONE, COMB);
     LocalDate combOn = in.date("combon", COMB_USUAL, COMB_FROM, COMB_TO);

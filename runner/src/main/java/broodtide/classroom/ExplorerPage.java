@@ -1,8 +1,8 @@
 package broodtide.classroom;
 
 import broodtide.catalog.ControlTemplate;
-import broodtide.web.Frame;
 import broodtide.web.Html;
+import broodtide.web.PageFrame;
 import broodtide.web.Template;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,7 +46,7 @@ final class ExplorerPage {
                             Explorer.FIRST_DAY,
                             Explorer.LAST_DAY,
                             LocalDate.of(2026, 8, 15))));
-    return Frame.page(
+    return PageFrame.page(
         "Explore a colony",
         "/",
         List.of("chart.css", "explorer.css"),
@@ -58,7 +58,10 @@ final class ExplorerPage {
     return Html.each(
         places.names(),
         name ->
-            option(name, Mark.shortly(places.climate(name).title()), name.equals(places.first())));
+            option(
+                name,
+                ControlMark.shortly(places.climate(name).title()),
+                name.equals(places.first())));
   }
 
   private static Html treatments(Explorer explorer) {

@@ -1,8 +1,8 @@
 package broodtide.classroom;
 
 import broodtide.lesson.Lesson;
-import broodtide.web.Frame;
 import broodtide.web.Html;
+import broodtide.web.PageFrame;
 import broodtide.web.Template;
 import java.time.LocalDate;
 import java.util.List;
@@ -33,7 +33,7 @@ final class LessonPage {
                         + "/worksheet\">Worksheet to print<span class=\"unseen\">: "
                         + Html.text(l.title())
                         + "</span></a></li>"));
-    return Frame.page(
+    return PageFrame.page(
         "Lessons",
         "/lessons",
         STYLES,
@@ -63,7 +63,7 @@ final class LessonPage {
                     Map.entry("teacher", Html.text(lesson.teacher())),
                     Map.entry("sources", Html.list(lesson.sources())),
                     Map.entry("next", next)));
-    return Frame.page(lesson.title(), "/lessons", STYLES, List.of("lesson.js"), main);
+    return PageFrame.page(lesson.title(), "/lessons", STYLES, List.of("lesson.js"), main);
   }
 
   /** The lesson's caution, nothing where it has none. */

@@ -108,7 +108,7 @@ final class LessonPlay {
             .set("values", SeasonJson.values(curve.values()));
       }
     }
-    out.set("marks", SeasonJson.marks(Mark.of(lesson)));
+    out.set("marks", SeasonJson.marks(ControlMark.of(lesson)));
     ArrayNode figures = out.putArray("figures");
     readings().forEach(r -> figures.addObject().put("say", r.say()).put("value", r.value()));
     answer(out);

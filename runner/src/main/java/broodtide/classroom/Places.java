@@ -10,7 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The climates that the explorer offers: those of the library, and one of the teacher's own. */
 final class Places {
   private final Map<String, Climate> climates = new LinkedHashMap<>();
-  private final Map<String, Place> worked = new ConcurrentHashMap<>();
+  private final Map<String, ClimateYear> worked = new ConcurrentHashMap<>();
   private final String first;
 
   /**
@@ -44,8 +44,8 @@ final class Places {
   }
 
   /** A climate's year, worked out when it is first asked for. */
-  Place place(String name) {
+  ClimateYear place(String name) {
     return worked.computeIfAbsent(
-        name, n -> Place.of(climate(n), Explorer.FIRST_DAY, Explorer.LAST_DAY));
+        name, n -> ClimateYear.of(climate(n), Explorer.FIRST_DAY, Explorer.LAST_DAY));
   }
 }

@@ -20,7 +20,7 @@ import java.util.Optional;
  * than alive, had it been alive on the first day, or with the last day that is believed of its
  * climate.
  */
-public final class Season {
+final class Season {
   private final LocalDate start;
   private final int days;
   private final int believedDays;

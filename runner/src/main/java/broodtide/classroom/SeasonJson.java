@@ -47,12 +47,12 @@ final class SeasonJson {
     ArrayNode spans = out.putArray("spans");
     stretches(spans, "honey supers on", colony.place().supers());
     stretches(spans, "winter bees raised", colony.place().winterBees());
-    out.set("marks", marks(Mark.of(colony.scenario().plan().controls())));
+    out.set("marks", marks(ControlMark.of(colony.scenario().plan().controls())));
     return out;
   }
 
   /** Things done. */
-  static ArrayNode marks(List<Mark> marks) {
+  static ArrayNode marks(List<ControlMark> marks) {
     ArrayNode out = JsonNodeFactory.instance.arrayNode();
     marks.forEach(m -> out.addObject().put("label", m.label()).put("on", m.on().toString()));
     return out;
@@ -97,8 +97,8 @@ final class SeasonJson {
     return worker;
   }
 
-  private static void stretches(ArrayNode out, String label, List<Place.Stretch> stretches) {
-    for (Place.Stretch s : stretches) {
+  private static void stretches(ArrayNode out, String label, List<ClimateYear.Stretch> stretches) {
+    for (ClimateYear.Stretch s : stretches) {
       out.addObject()
           .put("label", label)
           .put("from", s.from().toString())

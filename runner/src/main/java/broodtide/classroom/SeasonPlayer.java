@@ -15,14 +15,14 @@ import java.util.Map;
 final class SeasonPlayer {
   private static final int REMEMBERED = 24;
 
-  private record Place(ColonyModel model, LocalDate day) {}
+  private record ClimateYear(ColonyModel model, LocalDate day) {}
 
-  private final Map<Place, StandardColony> starts =
+  private final Map<ClimateYear, StandardColony> starts =
       new LinkedHashMap<>(32, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Place, StandardColony> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<ClimateYear, StandardColony> eldest) {
           return size() > REMEMBERED;
         }
       };
@@ -33,7 +33,7 @@ final class SeasonPlayer {
   }
 
   private StandardColony start(Scenario scenario) {
-    Place place = new Place(scenario.model(), scenario.start());
+    ClimateYear place = new ClimateYear(scenario.model(), scenario.start());
     synchronized (starts) {
       return starts.computeIfAbsent(place, p -> StandardColony.on(p.model(), p.day()));
     }

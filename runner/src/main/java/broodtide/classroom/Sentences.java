@@ -28,7 +28,7 @@ final class Sentences {
 
   /** The day that matters most: when the first winter bees are raised. */
   private LocalDate turn() {
-    List<Place.Stretch> winterBees = colony.place().winterBees();
+    List<ClimateYear.Stretch> winterBees = colony.place().winterBees();
     return winterBees.isEmpty() ? LocalDate.of(2026, 8, 15) : winterBees.get(0).from();
   }
 

@@ -9,8 +9,8 @@ import broodtide.chart.Marker;
 import broodtide.chart.Panel;
 import broodtide.chart.Size;
 import broodtide.lesson.Lesson;
-import broodtide.web.Frame;
 import broodtide.web.Html;
+import broodtide.web.PageFrame;
 import broodtide.web.Template;
 import broodtide.words.Digits;
 import java.time.LocalDate;
@@ -44,7 +44,7 @@ final class Worksheet {
                     Map.entry("charts", new Html(chart(lesson, play).svg())),
                     Map.entry("teacher", Html.text(lesson.teacher())),
                     Map.entry("sources", Html.list(lesson.sources()))));
-    return Frame.page(
+    return PageFrame.page(
         "Worksheet: " + lesson.title(),
         "/lessons",
         List.of("lesson.css", "print.css"),
@@ -126,7 +126,7 @@ final class Worksheet {
             .map(c -> Panel.of(c.title(), play.curves(c).stream().map(Worksheet::line).toList()))
             .toList();
     Almanac almanac = Almanac.BLANK;
-    for (Mark mark : Mark.of(lesson)) {
+    for (ControlMark mark : ControlMark.of(lesson)) {
       almanac = almanac.with(new Marker(mark.label(), mark.on()));
     }
     return new ColonyChart(

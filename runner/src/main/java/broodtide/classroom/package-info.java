@@ -13,10 +13,10 @@
  *   <li>seasons as JSON for the page's script ({@code SeasonJson}), and worksheets to print.
  * </ul>
  *
- * <p>A {@link broodtide.classroom.Season} is one colony's season as it is shown; it ends on the day
- * on which the colony is lost. Every number comes from the engine. Lessons, from {@code
- * broodtide.lesson}, hold questions and words alone. Sentences say what a chart shows, for eyes and
- * for ears, so nobody needs to see the picture.
+ * <p>A {@code Season} is one colony's season as it is shown; it ends on the day on which the colony
+ * is lost. Every number comes from the engine. Lessons, from {@code broodtide.lesson}, hold
+ * questions and words alone. Sentences say what a chart shows, for eyes and for ears, so nobody
+ * needs to see the picture.
  *
  * <p>Requests are checked as files are: an address with a value out of its range is refused with a
  * message that names it. The page works without a network; nothing is stored, and nothing is known

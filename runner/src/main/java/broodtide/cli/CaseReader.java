@@ -8,7 +8,6 @@ import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ResistantMites;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.measure.OutOfRange;
@@ -148,8 +147,7 @@ final class CaseReader {
       notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
     }
     ThresholdSet thresholds =
-        ThresholdLibrary.find(
-            options.threshold == null ? ThresholdLibrary.usual() : options.threshold);
+        Catalog.threshold(options.threshold == null ? Catalog.USUAL_THRESHOLD : options.threshold);
     return dated(Place.of(climate, options.south, around, thresholds));
   }
 
@@ -223,9 +221,7 @@ final class CaseReader {
     ColonyCase c =
         ColonyCases.ofStudy(
             study,
-            options.threshold == null
-                ? place
-                : place.with(ThresholdLibrary.find(options.threshold)),
+            options.threshold == null ? place : place.with(Catalog.threshold(options.threshold)),
             washes,
             further,
             Optional.ofNullable(options.decideOn),

@@ -177,7 +177,7 @@ final class GrowthCommand implements Callable<Integer> {
                   : "-",
               g.monthFactor().isPresent() ? "x " + Digits.two(g.monthFactor().getAsDouble()) : "-",
               "x " + Digits.range(g.monthFactorInterval().low(), g.monthFactorInterval().high()),
-              g.tells() && g.doublingDays().isPresent()
+              g.differsFromZero() && g.doublingDays().isPresent()
                   ? Digits.two(g.doublingDays().getAsDouble()) + " days"
                   : "-");
     }

@@ -3,7 +3,6 @@ package broodtide.cli;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.forms.Nearest;
 import broodtide.measure.OutOfRange;
 import broodtide.wash.Frame;
@@ -64,7 +63,7 @@ final class KnownWords {
   static final class Thresholds implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return ThresholdLibrary.names().iterator();
+      return Catalog.THRESHOLDS.names().iterator();
     }
   }
 

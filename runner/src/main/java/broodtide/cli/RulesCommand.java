@@ -9,7 +9,6 @@ import broodtide.decision.RuleResult;
 import broodtide.decision.RuleText;
 import broodtide.decision.RuleTrial;
 import broodtide.decision.WashRound;
-import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.RulePicture;
@@ -158,17 +157,9 @@ final class RulesCommand implements Callable<Integer> {
     file.add(trial);
     say(trial, out);
     if (!trial.results().isEmpty()) {
-      List<RuleResult> drawn = new ArrayList<>(trial.results());
-      Rule never = RuleText.read("never");
-      if (!played.contains(never)) {
-        // No rule at all is what every rule is held against, asked for or not.
-        RuleTrial.of(c, posterior, round, List.of(never), run.seed, workers, Progress.NONE)
-            .results()
-            .forEach(r -> drawn.add(0, r));
-      }
       out.draw(
           c,
-          RulePicture.of(trial, drawn),
+          RulePicture.of(trial),
           "Further down is better, further left is less treating. On the line stand the rules that"
               + " no other betters in both.");
     }
@@ -180,7 +171,8 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private static LocalDate usualLast(ColonyCase c, LocalDate first) {
-    LocalDate last = c.raised().isBefore(c.until()) ? c.raised() : c.until().minusDays(1);
+    LocalDate last =
+        c.winterBeesRaised().isBefore(c.until()) ? c.winterBeesRaised() : c.until().minusDays(1);
     return last.isBefore(first) ? first : last;
   }
 

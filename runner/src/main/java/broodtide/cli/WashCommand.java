@@ -4,7 +4,6 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
@@ -100,7 +99,7 @@ final class WashCommand implements Callable<Integer> {
               + " per 100.",
       completionCandidates = KnownWords.Thresholds.class,
       defaultValue = "kulhanek-2021")
-  private String threshold = ThresholdLibrary.usual();
+  private String threshold = Catalog.USUAL_THRESHOLD;
 
   @Option(
       names = "--hives",
@@ -138,7 +137,7 @@ final class WashCommand implements Callable<Integer> {
     }
     Climate place = Catalog.climate(climate);
     Climate year = south ? place.inSouth() : place;
-    ThresholdSet held = ThresholdLibrary.find(threshold);
+    ThresholdSet held = Catalog.threshold(threshold);
     Optional<Outputs> outputs = folder.open(List.of());
     CountReading reading = CountReading.of(wash, year, held);
     CountOutlook outlook;

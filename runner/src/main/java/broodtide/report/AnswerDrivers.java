@@ -27,7 +27,7 @@ final class AnswerDrivers {
 
   private AnswerDrivers() {}
 
-  static void write(Html h, List<PagePart> parts) {
+  static void write(HtmlWriter h, List<PagePart> parts) {
     h.open("section").element("h2", "What would change this answer");
     for (PagePart part : parts) {
       if (part.several()) {
@@ -42,7 +42,7 @@ final class AnswerDrivers {
     h.close();
   }
 
-  private static void list(Html h, List<String> lines) {
+  private static void list(HtmlWriter h, List<String> lines) {
     h.open("ul");
     lines.forEach(line -> h.element("li", line));
     h.close();
@@ -77,7 +77,7 @@ final class AnswerDrivers {
   private static List<String> unknowns(ColonyResult result, Answer answer) {
     String plan = answer.first().plan().name();
     return result.sensitivity().stream()
-        .filter(s -> s.index().tells() && s.index().share() >= MATTERS)
+        .filter(s -> s.index().differsFromZero() && s.index().share() >= MATTERS)
         .sorted(Comparator.comparingDouble((Sensitivity s) -> s.index().share()).reversed())
         .limit(MOST_UNKNOWNS)
         .map(

@@ -23,7 +23,7 @@ public record AnswerPage(
 
   /** {@return the document, UTF-8} The same input gives the same text. */
   public String html() {
-    Html h = Html.document("en");
+    HtmlWriter h = HtmlWriter.document("en");
     String names =
         sheets.stream()
             .map(AnswerSheet::colony)
@@ -63,7 +63,7 @@ public record AnswerPage(
     return h.close().finish();
   }
 
-  private void section(Html h, AnswerSheet sheet, int place) {
+  private void section(HtmlWriter h, AnswerSheet sheet, int place) {
 
     h.open("section", "id", id(place), "class", "colony");
     if (sheets.size() > 1) {

@@ -15,12 +15,12 @@ public final class AnswerSheet {
   private final List<Part> parts = new ArrayList<>();
 
   private interface Part {
-    void write(Html h);
+    void write(HtmlWriter h);
   }
 
   private record Said(String words, String kind) implements Part {
     @Override
-    public void write(Html h) {
+    public void write(HtmlWriter h) {
       if (kind.isEmpty()) {
         h.element("p", words);
       } else {
@@ -31,7 +31,7 @@ public final class AnswerSheet {
 
   private record Shown(Table table, String caption) implements Part {
     @Override
-    public void write(Html h) {
+    public void write(HtmlWriter h) {
       h.open("table", "class", "cards figures", "role", "table");
       h.element("caption", caption);
       h.open("thead", "role", "rowgroup").open("tr", "role", "row");
@@ -57,7 +57,7 @@ public final class AnswerSheet {
 
   private record Drawn(Picture picture, String caption) implements Part {
     @Override
-    public void write(Html h) {
+    public void write(HtmlWriter h) {
       h.figure(picture, Size.PHONE, caption);
     }
   }
@@ -127,7 +127,7 @@ public final class AnswerSheet {
   }
 
   /** All but the answer, pictures first, for people would rather look than read. */
-  void write(Html h) {
+  void write(HtmlWriter h) {
     parts.stream().filter(p -> p instanceof Drawn).forEach(p -> p.write(h));
     boolean led = false;
     for (Part part : parts) {

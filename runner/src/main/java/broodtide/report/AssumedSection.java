@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 
 /** What the figures rest on. Colonies of one run share it, but for what was done to each. */
 record AssumedSection(List<PagePart> parts, List<String> notes) {
-  void write(Html h) {
+  void write(HtmlWriter h) {
     h.open("section").element("h2", "What is assumed").open("ul");
     Set<String> lines = new LinkedHashSet<>();
     for (PagePart part : parts) {

@@ -32,11 +32,11 @@ final class Cautions {
   private static final String LABEL = "The registered label and local law decide";
 
   /** What holds whatever is done. */
-  static void write(Html h) {
+  static void write(HtmlWriter h) {
     write(h, List.of());
   }
 
-  static void write(Html h, List<PagePart> parts) {
+  static void write(HtmlWriter h, List<PagePart> parts) {
     h.open("section", "class", "cautions").element("h2", "Cautions").open("ul");
     LINES.forEach(line -> h.element("li", line));
     h.close();

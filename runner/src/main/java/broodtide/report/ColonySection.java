@@ -18,8 +18,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private static final Size MAP = new Size(Size.PHONE.width(), 240);
 
-  Html write(String id) {
-    Html h = Html.piece();
+  HtmlWriter write(String id) {
+    HtmlWriter h = HtmlWriter.piece();
     h.open("section", "id", id, "class", "colony");
     if (several) {
       h.open("h2").text("Colony ").given(result.comparison().colony().colony()).close();
@@ -53,7 +53,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     return several ? "h3" : "h2";
   }
 
-  private void chart(Html h) {
+  private void chart(HtmlWriter h) {
     h.element(level(), "The season");
     h.figure(
         chart,
@@ -63,7 +63,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
             + " logarithmic: equal steps up are equal factors.");
   }
 
-  private void inside(Html h) {
+  private void inside(HtmlWriter h) {
     h.element(level(), "Inside the hive");
     h.figure(
         PlanPictures.inside(result),
@@ -73,7 +73,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
             + " hundred is sound.");
   }
 
-  private void windows(Html h, Windows w) {
+  private void windows(HtmlWriter h, Windows w) {
     WindowMap map = WindowPicture.of(w);
     h.element(level(), "When to begin");
     WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
@@ -88,7 +88,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
                 : ""));
   }
 
-  private void plans(Html h) {
+  private void plans(HtmlWriter h) {
     Comparison comparison = result.comparison();
     List<PlanColumn> columns =
         PlanColumns.of(comparison).stream().filter(c -> says(c, comparison)).toList();
@@ -117,11 +117,11 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         .anyMatch(run -> !column.cell().apply(run).equals(PlanColumn.Cell.NONE));
   }
 
-  private static void head(Html h, String title) {
+  private static void head(HtmlWriter h, String title) {
     h.element("th", title, "scope", "col", "role", "columnheader");
   }
 
-  private static void row(Html h, PlanRun run, List<PlanColumn> columns) {
+  private static void row(HtmlWriter h, PlanRun run, List<PlanColumn> columns) {
     h.open("tr", "role", "row");
     h.open("th", "scope", "row", "role", "rowheader").given(run.plan().name()).close();
     for (PlanColumn c : columns) {
@@ -136,7 +136,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.close();
   }
 
-  private static void meanings(Html h, List<PlanColumn> columns) {
+  private static void meanings(HtmlWriter h, List<PlanColumn> columns) {
     h.open("dl", "class", "meanings");
     for (PlanColumn c : columns) {
       h.open("div").element("dt", c.title()).element("dd", c.meaning()).close();
@@ -144,7 +144,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.close();
   }
 
-  private void inWords(Html h, Comparison comparison) {
+  private void inWords(HtmlWriter h, Comparison comparison) {
     Answer answer = new Answer(comparison);
     h.element("p", answer.itemHead());
     h.open("ul", "class", "words");

@@ -60,7 +60,7 @@ public record HiveGrowth(String name, List<Wash> washes, GrowthFit fit, List<Loc
   }
 
   private static String title(List<HiveGrowth> hives) {
-    long tell = hives.stream().filter(h -> h.fit.tells()).count();
+    long tell = hives.stream().filter(h -> h.fit.differsFromZero()).count();
     if (hives.size() > 1) {
       long grow = hives.stream().filter(h -> h.grows()).count();
       String all = " of " + hives.size() + " hives";
@@ -70,13 +70,13 @@ public record HiveGrowth(String name, List<Wash> washes, GrowthFit fit, List<Loc
           + (tell < hives.size() ? "; the other washes cannot tell yet" : "");
     }
     Growth g = hives.get(0).fit.growth();
-    if (g.tells() && g.doublingDays().isPresent()) {
+    if (g.differsFromZero() && g.doublingDays().isPresent()) {
       return "Mites double in about " + Digits.two(g.doublingDays().getAsDouble()) + " days";
     }
-    if (g.tells() && g.halvingDays().isPresent()) {
+    if (g.differsFromZero() && g.halvingDays().isPresent()) {
       return "Mites halve in about " + Digits.two(g.halvingDays().getAsDouble()) + " days";
     }
-    return g.tells()
+    return g.differsFromZero()
         ? "The washes tell that mites change, not how fast"
         : "The washes cannot tell growth from none yet";
   }
@@ -137,7 +137,7 @@ public record HiveGrowth(String name, List<Wash> washes, GrowthFit fit, List<Loc
   }
 
   private String unfitted() {
-    return !fit.tells()
+    return !fit.differsFromZero()
         ? "cannot tell yet"
         : grows() ? "grows, how fast is open" : "falls, how fast is open";
   }
@@ -145,7 +145,7 @@ public record HiveGrowth(String name, List<Wash> washes, GrowthFit fit, List<Loc
   /** The doubling time as it stands on the line, with its interval where there is room for it. */
   private String said(boolean interval) {
     Growth g = fit.growth();
-    if (!g.tells()) {
+    if (!g.differsFromZero()) {
       return "cannot be told from no growth";
     }
     Interval rates = g.perDayInterval();

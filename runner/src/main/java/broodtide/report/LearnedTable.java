@@ -13,7 +13,7 @@ record LearnedTable(ColonyResult result) {
   /** Standard deviations on either side that hold nine in ten of a normal. */
   private static final double NINE_IN_TEN = 1.6449;
 
-  void write(Html h, String heading) {
+  void write(HtmlWriter h, String heading) {
     List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
     h.element("p", String.join(" ", PosteriorNarrative.sentences(result.comparison().posterior())));
@@ -39,7 +39,7 @@ record LearnedTable(ColonyResult result) {
     h.close().close();
   }
 
-  private static void cell(Html h, String title, double middle, double low, double high) {
+  private static void cell(HtmlWriter h, String title, double middle, double low, double high) {
     h.open("td", "role", "cell", "data-head", title).open("span");
     h.element("b", Digits.two(middle)).text(" ").element("small", Digits.range(low, high));
     h.close().close();

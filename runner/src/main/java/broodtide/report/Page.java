@@ -20,7 +20,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
 
   /** {@return the document, UTF-8} The same input gives the same text. */
   public String html() {
-    Html h = Html.document("en");
+    HtmlWriter h = HtmlWriter.document("en");
     PageHead.write(h, title() + ": " + names());
     h.open("body");
     opening(h);
@@ -42,7 +42,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     return parts.stream().map(p -> p.colony().colony()).collect(Collectors.joining(", "));
   }
 
-  private void opening(Html h) {
+  private void opening(HtmlWriter h) {
     h.open("header").element("h1", title());
     for (PagePart part : parts) {
       h.open("div", "class", "answer").open("p", "class", "whose");
@@ -62,7 +62,7 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     h.close();
   }
 
-  private void closing(Html h) {
+  private void closing(HtmlWriter h) {
     PageHead.made(h, facts);
     h.element(
         "p",

@@ -14,7 +14,7 @@ final class PageHead {
   private PageHead() {}
 
   /** The head, with a policy that lets nothing run or load. */
-  static void write(Html h, String title) {
+  static void write(HtmlWriter h, String title) {
     h.open("head").open("meta", "charset", "utf-8");
     h.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     h.open(
@@ -30,7 +30,7 @@ final class PageHead {
   }
 
   /** Opens the footer; the caller closes it. */
-  static void made(Html h, RunFacts facts) {
+  static void made(HtmlWriter h, RunFacts facts) {
     h.open("footer").element("h2", "How this page was made");
     String drawn =
         facts.members() == 0

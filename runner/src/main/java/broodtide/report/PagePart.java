@@ -33,7 +33,7 @@ public record PagePart(
     String sentence,
     List<String> further,
     Optional<String> contradiction,
-    Html section,
+    HtmlWriter section,
     List<String> turns,
     Map<String, List<String>> cautions,
     boolean treats,

@@ -132,9 +132,7 @@ final class PlanColumns {
             return PlanColumn.Cell.NONE;
           }
           QuantileSummary s = run.winterBrood();
-          String low = Digits.percent(s.q05()).replace(" %", "");
-          return new PlanColumn.Cell(
-              Digits.percent(s.median()), low + " to " + Digits.percent(s.q95()));
+          return new PlanColumn.Cell(Digits.percent(s.median()), Digits.percents(s.q05(), s.q95()));
         },
         band("winter_brood_infested", PlanRun::winterBrood));
   }

@@ -19,8 +19,8 @@ public final class RulePicture {
    * @param trial the colony that the rules were played for
    * @param results one rule or more
    */
-  public static Figure of(RuleTrial trial, List<RuleResult> results) {
-    List<RuleTradeoff.Rule> rules = results.stream().map(RulePicture::rule).toList();
+  public static Figure of(RuleTrial trial) {
+    List<RuleTradeoff.Rule> rules = trial.results().stream().map(RulePicture::rule).toList();
     String title =
         rules.size() == 1
             ? "How often \u201c" + rules.get(0).name() + "\u201d treats, and what it loses"

@@ -19,7 +19,7 @@ record WashTable(ColonyResult result) {
   private static final double LEVEL = 0.9;
   private static final String OVER = "Over the treatment threshold";
 
-  void write(Html h, String heading) {
+  void write(HtmlWriter h, String heading) {
     h.element(heading, "What the washes say");
     List<ExpectedWashes.Check> checks = result.checks();
     if (checks.isEmpty()) {
@@ -48,7 +48,7 @@ record WashTable(ColonyResult result) {
         "fine");
   }
 
-  private void row(Html h, ExpectedWashes.Check check) {
+  private void row(HtmlWriter h, ExpectedWashes.Check check) {
     Wash w = check.wash();
     h.open("tr", "role", "row");
     h.element("th", Plain.day(w.date()), "scope", "row", "role", "rowheader");
@@ -60,7 +60,7 @@ record WashTable(ColonyResult result) {
     h.close();
   }
 
-  private void threshold(Html h, Wash w) {
+  private void threshold(HtmlWriter h, Wash w) {
     ColonyCase colony = result.comparison().colony();
     YearStages stages = colony.stages();
     Optional<Double> threshold = stages.thresholdOn(colony.thresholds(), w.date());
@@ -85,7 +85,7 @@ record WashTable(ColonyResult result) {
     return words.equals("almost never") ? "almost certainly not" : words;
   }
 
-  private static void cell(Html h, String title, String middle, String more) {
+  private static void cell(HtmlWriter h, String title, String middle, String more) {
     h.open("td", "role", "cell", "data-head", title).open("span").element("b", middle);
     if (!more.isEmpty()) {
       h.text(" ").open("small").given(more).close();

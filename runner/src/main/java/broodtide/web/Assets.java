@@ -33,9 +33,9 @@ public final class Assets {
   private Assets() {}
 
   /** A file of that name; empty when it is not listed. */
-  public static Optional<Answer> find(String name) {
+  public static Optional<Response> find(String name) {
     return Optional.ofNullable(TYPES.get(name))
-        .map(type -> new Answer(200, type, bytes("static/" + name)));
+        .map(type -> new Response(200, type, bytes("static/" + name)));
   }
 
   /** A text among the program's own files. */

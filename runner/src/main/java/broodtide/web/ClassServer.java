@@ -119,7 +119,7 @@ public final class ClassServer implements AutoCloseable {
     }
   }
 
-  private Answer answer(HttpExchange exchange) {
+  private Response answer(HttpExchange exchange) {
     try {
       door.check(exchange);
       work.acquireUninterruptibly();
@@ -139,7 +139,7 @@ public final class ClassServer implements AutoCloseable {
     }
   }
 
-  private static void send(HttpExchange exchange, Answer answer) throws IOException {
+  private static void send(HttpExchange exchange, Response answer) throws IOException {
     Headers headers = exchange.getResponseHeaders();
     headers.set("Content-Type", answer.type());
     headers.set("Cache-Control", "no-store");

@@ -10,7 +10,7 @@ public interface Site {
    * @param address the address asked for
    * @throws Refused when there is no such page or a value is not allowed
    */
-  Answer answer(URI address);
+  Response answer(URI address);
 
   /**
    * {@return the page or object that says why a request is refused}
@@ -19,7 +19,7 @@ public interface Site {
    * @param status HTTP status
    * @param message why, for people
    */
-  Answer refusal(URI address, int status, String message);
+  Response refusal(URI address, int status, String message);
 
   /** Does beforehand what the first visitors would have to wait for. */
   void warm();

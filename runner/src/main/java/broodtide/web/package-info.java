@@ -6,10 +6,10 @@
  * <ul>
  *   <li>{@link broodtide.web.ClassServer#open} serves a {@link broodtide.web.Site} at 127.0.0.1
  *       until it is closed; {@link broodtide.web.ClassServer#address} says where;
- *   <li>a {@link broodtide.web.Site} turns an address into an {@link broodtide.web.Answer}, and
+ *   <li>a {@link broodtide.web.Site} turns an address into an {@link broodtide.web.Response}, and
  *       says in words why one is refused;
  *   <li>{@link broodtide.web.Template#named} is a page with gaps, filled with pieces of {@link
- *       broodtide.web.Html}; {@link broodtide.web.Frame} puts heading, ways to other pages and
+ *       broodtide.web.Html}; {@link broodtide.web.PageFrame} puts heading, ways to other pages and
  *       cautions around it;
  *   <li>{@link broodtide.web.Query#of} reads the named values behind the question mark, checked as
  *       files are;

@@ -3,9 +3,9 @@ package broodtide.classroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
-import broodtide.web.Answer;
 import broodtide.web.Refused;
 import broodtide.web.RequestGuard;
+import broodtide.web.Response;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpContext;
 import com.sun.net.httpserver.HttpExchange;
@@ -63,7 +63,7 @@ final class AnyRequest {
     }
     try {
       door.check(new Asked(first[0], address, headers));
-      Answer answer = room.answer(address);
+      Response answer = room.answer(address);
       assertThat(answer.body()).isNotEmpty();
       return answer.status();
     } catch (Refused e) {

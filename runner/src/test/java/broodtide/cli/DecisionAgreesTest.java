@@ -56,6 +56,37 @@ class DecisionAgreesTest {
     }
   }
 
+  /**
+   * In December the winter bees are raised: the spring is near, and the next autumn is not told.
+   */
+  @Test
+  void commandsAgreeAfterAWashInDecember() throws IOException {
+    Path washes = folder.resolve("washes.csv");
+    Files.writeString(
+        washes,
+        """
+        date,colony,mites,bees
+        2024-06-10,Upper,0,310
+        2024-09-05,Upper,14,300
+        2024-12-10,Upper,2,300
+        2024-07-20,Gate,9,300
+        2024-08-01,Gate,0,150
+        """);
+    JsonNode compared = colonies("compare", washes, "cold-continental");
+    for (String other : new String[] {"windows", "worth", "forecast", "backtest"}) {
+      JsonNode colonies = colonies(other, washes, "cold-continental");
+      for (int i = 0; i < compared.size(); i++) {
+        JsonNode expected = compared.get(i).get("decision");
+        JsonNode found = colonies.get(i).get("decision");
+        assertThat(found.get("waiting")).as(other).isEqualTo(expected.get("waiting"));
+        assertThat(found.get("overThresholdToday")).isEqualTo(expected.get("overThresholdToday"));
+        if (!List.of("forecast", "backtest").contains(other)) {
+          assertThat(found).as(other).isEqualTo(expected);
+        }
+      }
+    }
+  }
+
   /** A look ahead that ends in summer knows nothing of the winter, whatever is asked. */
   @Test
   void noWinterLossIsToldOfASummer() throws IOException {

@@ -3,7 +3,6 @@ package broodtide.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -32,7 +31,7 @@ class EveryThresholdTest {
   @TempDir private Path folder;
 
   static Stream<Arguments> everySetInEveryClimate() {
-    return ThresholdLibrary.names().stream()
+    return Catalog.THRESHOLDS.names().stream()
         .flatMap(set -> Catalog.CLIMATES.names().stream().map(c -> Arguments.of(set, c)));
   }
 

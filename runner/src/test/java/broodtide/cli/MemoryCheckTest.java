@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.ColonyModel;
 import broodtide.fit.Priors;
@@ -44,7 +43,7 @@ class MemoryCheckTest {
         now.plusYears(ahead),
         List.of(Wash.of(first, "Meadow", 1, 310)),
         List.of(),
-        ThresholdLibrary.find(ThresholdLibrary.names().get(0)),
+        Catalog.threshold(Catalog.USUAL_THRESHOLD),
         Priors.defaults());
   }
 

@@ -12,7 +12,6 @@ import broodtide.assessment.PlanSummary;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
@@ -98,7 +97,7 @@ class SameCaseTest {
             Catalog.climate("cool-maritime"),
             false,
             Surroundings.SPARSE,
-            ThresholdLibrary.find(ThresholdLibrary.usual()));
+            Catalog.threshold(Catalog.USUAL_THRESHOLD));
     ColonyCase c =
         ColonyCases.ofWashes(place, washes, Map.of(), Optional.empty(), Horizon::spring).get(0);
     same(c, printed(file.toString(), "--climate=cool-maritime"));

@@ -215,14 +215,14 @@ public final class ColonyCase {
    * {@return the day on which the winter bees have been raised of the winter that is judged, or the
    * last day of the look ahead when that comes first}
    */
-  public LocalDate raised() {
-    LocalDate day = stages().raised(now);
+  public LocalDate winterBeesRaised() {
+    LocalDate day = stages().winterBeesRaised(now);
     return day.isAfter(until) ? until : day;
   }
 
   /** {@return whether winter bees of the winter that is judged grow up within the look ahead} */
   public boolean raisesWinterBees() {
-    return !stages().winterBees(stages().decidesFrom(now), raised()).isEmpty();
+    return !stages().winterBees(stages().decidesFrom(now), winterBeesRaised()).isEmpty();
   }
 
   /**
@@ -318,14 +318,14 @@ public final class ColonyCase {
   }
 
   /**
-   * {@return the same colony looked at no less far than to the spring that shows whether it came
-   * through, or to the winter bees where losses cannot be told; as it is where its record leaves no
-   * room for that}
+   * {@return the same colony looked at as far as plans are by themselves: to the spring that shows
+   * whether it came through, or to the winter bees where losses cannot be told; as it is where its
+   * record leaves no room for that}
    */
   public ColonyCase throughWinter() {
     LocalDate enough =
-        Survival.hasWinter(model.climate()) ? winter.low().day() : stages().raised(now);
+        Survival.hasWinter(model.climate()) ? winter.low().day() : stages().winterBeesRaised(now);
     boolean fits = ChronoUnit.DAYS.between(start, enough) + 1 <= Scenario.LONGEST;
-    return enough.isAfter(until) && fits ? until(enough) : this;
+    return enough.isAfter(now) && fits ? until(enough) : this;
   }
 }

@@ -90,7 +90,7 @@ public final class Comparison {
    * day looked at when that comes first or when there is one plan only}
    */
   public LocalDate answerDay() {
-    return runs.size() == 1 ? colony.until() : colony.raised();
+    return runs.size() == 1 ? colony.until() : colony.winterBeesRaised();
   }
 
   /**
@@ -126,7 +126,7 @@ public final class Comparison {
                   new PlanRun(
                       colony,
                       plan,
-                      posterior.run(played, PlanRun.KEPT, workers, Progress.NONE),
+                      posterior.run(played, PlanRun.QUANTITIES, workers, Progress.NONE),
                       PlanCheck.of(plan, colony))));
       progress.at(++done, plans.size());
     }
@@ -186,7 +186,7 @@ public final class Comparison {
       EnsembleRun run =
           posterior
               .thinned(SPOKEN_OF)
-              .run(quiet.season(wait), PlanRun.KEPT, workers, Progress.NONE);
+              .run(quiet.season(wait), PlanRun.QUANTITIES, workers, Progress.NONE);
       return OptionalDouble.of(
           new PlanRun(quiet, wait, run, List.of()).on(Quantity.INFESTATION, day).median());
     }

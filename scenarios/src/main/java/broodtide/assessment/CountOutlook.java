@@ -51,7 +51,7 @@ public record CountOutlook(ColonyCase colony, Decision decision, Optional<Ahead>
       Wash wash, Climate climate, ThresholdSet thresholds, Workers workers) {
     LocalDate now = wash.date().plusDays(1);
     YearStages stages = new YearStages(climate);
-    LocalDate day = stages.raised(now);
+    LocalDate day = stages.winterBeesRaised(now);
     ColonyCase c =
         new ColonyCase(
             wash.colony(),

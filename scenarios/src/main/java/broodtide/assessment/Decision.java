@@ -59,14 +59,14 @@ public record Decision(
             .orElseGet(OptionalDouble::empty),
         Survival.hasWinter(c.model().climate()),
         c.springLow().isPresent(),
-        !c.stages().raised(c.now()).isAfter(c.until()),
+        !c.stages().winterBeesRaised(c.now()).isAfter(c.until()),
         waiting.summary(),
         Optional.of(PlanRanking.of(comparison.runs())));
   }
 
   /**
    * {@return the decision of a colony for which no plans are laid: the same figures of waiting as
-   * beside plans, for they look ahead to the spring whatever the last day of the case}
+   * beside plans, for they look ahead to the same spring whatever the last day of the case}
    *
    * @param c the case
    * @param posterior what the washes say of it

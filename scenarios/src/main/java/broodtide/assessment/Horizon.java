@@ -21,7 +21,7 @@ public interface Horizon {
    * @param now the decision date
    */
   static LocalDate winterBees(YearStages stages, LocalDate now) {
-    return stages.raised(now);
+    return stages.winterBeesRaised(now);
   }
 
   /**

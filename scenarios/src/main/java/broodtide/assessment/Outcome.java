@@ -10,12 +10,12 @@ public enum Outcome {
   INFESTATION("infestation", "mites per 100 bees when winter bees have been raised", 1, 1) {
     @Override
     public double[] of(PlanRun run) {
-      return run.infestation(run.colony().raised());
+      return run.infestation(run.colony().winterBeesRaised());
     }
 
     @Override
     public LocalDate last(ColonyCase c) {
-      return c.raised();
+      return c.winterBeesRaised();
     }
   },
   /** Share of capped worker cells with a mite, mean over the weeks in which winter bees grow up. */
@@ -28,7 +28,7 @@ public enum Outcome {
 
     @Override
     public LocalDate last(ColonyCase c) {
-      return c.raised();
+      return c.winterBeesRaised();
     }
 
     @Override

@@ -1,8 +1,8 @@
 package broodtide.assessment;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.ColonyModel;
 import broodtide.mite.Immigration;
 import broodtide.season.Climate;
@@ -46,7 +46,7 @@ public record Place(ColonyModel model, ThresholdSet thresholds) {
    * @param around colonies around, which bring mites
    */
   public static Place of(Climate climate, Surroundings around) {
-    return of(climate, false, around, ThresholdLibrary.find(ThresholdLibrary.usual()));
+    return of(climate, false, around, Catalog.threshold(Catalog.USUAL_THRESHOLD));
   }
 
   /**

@@ -31,7 +31,7 @@ public final class PlanRun {
   public static final double SHOWN_BY_A_WASH = WashMethod.ALCOHOL.recovery().mean();
 
   /** What is kept of every colony on every day. */
-  public static final Set<Quantity> KEPT =
+  public static final Set<Quantity> QUANTITIES =
       Set.of(
           Quantity.INFESTATION,
           Quantity.ADULTS,
@@ -59,7 +59,7 @@ public final class PlanRun {
    *
    * @param colony the case
    * @param plan the plan, without what was already done
-   * @param run the colonies, day by day, with {@link #KEPT}
+   * @param run the colonies, day by day, with {@link #QUANTITIES}
    * @param objections what stands against the plan in its calendar
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
@@ -293,7 +293,7 @@ public final class PlanRun {
 
   /** {@return all mites, in mites, left when the winter bees have been raised} */
   public QuantileSummary mitesWhenRaised() {
-    return on(Quantity.MITES, colony.raised());
+    return on(Quantity.MITES, colony.winterBeesRaised());
   }
 
   /** {@return highest infestation from now on while the colony lives} */
@@ -393,7 +393,7 @@ public final class PlanRun {
     double[] out = new double[run.members()];
     int[] days = new int[out.length];
     boolean raised = false;
-    LocalDate end = colony.raised();
+    LocalDate end = colony.winterBeesRaised();
     for (LocalDate d = colony.stages().decidesFrom(colony.now());
         !d.isAfter(end);
         d = d.plusDays(1)) {

@@ -51,7 +51,7 @@ public record PlanSummary(
         controls.stream().map(Control::from).findFirst(),
         Arrays.stream(run.losses()).average().orElseThrow(),
         Double.isNaN(brood) ? OptionalDouble.empty() : OptionalDouble.of(brood),
-        run.on(Quantity.INFESTATION, run.colony().raised()).median(),
+        run.on(Quantity.INFESTATION, run.colony().winterBeesRaised()).median(),
         controls.size(),
         run.daysTreatedWithSupers(),
         controls.isEmpty()

@@ -35,7 +35,7 @@ public record SeasonShares(
   /** Simulated colonies that are played again for it: a mean needs no more. */
   private static final int ENOUGH = 64;
 
-  private static final Set<Quantity> KEPT =
+  private static final Set<Quantity> QUANTITIES =
       Set.of(
           Quantity.MITES,
           Quantity.MITES_ON_BEES,
@@ -82,7 +82,7 @@ public record SeasonShares(
         comparison
             .posterior()
             .thinned(ENOUGH)
-            .run(c.season(run.plan()), KEPT, workers, Progress.NONE);
+            .run(c.season(run.plan()), QUANTITIES, workers, Progress.NONE);
     int days = played.index(run.halfLost(c.until())) + 1;
     return of(c.start(), q -> mean(played, q, days));
   }

@@ -134,12 +134,12 @@ public record YearStages(Climate climate) {
    *
    * @param now the day of the decision
    */
-  public LocalDate raised(LocalDate now) {
+  public LocalDate winterBeesRaised(LocalDate now) {
     return endOfWinterBees(decidesFrom(now));
   }
 
   /**
-   * {@return the first day from which the {@link #raised} winter bees are counted}
+   * {@return the first day from which the {@link #winterBeesRaised winter bees} are counted}
    *
    * @param now the day of the decision
    */
@@ -154,7 +154,7 @@ public record YearStages(Climate climate) {
    * @param now the day of the decision
    */
   public SpringLow springLow(ColonyModel model, LocalDate now) {
-    return SpringLow.after(model, raisedAlready(now) ? now : raised(now));
+    return SpringLow.after(model, raisedAlready(now) ? now : winterBeesRaised(now));
   }
 
   /**

@@ -25,8 +25,8 @@
  * broodtide.engine.Wintering} turns bees at the {@link broodtide.engine.SpringLow} into the chance
  * that a colony is lost. {@link broodtide.assessment.PlanCheck} and {@link
  * broodtide.assessment.Obstacles} say what stands against a control on a day, such as supers,
- * warmth or brood; nothing is changed silently. {@link broodtide.assessment.StudyPriors} moves the
- * priors to what a study states.
+ * warmth or brood; nothing is changed silently. {@code StudyPriors} moves the priors to what a
+ * study states.
  *
  * <p>Figures are simulated estimates and never instructions; {@link broodtide.assessment.Caution}
  * has the wording.

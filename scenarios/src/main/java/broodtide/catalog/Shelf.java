@@ -22,6 +22,7 @@ import java.util.function.Function;
 public final class Shelf<T> {
   private final String folder;
   private final Function<Source, T> reader;
+  private final String others;
   private final Map<String, T> shipped = new ConcurrentHashMap<>();
 
   /**
@@ -31,8 +32,20 @@ public final class Shelf<T> {
    * @param reader reads one file
    */
   public Shelf(String folder, Function<Source, T> reader) {
+    this(folder, reader, "");
+  }
+
+  /**
+   * A shelf whose names are not all that may be given.
+   *
+   * @param folder name of its folder in the library
+   * @param reader reads one file
+   * @param others what else its callers take, as a message names it; empty when nothing
+   */
+  Shelf(String folder, Function<Source, T> reader, String others) {
     this.folder = folder;
     this.reader = reader;
+    this.others = others;
   }
 
   /** {@return the name of its folder in the library} */
@@ -139,6 +152,7 @@ public final class Shelf<T> {
         "known are "
             + String.join(", ", known)
             + "; or give the path of a file of your own, ending in .json"
+            + (others.isEmpty() ? "" : ", or " + others)
             + Nearest.hint(name, known);
     return BadInput.of(new Fault(folder, 0, 0, "", name, message));
   }

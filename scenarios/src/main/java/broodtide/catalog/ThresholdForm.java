@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
 public record ThresholdForm() implements Form<Referred<ThresholdSet>> {
   /** {@return the thresholds that hold when a study names none, with the name of their set} */
   public static Referred<ThresholdSet> usual() {
-    String name = ThresholdLibrary.names().get(0);
-    return new Referred<>(name, ThresholdLibrary.shipped(name));
+    return new Referred<>(Catalog.USUAL_THRESHOLD, Catalog.threshold(Catalog.USUAL_THRESHOLD));
   }
 
   @Override
@@ -27,7 +26,7 @@ public record ThresholdForm() implements Form<Referred<ThresholdSet>> {
               + " .json, or a figure such as \"3\" or \"9/300\"");
       return null;
     }
-    ThresholdSet set = in.lookUp(node, () -> ThresholdLibrary.find(text.value(), in.source()));
+    ThresholdSet set = in.lookUp(node, () -> Catalog.threshold(text.value(), in.source()));
     return set == null ? null : new Referred<>(text.value(), set);
   }
 

@@ -10,8 +10,9 @@
  *   <li>{@link broodtide.catalog.Catalog#climate} and {@link broodtide.catalog.Catalog#control}
  *       give a climate or a control by name or path; {@link broodtide.catalog.Catalog#CLIMATES} and
  *       {@link broodtide.catalog.Catalog#CONTROLS} are the shelves themselves;
- *   <li>{@link broodtide.catalog.ThresholdLibrary#find} gives a set of treatment thresholds by
- *       name, by path, or as a plain figure such as "3" or "9/300".
+ *   <li>{@link broodtide.catalog.Catalog#threshold} gives a set of treatment thresholds by name, by
+ *       path, or as a plain figure such as "3" or "9/300"; {@link
+ *       broodtide.catalog.Catalog#THRESHOLDS} is their shelf.
  * </ul>
  *
  * <p>A {@link broodtide.catalog.ControlTemplate} is a control before it is placed in the calendar:
@@ -20,11 +21,11 @@
  * and {@link broodtide.catalog.Surroundings} turn a beekeeper's words, such as frames of bees, or
  * few or many colonies near by, into numbers.
  *
- * <p>{@link broodtide.catalog.ClimateFile} and {@link broodtide.catalog.ControlTemplateFile} read
- * and write the files. Their forms, with {@link broodtide.catalog.ControlFields}, {@link
- * broodtide.catalog.ClimateForm}, {@link broodtide.catalog.LibraryForm} and {@link
- * broodtide.catalog.ThresholdForm}, are public because files of a study are built from the same
- * parts.
+ * <p>{@link broodtide.catalog.ClimateFile}, {@link broodtide.catalog.ControlTemplateFile} and
+ * {@link broodtide.catalog.ThresholdFile} read and write the files. Their forms, with {@link
+ * broodtide.catalog.ControlFields}, {@link broodtide.catalog.ClimateForm}, {@link
+ * broodtide.catalog.LibraryForm} and {@link broodtide.catalog.ThresholdForm}, are public because
+ * files of a study are built from the same parts.
  *
  * <p>All types are immutable and may be shared between threads. Files are read anew at each call;
  * faulty ones are refused with {@link broodtide.forms.BadInput}.

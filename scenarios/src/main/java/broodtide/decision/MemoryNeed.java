@@ -56,7 +56,7 @@ public record MemoryNeed(long fixed, long perColony) {
 
   /** The posterior and the usual plans side by side. */
   private static MemoryNeed decided(ColonyCase c, int hives) {
-    return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.KEPT.size()));
+    return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.QUANTITIES.size()));
   }
 
   private MemoryNeed and(long fixedMore, long perColonyMore) {
@@ -70,7 +70,7 @@ public record MemoryNeed(long fixed, long perColony) {
 
   /** Waiting alone, looked at to the spring, as every decision is that lays no plans. */
   private static long waiting(ColonyCase c) {
-    return season(c.throughWinter(), PlanRun.KEPT.size());
+    return season(c.throughWinter(), PlanRun.QUANTITIES.size());
   }
 
   /**
@@ -87,7 +87,7 @@ public record MemoryNeed(long fixed, long perColony) {
     return posterior(c, hives)
         .and(
             hives * DRAWN + Math.max(map, matters),
-            plans > 1 ? plans * season(c, PlanRun.KEPT.size()) : waiting(c));
+            plans > 1 ? plans * season(c, PlanRun.QUANTITIES.size()) : waiting(c));
   }
 
   /**
@@ -105,7 +105,7 @@ public record MemoryNeed(long fixed, long perColony) {
 
   private static long windowMap(ColonyCase c, int controls, long starts) {
     return WindowSearch.ENOUGH
-        * (controls * starts * Double.BYTES + 2 * season(c, PlanRun.KEPT.size()));
+        * (controls * starts * Double.BYTES + 2 * season(c, PlanRun.QUANTITIES.size()));
   }
 
   /**
@@ -121,7 +121,7 @@ public record MemoryNeed(long fixed, long perColony) {
     return decided(c, hives)
         .and(
             0,
-            2 * season(c, PlanRun.KEPT.size())
+            2 * season(c, PlanRun.QUANTITIES.size())
                 + 2L * Double.BYTES * washes
                 + (long) results * Double.BYTES * rules
                 + 2 * LISTED);
@@ -138,7 +138,8 @@ public record MemoryNeed(long fixed, long perColony) {
    */
   public static MemoryNeed ofWashWorth(ColonyCase c, int hives, int plans, int bees) {
     return decided(c, hives)
-        .and(0, 2 * season(c, PlanRun.KEPT.size()) + (long) Double.BYTES * (plans + bees + 1));
+        .and(
+            0, 2 * season(c, PlanRun.QUANTITIES.size()) + (long) Double.BYTES * (plans + bees + 1));
   }
 
   /**

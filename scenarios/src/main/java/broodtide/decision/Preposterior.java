@@ -12,7 +12,7 @@ import java.util.Arrays;
  * @param value expected loss when the choice waits for the result
  */
 @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
-public record Preposterior(int[] best, double[] chance, double value) {
+record Preposterior(int[] best, double[] chance, double value) {
   /**
    * Works it out.
    *

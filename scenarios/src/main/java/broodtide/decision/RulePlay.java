@@ -280,7 +280,7 @@ final class RulePlay {
     double[] raised = new double[members];
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
-      PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.KEPT);
+      PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.QUANTITIES);
       scatter(asAmongAll(Outcome.LOST.of(run), run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);

@@ -13,7 +13,7 @@
  *       says how it fared. {@link broodtide.decision.WashRound} says how often and how washes are
  *       taken;
  *   <li>{@link broodtide.decision.WashWorth#of} says what another wash is worth before deciding, by
- *       {@link broodtide.decision.Preposterior} analysis over every count that it may show;
+ *       preposterior analysis over every count that it may show;
  *   <li>{@link broodtide.decision.TreatmentCheck#of} says whether a treatment worked, with {@link
  *       broodtide.decision.CountedEfficacy} from the counts alone and {@link
  *       broodtide.decision.Shortfall} for what to check;

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * Reads a JSON text into {@link Node}s that know their line. Strict, but for comments, which are
  * allowed. Repeated names are faults; so is anything after the value.
  */
-public final class JsonTree {
+final class JsonTree {
   /** Deepest nesting; a study needs eight. */
   static final int DEEPEST = 32;
 

@@ -87,7 +87,10 @@ public record ObjectForm<T>(
     return whole ? made : null;
   }
 
-  /** A field that is missing while one misspelt like it is there makes one fault, not two. */
+  /**
+   * A field that is missing while one misspelt like it, or its former name, is there makes one
+   * fault, not two.
+   */
   private boolean namesAreRight(Node.Obj object, Reading in) {
     List<String> known = fields.stream().map(Field::name).toList();
     Set<String> meant = new HashSet<>();
@@ -95,8 +98,12 @@ public record ObjectForm<T>(
     for (String given : object.members().keySet()) {
       if (!known.contains(given)) {
         right = false;
-        Nearest.to(given, known).ifPresent(meant::add);
         String answer = replaced.get(given);
+        if (answer == null) {
+          Nearest.to(given, known).ifPresent(meant::add);
+        } else {
+          known.stream().filter(name -> answer.contains('"' + name + '"')).forEach(meant::add);
+        }
         String message =
             answer != null
                 ? answer

@@ -15,10 +15,10 @@
  *       to.
  * </ul>
  *
- * <p>How the parts fit together: {@link broodtide.forms.JsonTree} turns the text into {@link
- * broodtide.forms.Node}s that know their line. An {@link broodtide.forms.ObjectForm} is made of
- * {@link broodtide.forms.Field}s, each with a name, a form, a sentence that explains it and perhaps
- * a default; it hands what was read as {@link broodtide.forms.Fields} to a function that makes the
+ * <p>How the parts fit together: {@code JsonTree} turns the text into {@link broodtide.forms.Node}s
+ * that know their line. An {@link broodtide.forms.ObjectForm} is made of {@link
+ * broodtide.forms.Field}s, each with a name, a form, a sentence that explains it and perhaps a
+ * default; it hands what was read as {@link broodtide.forms.Fields} to a function that makes the
  * value. {@link broodtide.forms.KindForm} chooses among objects by their field "kind". {@link
  * broodtide.forms.NumberForm}, {@link broodtide.forms.WholeForm}, {@link broodtide.forms.TextForm},
  * {@link broodtide.forms.ChoiceForm}, {@link broodtide.forms.DateForm}, {@link

@@ -21,7 +21,7 @@ final class GrowthJson {
       List<LocalDate> treated,
       Optional<LocalDate> ahead,
       int bees) {
-    node.put("tells", fit.tells());
+    node.put("tells", fit.differsFromZero());
     node.put("sentence", fit.sentence());
     ArrayNode days = node.putArray("treated");
     treated.forEach(d -> days.add(d.toString()));

@@ -78,12 +78,12 @@ final class PlansJson {
       index.put("share", six(matters.index().share()));
       index.put("low", six(matters.index().range().low()));
       index.put("high", six(matters.index().range().high()));
-      index.put("tellsFromZero", matters.index().tells());
+      index.put("tellsFromZero", matters.index().differsFromZero());
       ObjectNode total = u.putObject("totalIndexBeforehand");
       total.put("share", six(matters.beforehand().share()));
       total.put("low", six(matters.beforehand().range().low()));
       total.put("high", six(matters.beforehand().range().high()));
-      total.put("tellsFromZero", matters.beforehand().tells());
+      total.put("tellsFromZero", matters.beforehand().differsFromZero());
     }
   }
 
@@ -101,7 +101,7 @@ final class PlansJson {
     }
     ArrayNode objections = node.putArray("objections");
     run.objections().forEach(objections::add);
-    LocalDate raised = c.raised();
+    LocalDate raised = c.winterBeesRaised();
     ObjectNode then = node.putObject("whenRaised").put("day", raised.toString());
     band(then.putObject("infestation"), run.on(Quantity.INFESTATION, raised));
     band(then.putObject("mites"), run.mitesWhenRaised());

@@ -85,16 +85,30 @@ public final class Digits {
    * @param share 0 to 1; values outside are written as they are
    */
   public static String percent(double share) {
+    return Double.isFinite(share) ? hundredths(share) + " %" : hundredths(share);
+  }
+
+  /**
+   * {@return a range of shares in hundredths: {@code 46 to 98 %}}
+   *
+   * @param low 0 to 1; values outside are written as they are
+   * @param high no less than that
+   */
+  public static String percents(double low, double high) {
+    return hundredths(low) + " to " + percent(high);
+  }
+
+  private static String hundredths(double share) {
     if (!Double.isFinite(share)) {
       return "unknown";
     }
     if (share > 0 && share < 0.01) {
-      return "under 1 %";
+      return "under 1";
     }
     if (share > 0.99 && share < 1) {
-      return "over 99 %";
+      return "over 99";
     }
-    return String.format(Locale.ROOT, "%,.0f %%", Math.rint(share * 100) + 0.0);
+    return String.format(Locale.ROOT, "%,.0f", Math.rint(share * 100) + 0.0);
   }
 
   /**

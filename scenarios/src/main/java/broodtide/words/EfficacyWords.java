@@ -64,6 +64,6 @@ public final class EfficacyWords {
 
   /** {@return the range of nine in ten: {@code 46 to 98 %}} */
   public static String range(CourseEfficacy e) {
-    return Digits.percent(e.low()).replace(" %", "") + " to " + Digits.percent(e.high());
+    return Digits.percents(e.low(), e.high());
   }
 }

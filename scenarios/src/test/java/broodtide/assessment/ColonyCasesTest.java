@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
@@ -47,7 +46,7 @@ class ColonyCasesTest {
         Catalog.climate(climate),
         false,
         Surroundings.SPARSE,
-        ThresholdLibrary.shipped(ThresholdLibrary.usual()));
+        Catalog.threshold(Catalog.USUAL_THRESHOLD));
   }
 
   private static ColonyCase of(List<ColonyCase> cases, String colony) {
@@ -102,7 +101,7 @@ class ColonyCasesTest {
               Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE)
                   .runs()
                   .get(0)
-                  .infestation(c.raised()))
+                  .infestation(c.winterBeesRaised()))
           .median();
     }
   }

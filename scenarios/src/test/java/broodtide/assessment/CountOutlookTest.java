@@ -3,7 +3,6 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.engine.Workers;
 import broodtide.season.Climate;
 import broodtide.wash.Wash;
@@ -18,10 +17,7 @@ class CountOutlookTest {
   private static Optional<CountOutlook.Ahead> of(LocalDate day, int mites) {
     try (Workers workers = new Workers(2)) {
       return CountOutlook.of(
-              Wash.of(day, "A", mites, 300),
-              TEMPERATE,
-              ThresholdLibrary.shipped("kulhanek-2021"),
-              workers)
+              Wash.of(day, "A", mites, 300), TEMPERATE, Catalog.threshold("kulhanek-2021"), workers)
           .ahead();
     }
   }

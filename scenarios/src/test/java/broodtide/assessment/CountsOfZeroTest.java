@@ -3,8 +3,8 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -75,7 +75,7 @@ class CountsOfZeroTest {
         TODAY.plusDays(1),
         washes,
         List.of(),
-        ThresholdLibrary.shipped("kulhanek-2021"),
+        Catalog.threshold("kulhanek-2021"),
         Priors.defaults());
   }
 }

@@ -1,7 +1,6 @@
 package broodtide.assessment;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
@@ -36,7 +35,7 @@ public final class Invented {
         UNTIL,
         WASHES,
         List.of(given),
-        ThresholdLibrary.shipped("kulhanek-2021"),
+        Catalog.threshold("kulhanek-2021"),
         Priors.defaults());
   }
 

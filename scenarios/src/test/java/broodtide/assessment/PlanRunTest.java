@@ -3,7 +3,7 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import broodtide.catalog.ThresholdLibrary;
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.control.Split;
 import broodtide.engine.EnsembleRun;
@@ -141,7 +141,7 @@ class PlanRunTest {
             until,
             List.of(),
             List.of(),
-            ThresholdLibrary.shipped("kulhanek-2021"),
+            Catalog.threshold("kulhanek-2021"),
             Priors.defaults());
     Scenario season = c.season(plan);
     try (Workers workers = new Workers(1)) {
@@ -152,7 +152,7 @@ class PlanRunTest {
               season,
               StandardColony.on(c.model(), MAY),
               List.of(members),
-              PlanRun.KEPT,
+              PlanRun.QUANTITIES,
               workers,
               Progress.NONE),
           List.of());

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
@@ -42,7 +41,7 @@ class PlansSideBySideTest {
                 Wash.of(LocalDate.of(2026, 5, 20), "A", 2, 295),
                 Wash.of(LocalDate.of(2026, 6, 21), "A", 6, 320)),
             List.of(),
-            ThresholdLibrary.shipped("kulhanek-2021"),
+            Catalog.threshold("kulhanek-2021"),
             Priors.defaults());
     posterior =
         colony.posterior(new SeasonPosterior.SamplerSettings(512, 2, 11), WORKERS, Progress.NONE);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.measure.Unworkable;
@@ -25,7 +24,7 @@ class UsualPlansTest {
             Catalog.climate(climate),
             false,
             Surroundings.SPARSE,
-            ThresholdLibrary.shipped(ThresholdLibrary.usual()));
+            Catalog.threshold(Catalog.USUAL_THRESHOLD));
     Wash wash = Wash.of(now.minusDays(1), "A", 5, 300);
     return ColonyCases.ofWashes(
             place, Map.of("A", List.of(wash)), Map.of(), Optional.empty(), Horizon::spring)

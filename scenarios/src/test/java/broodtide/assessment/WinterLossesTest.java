@@ -3,8 +3,8 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Assumptions;
+import broodtide.catalog.Catalog;
 import broodtide.catalog.Surroundings;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.EnsembleRun;
@@ -153,13 +153,13 @@ class WinterLossesTest {
             LocalDate.of(2026, 5, 31),
             List.of(Wash.of(wash, "A", mites, 300)),
             List.of(),
-            ThresholdLibrary.shipped("kulhanek-2021"),
+            Catalog.threshold("kulhanek-2021"),
             Priors.defaults());
     Plan wait = Plan.waiting("wait");
     try (Workers workers = new Workers(2)) {
       EnsembleRun run =
           c.posterior(new SeasonPosterior.SamplerSettings(1024, 3, 1), workers, Progress.NONE)
-              .run(c.season(wait), PlanRun.KEPT, workers, Progress.NONE);
+              .run(c.season(wait), PlanRun.QUANTITIES, workers, Progress.NONE);
       PlanRun played = new PlanRun(c, wait, run, List.of());
       return played.shareLost(played.springLow().orElseThrow().day());
     }

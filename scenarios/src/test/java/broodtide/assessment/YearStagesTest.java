@@ -3,7 +3,6 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ThresholdLibrary;
 import broodtide.season.Climate;
 import broodtide.season.YearSpan;
 import broodtide.wash.Stage;
@@ -16,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class YearStagesTest {
-  private static final ThresholdSet USUAL = ThresholdLibrary.shipped("kulhanek-2021");
+  private static final ThresholdSet USUAL = Catalog.threshold("kulhanek-2021");
 
   @ParameterizedTest
   @CsvSource({
@@ -49,7 +48,7 @@ class YearStagesTest {
   })
   void oneWinterIsJudged(LocalDate now, LocalDate raised, boolean already) {
     YearStages stages = new YearStages(Catalog.climate("temperate"));
-    assertThat(stages.raised(now)).isEqualTo(raised);
+    assertThat(stages.winterBeesRaised(now)).isEqualTo(raised);
     assertThat(stages.raisedAlready(now)).isEqualTo(already);
   }
 
@@ -90,7 +89,7 @@ class YearStagesTest {
 
   @Test
   void thereIsNoThresholdOnDaysThatTheSourceDoesNotSpeakOf() {
-    ThresholdSet set = ThresholdLibrary.shipped("strange-sheppard-2001");
+    ThresholdSet set = Catalog.threshold("strange-sheppard-2001");
     YearStages stages = new YearStages(Catalog.climate("temperate"));
     assertThat(stages.thresholdOn(set, LocalDate.of(2026, 10, 31))).contains(1.0);
     assertThat(stages.thresholdOn(set, LocalDate.of(2026, 11, 1))).isEmpty();

@@ -8,6 +8,7 @@ import broodtide.catalog.ClimateFile;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplateFile;
 import broodtide.catalog.Shelf;
+import broodtide.catalog.ThresholdFile;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.season.Climate;
@@ -16,6 +17,7 @@ import broodtide.study.Study;
 import broodtide.study.StudyFile;
 import broodtide.study.Texts;
 import broodtide.study.WashFile;
+import broodtide.wash.ThresholdSet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,11 +31,16 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class LibraryTest {
   static List<Shelf<?>> shelves() {
-    return List.of(Catalog.CLIMATES, Catalog.CONTROLS, Studies.SHELF, Lessons.SHELF);
+    return List.of(
+        Catalog.CLIMATES, Catalog.CONTROLS, Catalog.THRESHOLDS, Studies.SHELF, Lessons.SHELF);
   }
 
   static List<String> climates() {
     return Catalog.CLIMATES.names();
+  }
+
+  static List<String> thresholds() {
+    return Catalog.THRESHOLDS.names();
   }
 
   static List<String> controls() {
@@ -61,6 +68,15 @@ class LibraryTest {
                   .toList());
     }
     assertThat(shelf.names()).isNotEmpty().isSorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("thresholds")
+  void thresholdsReadAndAreWrittenAsTheyStand(String name) {
+    ThresholdSet set = Catalog.threshold(name);
+    assertThat(set.name()).isEqualTo(name);
+    String written = ThresholdFile.write(set);
+    assertThat(ThresholdFile.read(Source.of(name, written))).isEqualTo(set);
   }
 
   @ParameterizedTest

@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.catalog.ClimateFile;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ControlTemplateFile;
-import broodtide.catalog.ThresholdLibrary;
+import broodtide.catalog.ThresholdFile;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.lesson.LessonFile;
 import broodtide.season.Climate;
+import broodtide.wash.ThresholdSet;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -87,7 +88,9 @@ public enum AnyFile {
   THRESHOLDS("kulhanek-2021.json", "gds-france.json", "strange-sheppard-2001.json") {
     @Override
     void read(byte[] bytes) {
-      assertThat(ThresholdLibrary.read(text(bytes)).thresholds()).isNotEmpty();
+      ThresholdSet set = ThresholdFile.read(text(bytes));
+      assertThat(set.thresholds()).isNotEmpty();
+      assertThat(ThresholdFile.write(set)).isNotBlank();
     }
   },
   LESSON("one-scoop.json", "doubling.json", "spring-count.json") {

@@ -7,6 +7,7 @@ import broodtide.catalog.Catalog;
 import broodtide.catalog.ClimateFile;
 import broodtide.catalog.ControlTemplateFile;
 import broodtide.catalog.Shelf;
+import broodtide.catalog.ThresholdFile;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.lesson.LessonFile;
@@ -37,6 +38,11 @@ class NumbersForTextTest {
   @Test
   void controls() throws JsonProcessingException {
     check(Catalog.CONTROLS, "thymol", ControlTemplateFile::read);
+  }
+
+  @Test
+  void thresholds() throws JsonProcessingException {
+    check(Catalog.THRESHOLDS, "gds-france", ThresholdFile::read);
   }
 
   @Test

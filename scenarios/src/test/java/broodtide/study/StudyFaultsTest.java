@@ -109,7 +109,7 @@ class StudyFaultsTest {
         "\"plans\": | \"limits\": \"spring\", \"plans\": | the field is called"
             + " \"threshold\" now; change this line",
         "\"plans\": | \"threshold\": \"nowhere\", \"plans\": | $.threshold: \"nowhere\" cannot be"
-            + " used; choose one of kulhanek-2021",
+            + " used; known are ages-2015",
         "\"plans\": | \"washes\": \"no.csv\", \"plans\": | $.washes: \"no.csv\" cannot be used;"
             + " there is no such file no.csv",
         "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" cannot be used;"

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class ThresholdLibraryTest {
+class ThresholdFileTest {
   private static final String GOOD =
       """
       {
@@ -30,17 +30,21 @@ class ThresholdLibraryTest {
       """;
 
   private static ThresholdSet read(String json) throws IOException {
-    return ThresholdLibrary.read(Source.of("mine.json", json));
+    return ThresholdFile.read(Source.of("mine.json", json));
   }
 
   @Test
   void everyFileOfTheFolderIsListedAndReads() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("library", "thresholds"))) {
-      assertThat(files.map(f -> f.getFileName().toString().replace(".json", "")))
-          .containsExactlyInAnyOrderElementsOf(ThresholdLibrary.names());
+      assertThat(
+              files
+                  .map(f -> f.getFileName().toString())
+                  .filter(f -> f.endsWith(".json"))
+                  .map(f -> f.replace(".json", "")))
+          .containsExactlyInAnyOrderElementsOf(Catalog.THRESHOLDS.names());
     }
-    for (String name : ThresholdLibrary.names()) {
-      assertThat(ThresholdLibrary.shipped(name).name()).isEqualTo(name);
+    for (String name : Catalog.THRESHOLDS.names()) {
+      assertThat(Catalog.threshold(name).name()).isEqualTo(name);
     }
   }
 
@@ -63,27 +67,27 @@ class ThresholdLibraryTest {
   })
   void publishedThresholds(String name, Stage stage, String day, double mites, int bees) {
     LocalDate date = LocalDate.parse("2026-" + day);
-    double found = ThresholdLibrary.shipped(name).perHundred(stage, date, false).orElseThrow();
+    double found = Catalog.threshold(name).perHundred(stage, date, false).orElseThrow();
     assertThat(found * bees / 100).isCloseTo(mites, within(1e-9));
   }
 
   @Test
   void shippedSetsAreSeenAndCitedWithTheirYear() {
-    for (String name : ThresholdLibrary.names()) {
-      ThresholdSet set = ThresholdLibrary.shipped(name);
+    for (String name : Catalog.THRESHOLDS.names()) {
+      ThresholdSet set = Catalog.threshold(name);
       assertThat(set.tag()).as(name).isEqualTo(broodtide.measure.Tag.SEEN);
       assertThat(set.source())
           .as(name)
           .hasSizeGreaterThan(100)
           .containsPattern("\\b[12]\\d{3}\\b|undated");
     }
-    assertThat(ThresholdLibrary.usual()).isEqualTo("kulhanek-2021");
+    assertThat(Catalog.USUAL_THRESHOLD).isEqualTo("kulhanek-2021");
   }
 
   @ParameterizedTest
   @CsvSource({"3, 3", "2.5, 2.5", "9/300, 3", "300/300, 100", "0.01, 0.01"})
   void aFigureHoldsOnEveryDay(String text, double perHundred) {
-    ThresholdSet set = ThresholdLibrary.find(text);
+    ThresholdSet set = Catalog.threshold(text);
     assertThat(set.name()).isEqualTo(text);
     assertThat(set.isGiven()).isTrue();
     assertThat(set.perHundred(Stage.BROODLESS, LocalDate.of(2026, 1, 1), true).orElseThrow())
@@ -93,50 +97,59 @@ class ThresholdLibraryTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "101", "301/300", "3/0", "9/99999", "0/300", "9999/9999"})
   void aFigureThatCannotBeIsRefused(String text) {
-    assertThatThrownBy(() -> ThresholdLibrary.find(text))
+    assertThatThrownBy(() -> Catalog.threshold(text))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining(text);
   }
 
   @Test
   void unknownNameListsTheChoice() {
-    assertThatThrownBy(() -> ThresholdLibrary.shipped("nowhere"))
+    assertThatThrownBy(() -> Catalog.threshold("nowhere"))
         .isInstanceOf(BadInput.class)
-        .hasMessageContaining("\"nowhere\" cannot be used; choose one of kulhanek-2021, ");
+        .hasMessageContaining("\"nowhere\" cannot be used; known are ages-2015, ");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"mites\": 2     | \"mites\": -2      | line 4  | thresholds[0]       | mites is -2",
-        "\"mites\": 2     | \"mites\": \"2\"   | line 4  | thresholds[0].mites | a number without"
-            + " quotes",
-        "\"mites\": 2     | \"mites\": null    | line 4  | thresholds[0].mites | a value",
-        "\"mites\": 2     | \"note\": \"x\"    | line 4  | thresholds[0].mites | add it",
+        "\"mites\": 2     | \"mites\": -2      | line 4  | thresholds[0].mites | a number, 0.01 to"
+            + " 1000 (mites)",
+        "\"mites\": 2     | \"mites\": \"2\"   | line 4  | thresholds[0].mites | a number,"
+            + " 0.01 to 1000 (mites), without quotes",
+        "\"mites\": 2     | \"mites\": null    | line 4  | thresholds[0].mites | a number,",
+        "\"mites\": 2     | \"note\": \"x\"    | line 4  | thresholds[0] | field \"mites\" is"
+            + " missing",
         "\"mites\": 2     | \"mites\": 2, \"mite\": 3 | line 4 | thresholds[0].mite | no such"
             + " field",
         "\"mites\": 2     | \"mites\": 2, \"mites\": 3 | line 4 |     | the field stands twice",
-        "\"build-up\"     | \"spring\"         | line 4  | thresholds[0].stage | one of build-up,"
-            + " ho",
-        "\"source\": \"s\", | \"source\": null, | line 2 | source          | give a value",
-        "\"source\": \"s\", | ''               | line    | source          | add it",
+        "\"build-up\"     | \"spring\"         | line 4  | thresholds[0].stage | one of"
+            + " \"build-up\", \"ho",
+        "\"source\": \"s\", | \"source\": null, | line 2 | source          | text in double quotes",
+        "\"source\": \"s\", | ''               | line    |                 | field \"source\" is"
+            + " missing",
         "\"perBees\": 100 | \"perBees\": 1.5   | line 3  | perBees         | a whole number",
-        "\"mine\"         | \"Mine!\"          | line    |                 | lower-case letters",
+        "\"mine\"         | \"Mine!\"          | line 2  | name            | lower-case letters",
         "2}]              | 2}                | line    |                 | must be closed first",
-        "{\"stage\": \"build-up\", \"mites\": 2} | null | line 4 | thresholds[0]  | give a value",
-        "[{\"stage\": \"build-up\", \"mites\": 2}] | null | line 4 | thresholds   | give a value",
-        "\"title\": \"t\"    | \"title\": 3        | line 2  | title           | text in quotes",
-        "\"title\": \"t\"    | \"title\": true     | line 2  | title           | text in quotes",
+        "{\"stage\": \"build-up\", \"mites\": 2} | null | line 4 | thresholds[0]  | an object { ..."
+            + " }",
+        "[{\"stage\": \"build-up\", \"mites\": 2}] | null | line 4 | thresholds   | a list [ ... ]",
+        "\"title\": \"t\"    | \"title\": 3        | line 2  | title           | text in double"
+            + " quotes",
+        "\"title\": \"t\"    | \"title\": true     | line 2  | title           | text in double"
+            + " quotes",
         "\"perBees\": 100 | \"perBees\": \"100\" | line 3  | perBees         | a whole number",
-        "\"build-up\"     | 5                  | line 4  | thresholds[0].stage | text in quotes",
+        "\"build-up\"     | 5                  | line 4  | thresholds[0].stage | one of"
+            + " \"build-up\"",
         "\"mites\": 2     | \"mites\": 2, \"upTo\": \"5\" | line 4 | thresholds[0].upTo | a number",
         "\"mites\": 2     | \"mites\": 2, \"note\": 5 | line 4 | thresholds[0].note | text in"
-            + " quotes",
-        "\"mites\": 2     | \"mites\": 2, \"days\": 5 | line 4 | thresholds[0].days | 08-31",
-        "\"mites\": 2     | \"mites\": 2, \"days\": [\"02-30\"; \"03-01\"] | line 4 |  | 08-31",
-        "\"mites\": 2     | \"mites\": 2, \"days\": null, \"note\": null, \"signs\": [null] | line"
-            + " 4 |  | no such",
+            + " double quotes",
+        "\"mites\": 2     | \"mites\": 2, \"days\": 5 | line 4 | thresholds[0].days | a list [ ..."
+            + " ]",
+        "\"mites\": 2     | \"mites\": 2, \"days\": [\"02-30\"; \"03-01\"] | line 4 |"
+            + " thresholds[0].days[0] | a day of the year",
+        "\"mites\": 2     | \"mites\": 2, \"signs\": [null] | line 4 | thresholds[0].signs | no"
+            + " such field",
         "\"perBees\": 100 | \"perBees\": 100, \"signs\": [null] | line 3 | signs      | no such"
             + " field",
         "\"thresholds\":  | \"limits\":       | line 4  | limits          | \"thresholds\" now",

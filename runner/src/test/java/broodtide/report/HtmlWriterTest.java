@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Text stays text, whatever it holds. */
-class HtmlTest {
+class HtmlWriterTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -20,30 +20,31 @@ class HtmlTest {
         "it's | it's"
       })
   void escapesText(String text, String written) {
-    assertThat(Html.piece().element("p", text).finish()).isEqualTo("<p>" + written + "</p>\n");
+    assertThat(HtmlWriter.piece().element("p", text).finish())
+        .isEqualTo("<p>" + written + "</p>\n");
   }
 
   @Test
   void escapesAttributes() {
-    assertThat(Html.piece().element("p", "", "title", "\"><img onerror=\"x\">").finish())
+    assertThat(HtmlWriter.piece().element("p", "", "title", "\"><img onerror=\"x\">").finish())
         .isEqualTo("<p title=\"&quot;&gt;&lt;img onerror=&quot;x&quot;&gt;\"></p>\n");
   }
 
   @Test
   void signsThatTurnTheTextOrAreForbiddenBecomeMarks() {
-    String text = Html.piece().text("a\u202eb\u2066c\u0000d\u0085e\ud800f").finish();
+    String text = HtmlWriter.piece().text("a\u202eb\u2066c\u0000d\u0085e\ud800f").finish();
     assertThat(text).isEqualTo("a\ufffdb\ufffdc\ufffdd\ufffde\ufffdf");
   }
 
   @Test
   void closesWhatIsOpen() {
-    assertThat(Html.document("en").open("body").open("p").text("x").finish())
+    assertThat(HtmlWriter.document("en").open("body").open("p").text("x").finish())
         .isEqualTo("<!DOCTYPE html>\n<html lang=\"en\"><body><p>x</p>\n</body>\n</html>\n");
   }
 
   @Test
   void aStyleThatEndsItselfIsRefused() {
-    assertThatThrownBy(() -> Html.piece().style("p{}</style><script>"))
+    assertThatThrownBy(() -> HtmlWriter.piece().style("p{}</style><script>"))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -10,20 +10,20 @@ import java.nio.charset.StandardCharsets;
  * @param type media type
  * @param body the bytes
  */
-public record Answer(int status, String type, byte[] body) {
-  public static Answer html(int status, Html page) {
+public record Response(int status, String type, byte[] body) {
+  public static Response html(int status, Html page) {
     return of(status, "text/html; charset=utf-8", page.markup());
   }
 
-  public static Answer json(int status, JsonNode value) {
+  public static Response json(int status, JsonNode value) {
     return of(status, "application/json; charset=utf-8", value.toString());
   }
 
-  public static Answer svg(int status, String picture) {
+  public static Response svg(int status, String picture) {
     return of(status, "image/svg+xml; charset=utf-8", picture);
   }
 
-  private static Answer of(int status, String type, String text) {
-    return new Answer(status, type, text.getBytes(StandardCharsets.UTF_8));
+  private static Response of(int status, String type, String text) {
+    return new Response(status, type, text.getBytes(StandardCharsets.UTF_8));
   }
 }

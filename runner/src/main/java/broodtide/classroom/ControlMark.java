@@ -15,29 +15,29 @@ import java.util.Map;
  * @param label a few words
  * @param on the day it begins
  */
-record Mark(String label, LocalDate on) {
+record ControlMark(String label, LocalDate on) {
   /** Marks of a plan: where each control begins, and every cut of drone comb. */
-  static List<Mark> of(List<Control> controls) {
-    List<Mark> out = new ArrayList<>();
+  static List<ControlMark> of(List<Control> controls) {
+    List<ControlMark> out = new ArrayList<>();
     for (Control c : controls) {
       ControlKind<?> kind = ControlKind.of(c);
       String label = kind.mark().orElseGet(() -> shortly(c.name()));
-      kind.daysToMark(c).forEach(day -> out.add(new Mark(label, day)));
+      kind.daysToMark(c).forEach(day -> out.add(new ControlMark(label, day)));
     }
     return out;
   }
 
   /** Marks of a lesson, one for each day; where plans differ by day, named after the plan. */
-  static List<Mark> of(Lesson lesson) {
-    Map<LocalDate, Mark> marks = new LinkedHashMap<>();
-    Map<LocalDate, Mark> plans = new LinkedHashMap<>();
+  static List<ControlMark> of(Lesson lesson) {
+    Map<LocalDate, ControlMark> marks = new LinkedHashMap<>();
+    Map<LocalDate, ControlMark> plans = new LinkedHashMap<>();
     for (Lesson.Line line : lesson.lines()) {
-      for (Mark mark : of(line.scenario().plan().controls())) {
+      for (ControlMark mark : of(line.scenario().plan().controls())) {
         marks.putIfAbsent(mark.on(), mark);
-        plans.putIfAbsent(mark.on(), new Mark(line.name(), mark.on()));
+        plans.putIfAbsent(mark.on(), new ControlMark(line.name(), mark.on()));
       }
     }
-    boolean cuts = marks.values().stream().map(Mark::label).distinct().count() < 2;
+    boolean cuts = marks.values().stream().map(ControlMark::label).distinct().count() < 2;
     boolean sameSubstance = cuts && lesson.lines().size() == marks.size();
     return List.copyOf((sameSubstance ? plans : marks).values());
   }

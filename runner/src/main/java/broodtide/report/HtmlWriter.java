@@ -12,7 +12,7 @@ import java.util.Set;
  * is is a {@link Picture}, which escapes for itself. What is written is well-formed XML too. The
  * same calls give the same bytes.
  */
-final class Html {
+final class HtmlWriter {
   private static final Set<String> EMPTY = Set.of("meta", "hr", "br");
   private static final Set<String> INLINE =
       Set.of("b", "strong", "small", "span", "bdi", "a", "code", "em");
@@ -21,25 +21,25 @@ final class Html {
   private final Deque<String> open = new ArrayDeque<>();
 
   /** A piece of a page, to be put into a document with {@link #append}. */
-  static Html piece() {
-    return new Html();
+  static HtmlWriter piece() {
+    return new HtmlWriter();
   }
 
   /** Begins a document in this language. */
-  static Html document(String language) {
-    Html html = new Html();
+  static HtmlWriter document(String language) {
+    HtmlWriter html = new HtmlWriter();
     html.out.append("<!DOCTYPE html>\n");
     return html.open("html", "lang", language);
   }
 
-  private Html() {}
+  private HtmlWriter() {}
 
   /**
    * Opens an element.
    *
    * @param attributes names and values in turn
    */
-  Html open(String tag, String... attributes) {
+  HtmlWriter open(String tag, String... attributes) {
     out.append('<').append(tag);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
@@ -55,18 +55,18 @@ final class Html {
   }
 
   /** Writes text. */
-  public Html text(String text) {
+  public HtmlWriter text(String text) {
     out.append(Markup.escape(text));
     return this;
   }
 
   /** Writes a text that a user gave, which may run the other way than the text around it. */
-  Html given(String text) {
+  HtmlWriter given(String text) {
     return open("bdi").text(text).close();
   }
 
   /** Closes the element opened last. */
-  Html close() {
+  HtmlWriter close() {
     String tag = open.pop();
     out.append("</").append(tag).append('>');
     if (!INLINE.contains(tag)) {
@@ -76,24 +76,24 @@ final class Html {
   }
 
   /** A whole element of text. */
-  Html element(String tag, String text, String... attributes) {
+  HtmlWriter element(String tag, String text, String... attributes) {
     return open(tag, attributes).text(text).close();
   }
 
   /** A finished piece. */
-  Html append(Html piece) {
+  HtmlWriter append(HtmlWriter piece) {
     out.append(piece.out);
     return this;
   }
 
   /** A picture as inline SVG. */
-  Html picture(Picture picture) {
+  HtmlWriter picture(Picture picture) {
     out.append(picture.svg());
     return this;
   }
 
   /** A picture as it suits a wide screen and a phone, with its caption. */
-  Html figure(Picture picture, Size phone, String caption) {
+  HtmlWriter figure(Picture picture, Size phone, String caption) {
     open("figure");
     open("div", "class", "wide").picture(picture).close();
     open("div", "class", "narrow").picture(picture.sized(phone)).close();
@@ -105,7 +105,7 @@ final class Html {
    *
    * @throws IllegalArgumentException when it would end its own element
    */
-  Html style(String css) {
+  HtmlWriter style(String css) {
     if (css.contains("</")) {
       throw new IllegalArgumentException("a style sheet may not hold \"</\"");
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 
 /** What stands around every page: heading, ways to the other pages, cautions. */
-public final class Frame {
-  private Frame() {}
+public final class PageFrame {
+  private PageFrame() {}
 
   /**
    * A whole page.

@@ -1,7 +1,7 @@
 package broodtide.classroom;
 
 import broodtide.assessment.YearStages;
-import broodtide.catalog.ThresholdLibrary;
+import broodtide.catalog.Catalog;
 import broodtide.season.Climate;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param supers when honey supers usually stand
  * @param winterBees when winter bees are raised
  */
-record Place(
+record ClimateYear(
     Climate climate,
     List<YearStages.Step> thresholds,
     List<Stretch> supers,
@@ -25,10 +25,10 @@ record Place(
   record Stretch(LocalDate from, LocalDate to) {}
 
   /** A climate's year. */
-  static Place of(Climate climate, LocalDate first, LocalDate last) {
+  static ClimateYear of(Climate climate, LocalDate first, LocalDate last) {
     YearStages stages = new YearStages(climate);
-    ThresholdSet set = ThresholdLibrary.shipped(ThresholdLibrary.usual());
-    return new Place(
+    ThresholdSet set = Catalog.threshold(Catalog.USUAL_THRESHOLD);
+    return new ClimateYear(
         climate,
         stages.thresholdSteps(set, first, last),
         stretches(stages.supers(first, last)),
