@@ -85,7 +85,7 @@ public final class RuleTradeoff {
     List<Legend.Sample> key =
         List.of(
             Legend.Sample.dot(Palette.line(0), "on the efficient edge"),
-            Legend.Sample.dot(Palette.MUTED, "beaten by another rule"),
+            Legend.Sample.dot(Palette.MUTED, "another rule is better"),
             Legend.Sample.area(Palette.line(0), 0.9, "seasons with a missed treatment"),
             Legend.Sample.area(Palette.line(1), 0.9, "seasons with a needless one"));
     String best = Figure.list(edge.stream().map(Rule::name).toList());

@@ -157,7 +157,7 @@ public final class ThresholdLibrary {
     int bees = figure.group(2) == null ? 100 : Integer.parseInt(figure.group(2));
     if (mites < 0.01 || mites > Math.min(bees, MOST_MITES) || bees < 1 || bees > Wash.MOST_BEES) {
       String message =
-          "allowed is a figure of 0.01 to 100 mites per 100 bees, such as 3, or up to "
+          "expected a figure of 0.01 to 100 mites per 100 bees, such as 3, or up to "
               + MOST_MITES
               + " mites, and no more than bees, in up to "
               + Wash.MOST_BEES
@@ -228,10 +228,10 @@ public final class ThresholdLibrary {
       return "the field is missing; add it";
     }
     if (e instanceof InvalidNullException) {
-      return "null cannot be used; give a value";
+      return "null is not valid; give a value";
     }
     if (e instanceof MismatchedInputException wrong && wrong.getTargetType() != null) {
-      return "allowed is " + kind(wrong.getTargetType()) + " here";
+      return "expected " + kind(wrong.getTargetType()) + " here";
     }
     return plain;
   }
@@ -306,7 +306,7 @@ public final class ThresholdLibrary {
         // the message below says what is wanted
       }
       throw JsonMappingException.from(
-          parser, "allowed is the first and the last day, such as [\"08-01\", \"08-31\"]");
+          parser, "expected the first and the last day, such as [\"08-01\", \"08-31\"]");
     }
 
     private static MonthDay day(JsonNode text) {
@@ -329,7 +329,7 @@ public final class ThresholdLibrary {
     @Override
     public E deserialize(JsonParser parser, DeserializationContext context) throws IOException {
       if (!parser.hasToken(JsonToken.VALUE_STRING)) {
-        throw JsonMappingException.from(parser, "allowed is text in quotes here");
+        throw JsonMappingException.from(parser, "expected text in quotes here");
       }
       String text = parser.getText();
       E[] all = type.getEnumConstants();
@@ -340,7 +340,7 @@ public final class ThresholdLibrary {
       }
       String choice = Arrays.stream(all).map(id).collect(Collectors.joining(", "));
       throw JsonMappingException.from(
-          parser, Fault.quoted(text) + " cannot be used; choose one of " + choice);
+          parser, Fault.quoted(text) + " is not valid; choose one of " + choice);
     }
   }
 }

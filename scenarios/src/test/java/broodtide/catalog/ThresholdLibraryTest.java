@@ -102,7 +102,7 @@ class ThresholdLibraryTest {
   void unknownNameListsTheChoice() {
     assertThatThrownBy(() -> ThresholdLibrary.shipped("nowhere"))
         .isInstanceOf(BadInput.class)
-        .hasMessageContaining("\"nowhere\" cannot be used; choose one of kulhanek-2021, ");
+        .hasMessageContaining("\"nowhere\" is not valid; choose one of kulhanek-2021, ");
   }
 
   @ParameterizedTest
