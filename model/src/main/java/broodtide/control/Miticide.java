@@ -8,7 +8,7 @@ import broodtide.measure.OutOfRange;
  * @param name for example {@code oxalic-dribble}
  * @param days days on which one application acts, 1 to 120
  * @param onBees hazard of mites on bees, 1/day, 0 to 20
- * @param inCells hazard of mother mites under cappings, 1/day, 0 to 20
+ * @param inCells hazard of mother mites in capped cells, 1/day, 0 to 20
  * @param beeCost extra death of adult bees, 1/day, 0 to 1
  * @param broodCost share of the brood due for capping each day that is lost, 0 to 1
  * @param coolest lowest daily high at which it may be used, degrees Celsius
@@ -55,7 +55,7 @@ public record Miticide(
    * @param name for example {@code oxalic-dribble}
    * @param days days on which one application acts, 1 to 120
    * @param onBees hazard of mites on bees, 1/day, 0 to 20
-   * @param inCells hazard of mother mites under cappings, 1/day, 0 to 20
+   * @param inCells hazard of mother mites in capped cells, 1/day, 0 to 20
    * @param beeCost extra death of adult bees, 1/day, 0 to 1
    * @param broodCost share of the brood due for capping each day that is lost, 0 to 1
    * @param coolest lowest daily high at which it may be used, degrees Celsius

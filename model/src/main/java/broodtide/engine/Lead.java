@@ -52,7 +52,7 @@ final class Lead {
     knowFewMites();
   }
 
-  /** Runs a trace of mites at every vigour, without mites from outside and with them. */
+  /** Runs a trace of mites at every vigour, without reinvasion and with them. */
   private void knowFewMites() {
     List<SimulatedColony> members = new ArrayList<>();
     for (int i = 0; i < 2 * VIGOURS; i++) {

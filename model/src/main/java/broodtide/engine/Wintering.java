@@ -46,7 +46,7 @@ public record Wintering(
                     + " differed more")
         double yardSpread,
     @Measure(
-            is = "chance that a colony is lost over winter for other causes, in the middle yard",
+            is = "chance that a colony is lost over winter from other causes, in the middle yard",
             value = 0.10,
             unit = "1",
             min = 0.001,
@@ -61,7 +61,7 @@ public record Wintering(
             min = 0,
             max = 4,
             tag = CHOICE,
-            source = "choice: nine yards in ten lose 1.5 to 44 % for other causes")
+            source = "choice: 90 % of yards lose 1.5 to 44 % from other causes")
         double otherSpread) {
 
   /** Checks every component against its range. */

@@ -130,7 +130,7 @@ public final class ExpectedWashes {
     Scenario past = posterior.past();
     int days = SeasonPosterior.day(past, wash.date());
     EnsembleRun run =
-        posterior.run(past.with(plan), Math.max(1, days), KEPT, workers, Progress.NONE);
+        posterior.run(past.with(plan), Math.max(1, days), QUANTITIES, workers, Progress.NONE);
     double[] truth = run.values(Quantity.INFESTATION, wash.date());
     double[] dispersions = posterior.dispersions();
     WashModel model = new WashModel(wash);

@@ -81,9 +81,9 @@ public final class PosteriorNarrative {
       case INFESTATION -> "mites per 100 bees at the start";
       case REPRODUCTION_FACTOR -> "how fast the mites breed";
       case LAYING_FACTOR -> "how much the queen lays";
-      case START_SIZE -> "how many bees the colony had at the start for such a queen";
-      case REINVASION -> "mites from outside";
-      case OVERDISPERSION -> "how far washes scatter";
+      case START_SIZE -> "colony strength at the start";
+      case REINVASION -> "reinvasion";
+      case OVERDISPERSION -> "variation between washes";
       case EFFICACY_FACTOR -> {
         MiticideCourse course = courses.get(summary.course());
         yield "how well \"" + course.name() + "\" of " + course.from() + " worked";

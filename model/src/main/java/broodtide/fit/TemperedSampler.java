@@ -53,7 +53,7 @@ public final class TemperedSampler {
       super(
           Double.isNaN(top)
               ? "a log-likelihood is not a number"
-              : "no particle of the prior can have given the data");
+              : "no particle of the prior fits the data");
     }
   }
 

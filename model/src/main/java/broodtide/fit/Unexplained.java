@@ -14,11 +14,11 @@ public final class Unexplained extends Unworkable {
     super(
         "colony \""
             + wash.colony()
-            + "\": no colony of the model could have given the wash of "
+            + "\": no simulated colony is consistent with the wash of "
             + wash.date()
             + ", "
             + wash.mites()
-            + " mites in "
+            + (wash.mites() == 1 ? " mite in " : " mites in ")
             + Math.round(wash.beesOrAssumed())
             + " bees, after what came before; check its counts and date, whether a treatment or a"
             + " split is missing or misdated, and what the study says of the colony's size and"

@@ -80,7 +80,7 @@ public enum Unknown {
           0.65,
           100,
           Tag.DERIVED,
-          "1.6 to 13.7 mites a day, Greatti et al. 1992, taken as nine colonies in ten; 2.5 to"
+          "1.6 to 13.7 mites a day, Greatti et al. 1992, taken as 90 % of colonies; 2.5 to"
               + " 10.9 and 0.7 to 2.3, Frey & Rosenkranz 2014, are within it"),
       (colony, value) -> colony.reinvasion = value),
 
@@ -96,7 +96,7 @@ public enum Unknown {
           0.7,
           1e6,
           Tag.CHOICE,
-          "one scoop is nearly binomial, but scoops of a colony differ by frame and day; choice"),
+          "one wash is nearly binomial, but scoops of a colony differ by frame and day; choice"),
       (colony, value) -> colony.overdispersion = value),
 
   /** Multiplier on the daily hazards of one miticide course. */

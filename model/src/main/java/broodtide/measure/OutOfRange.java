@@ -19,7 +19,7 @@ public final class OutOfRange extends RefusedException {
    * @param allowed what is allowed, in words with the unit
    */
   public OutOfRange(String field, String value, String allowed) {
-    super(field + " is " + value + "; allowed is " + allowed);
+    super(field + " is " + value + "; expected " + allowed);
     this.field = field;
     this.allowed = allowed;
   }

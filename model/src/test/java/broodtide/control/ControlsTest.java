@@ -104,6 +104,6 @@ class ControlsTest {
     assertThatThrownBy(call)
         .isInstanceOf(OutOfRange.class)
         .hasMessageStartingWith(field)
-        .hasMessageContaining("allowed is");
+        .hasMessageContaining("expected");
   }
 }

@@ -74,7 +74,7 @@ class AgreementTest {
         .startsWith("Your washes say much about mites per 100 bees at the start (0.");
     assertThat(words.get(words.size() - 1))
         .startsWith("Your washes say little about ")
-        .contains("mites from outside")
+        .contains("reinvasion")
         .endsWith("; there the forecast rests on what is usual.");
   }
 

@@ -267,7 +267,7 @@ class GrowthFitTest {
     List<Wash> two = List.of(Wash.of(START, "A", 1, 300), Wash.of(START, "B", 1, 300));
     assertThatThrownBy(() -> GrowthFit.of(two))
         .isInstanceOf(OutOfRange.class)
-        .hasMessage("colony is B; allowed is one colony, here A");
+        .hasMessage("colony is B; expected one colony, here A");
     assertThatThrownBy(() -> GrowthFit.of(eight(), List.of(), 1)).isInstanceOf(OutOfRange.class);
   }
 

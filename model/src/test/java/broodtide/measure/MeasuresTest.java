@@ -38,7 +38,7 @@ class MeasuresTest {
           assertThatThrownBy(() -> Measures.build(type, Map.of(line.name(), bad)))
               .isInstanceOf(OutOfRange.class)
               .hasMessageStartingWith(line.name() + " is ")
-              .hasMessageContaining("allowed is");
+              .hasMessageContaining("expected");
         }
         assertThat(Measures.build(type, Map.of(line.name(), m.min()))).isNotNull();
         assertThat(Measures.build(type, Map.of(line.name(), m.max()))).isNotNull();

@@ -26,10 +26,10 @@ class WashTest {
   void impossibleCountsAreNamed() {
     assertThatThrownBy(() -> Wash.of(DAY, "A", 11, 10))
         .isInstanceOf(OutOfRange.class)
-        .hasMessage("mites is 11; allowed is 0 to 10, the bees in the wash");
+        .hasMessage("mites is 11; expected 0 to 10, the bees in the wash");
     assertThatThrownBy(() -> Wash.of(DAY, "A", -1, 10)).hasMessageContaining("mites is -1");
     assertThatThrownBy(() -> Wash.of(DAY, "A", 0, 0))
-        .hasMessage("bees is 0; allowed is 1 to 10000 (bees)");
+        .hasMessage("bees is 0; expected 1 to 10000 (bees)");
     assertThatThrownBy(() -> Wash.ofHalfCup(DAY, "A", 321))
         .hasMessageContaining("0 to 320, the bees assumed in a half cup");
     assertThatThrownBy(() -> Wash.of(DAY, "  ", 0, 300)).hasMessageContaining("colony is blank");

@@ -23,7 +23,7 @@ public record ColonyChart(Heading heading, List<Panel> panels, Almanac almanac, 
     panels = List.copyOf(panels);
     if (panels.isEmpty() || panels.size() > MOST_PANELS) {
       throw new IllegalArgumentException(
-          "a colony chart has " + panels.size() + " panels; allowed are 1 to " + MOST_PANELS);
+          "a colony chart has " + panels.size() + " panels; expected 1 to " + MOST_PANELS);
     }
   }
 

@@ -161,7 +161,7 @@ record Field(Box box, Scale x, Scale y) {
     styler.setYAxisTickLabelsFormattingFunction(v -> "");
   }
 
-  /** On a logarithmic axis what lies below its foot is drawn at the foot. */
+  /** On a logarithmic axis what lies below its bottom is drawn at the bottom. */
   private static double[] shown(double[] values, Scale scale) {
     return scale.log()
         ? Arrays.stream(values).map(v -> v < scale.low() ? scale.low() : v).toArray()

@@ -74,7 +74,7 @@ record Reach(double low, double high, boolean log, String notes) {
     double least = core.stream().filter(v -> v > 0).min(Double::compare).orElse(top / 10);
     double low = Math.max(top / RATIO, Math.min(least / 1.15, top / 10));
     boolean cut = Stream.concat(core.stream(), lows.stream()).anyMatch(v -> v < low);
-    String notes = cut ? "What lies below " + Numerals.two(low) + " is drawn at the foot." : "";
+    String notes = cut ? "Values below " + Numerals.two(low) + " are drawn at the bottom." : "";
     return new Reach(low, top, true, notes);
   }
 

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Rules for treating: losses against treatments, with the edge of those that no other rule beats in
@@ -79,13 +81,15 @@ public final class RuleTradeoff {
             "Missed and needless",
             Axis.numbers("% of seasons", 0, 100),
             Axis.list(names),
-            List.of(
-                bars(rules.stream().mapToDouble(Rule::missed).toArray(), 0.06, 0),
-                bars(rules.stream().mapToDouble(Rule::needless).toArray(), -0.34, 1)));
+            Stream.of(
+                    bars(rules.stream().mapToDouble(Rule::missed).toArray(), 0.06, 0),
+                    bars(rules.stream().mapToDouble(Rule::needless).toArray(), -0.34, 1))
+                .flatMap(Optional::stream)
+                .toList());
     List<Legend.Sample> key =
         List.of(
             Legend.Sample.dot(Palette.line(0), "on the efficient edge"),
-            Legend.Sample.dot(Palette.MUTED, "beaten by another rule"),
+            Legend.Sample.dot(Palette.MUTED, "another rule is better"),
             Legend.Sample.area(Palette.line(0), 0.9, "seasons with a missed treatment"),
             Legend.Sample.area(Palette.line(1), 0.9, "seasons with a needless one"));
     String best = Figure.list(edge.stream().map(Rule::name).toList());
@@ -110,11 +114,16 @@ public final class RuleTradeoff {
     return edge;
   }
 
-  private static Mark bars(double[] shares, double from, int colour) {
+  /** Bars of the rules of which the share is known; empty where none is. */
+  private static Optional<Mark> bars(double[] shares, double from, int colour) {
     int[] known = IntStream.range(0, shares.length).filter(i -> shares[i] >= 0).toArray();
+    if (known.length == 0) {
+      return Optional.empty();
+    }
     double[] to = Arrays.stream(known).mapToDouble(i -> 100 * shares[i]).toArray();
     double[] low = Arrays.stream(known).mapToDouble(i -> i + from).toArray();
     double[] high = Arrays.stream(known).mapToDouble(i -> i + from + 0.28).toArray();
-    return Mark.bars(new double[known.length], to, low, high, Palette.line(colour), 0.9);
+    return Optional.of(
+        Mark.bars(new double[known.length], to, low, high, Palette.line(colour), 0.9));
   }
 }

@@ -21,7 +21,7 @@ public record Size(int width, int height) {
               + width
               + " x "
               + height
-              + "; allowed are widths of 320 to 2000 and heights of 200 to 20000");
+              + "; expected widths of 320 to 2000 and heights of 200 to 20000");
     }
   }
 

@@ -22,7 +22,7 @@ public record Threshold(String name, List<Level> levels) {
     public Level {
       if (!(value >= 0) || !Double.isFinite(value)) {
         throw new IllegalArgumentException(
-            "threshold from " + from + " is " + value + "; allowed is 0 or more");
+            "threshold from " + from + " is " + value + "; expected 0 or more");
       }
       if (to.isBefore(from)) {
         throw new IllegalArgumentException("threshold ends on " + to + ", before it begins");

@@ -74,7 +74,7 @@ public final class ClassSite implements Site {
       Figure inside =
           InsidePicture.of(
               player.play(colony.scenario(), colony.member()).inside(),
-              "One colony, from inside. A wash finds the mites on adult bees alone.");
+              "One colony, from inside. A wash finds only the mites on adult bees.");
       return Response.svg(200, (path.equals(INSIDE) ? inside : inside.sized(Size.PHONE)).svg());
     }
     if (path.startsWith(STATIC)) {

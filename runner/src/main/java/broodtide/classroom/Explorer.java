@@ -30,7 +30,8 @@ public final class Explorer {
   static final Dial MITES =
       new Dial("mites", "Mites on 1 March", "mites per 100 bees", 0, 10, 0.1, 0.5);
   static final Dial BROOD =
-      new Dial("brood", "Laying of the queen", "times an average queen's", 0.5, 1.5, 0.05, 1);
+      new Dial(
+          "brood", "Laying factor of the queen", "times an average queen's", 0.5, 1.5, 0.05, 1);
   static final Dial ARRIVALS =
       new Dial(
           "arrivals", "Mites from other hives", "mites a day, July to November", 0, 40, 0.5, 0);

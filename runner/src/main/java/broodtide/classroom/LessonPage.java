@@ -70,7 +70,7 @@ final class LessonPage {
   static Html caution(Lesson lesson, String attributes) {
     return Html.each(
         lesson.caution().stream().toList(),
-        c -> new Html("<p" + attributes + "><strong>Mind:</strong> " + Html.text(c) + "</p>"));
+        c -> new Html("<p" + attributes + "><strong>Note:</strong> " + Html.text(c) + "</p>"));
   }
 
   private static Html link(String address, String text) {

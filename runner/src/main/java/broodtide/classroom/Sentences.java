@@ -80,7 +80,7 @@ final class Sentences {
     return "From " + day(on) + " on the colony is more likely dead than alive.";
   }
 
-  /** What stands against the days chosen, and what to beware of with what is done. */
+  /** What stands against the days chosen, and cautions with what is done. */
   List<String> notes() {
     Plan plan = colony.scenario().plan();
     List<String> out = new ArrayList<>(PlanCheck.of(plan, colony.place().climate()));

@@ -91,7 +91,7 @@ final class Worksheet {
               + draw.lowest()
               + ", highest "
               + draw.highest()
-              + ". Nine in ten scoops lie between "
+              + ". The 90 % interval is "
               + draw.low()
               + " and "
               + draw.high()

@@ -35,8 +35,7 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     header = "How good such forecasts are on your own records.",
     description = {
-      "Holds out each colony's last wash, forecasts it from the others, and marks the"
-          + " forecasts."
+      "Holds out each colony's last wash, forecasts it from the others, and scores the forecasts."
     },
     footer = {"  broodtide backtest washes.csv --climate warm-temperate"})
 final class BacktestCommand implements Callable<Integer> {
@@ -170,7 +169,7 @@ final class BacktestCommand implements Callable<Integer> {
             Table.Column.words("held-out wash"),
             Table.Column.numbers("mites"),
             Table.Column.numbers("forecast"),
-            Table.Column.numbers("9 in 10"));
+            Table.Column.numbers("90 %"));
     for (Backtest.Mark m : report.marks()) {
       table =
           table.row(

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
     name = "broodtide",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    header = "what your mite washes mean, and where plans lead.",
+    header = "what your mite washes mean, and what each plan would do.",
     description = {
       "From your mite washes: where the colony stands, what happens by autumn if you wait, and the"
           + " plans side by side.",
@@ -49,6 +49,6 @@ final class Broodtide implements Runnable {
 
   @Override
   public void run() {
-    throw new Misuse.CommandMissing(spec.commandLine(), "Say what to do: give a command.");
+    throw new Misuse.CommandMissing(spec.commandLine(), "Give a command.");
   }
 }

@@ -138,13 +138,13 @@ final class CaseReader {
     tableOfWashes();
     if (options.climate == null) {
       throw new Refusal(
-          "say where the colony stands with --climate NAME; known are "
+          "give the climate with --climate NAME; known are "
               + String.join(", ", Catalog.CLIMATES.names()));
     }
     Climate climate = Catalog.climate(options.climate);
     Surroundings around = surroundings(options.neighbours == null ? "sparse" : options.neighbours);
     if (options.neighbours == null) {
-      notes.add("Neighbouring colonies are taken as sparse; --neighbours changes that.");
+      notes.add("Few neighbouring colonies are assumed; --neighbours changes that.");
     }
     ThresholdSet thresholds =
         Catalog.threshold(options.threshold == null ? Catalog.USUAL_THRESHOLD : options.threshold);

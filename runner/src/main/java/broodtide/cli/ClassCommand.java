@@ -73,11 +73,7 @@ final class ClassCommand implements Callable<Integer> {
       new CountDownLatch(1).await();
     } catch (IOException e) {
       throw new Refusal(
-          "port "
-              + port
-              + " cannot be used ("
-              + e.getMessage()
-              + "); leave --port out to take any");
+          "port " + port + " is not free (" + e.getMessage() + "); leave --port out to take any");
     }
     return Main.OK;
   }

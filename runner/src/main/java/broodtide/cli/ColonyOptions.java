@@ -18,7 +18,9 @@ final class ColonyOptions {
       index = "0",
       arity = "0..1",
       paramLabel = "WASHES",
-      description = "Table of washes (CSV): date,colony,mites,bees. '-' reads standard input.")
+      description =
+          "Table of washes (CSV): date,colony,mites,bees. '-' reads standard input. Alcohol and"
+              + " bees of mixed frames are assumed; columns method and frame say otherwise.")
   private @Nullable Path positional;
 
   @Option(names = "--washes", paramLabel = "FILE", description = "The same, by name.")
@@ -94,8 +96,8 @@ final class ColonyOptions {
       paramLabel = "SUBSTANCE",
       split = ",",
       description =
-          "Active substances that did badly here, by comma; they are taken to act as in apiaries"
-              + " with resistant mites.")
+          "Active substances that did badly here, by comma; the program assumes apiaries with"
+              + " resistant mites.")
   List<String> resistant = List.of();
 
   @Option(

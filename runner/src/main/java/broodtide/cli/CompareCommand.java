@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
     description = {
       "Plans side by side: wait, cut drone comb, treat now, treat after harvest, the same"
           + " with oxalic acid in the broodless winter, treat late; or the plans of a study."
-          + " Your own stand beside them, or alone with --only."
+          + " Your own plans are added, or replace them with --only."
     },
     footer = {
       "  broodtide compare washes.csv --climate temperate",
@@ -44,7 +44,7 @@ final class CompareCommand implements Callable<Integer> {
       names = "--with",
       paramLabel = "CONTROL",
       completionCandidates = KnownWords.Controls.class,
-      description = "Lay this control at each of the dates of the usual plans.")
+      description = "Use this control on each date of the usual plans.")
   private @Nullable String with;
 
   @Option(
@@ -55,7 +55,7 @@ final class CompareCommand implements Callable<Integer> {
               + " with thymol and on 2026-12-20 with oxalic-dribble\". May be repeated.")
   private List<String> own = List.of();
 
-  @Option(names = "--only", description = "Lay the plans of --plan beside waiting alone.")
+  @Option(names = "--only", description = "Compare the plans of --plan with waiting only.")
   private boolean only;
 
   CompareCommand(CommandContext desk) {

@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     header = "What happens by a date if you wait.",
     description = {
-      "What happens by a date if you wait: one sentence per colony, with honest odds."
+      "What happens by a date if you wait: a short answer for each colony, with 90 %% intervals."
     },
     footer = {
       "  broodtide forecast washes.csv --climate cool-maritime --until 2027-10-01",

@@ -43,8 +43,8 @@ final class GrowthCommand implements Callable<Integer> {
   private static final int SCOOP = 300;
 
   private static final String STEADY =
-      "Mites per bee, as if growth were steady. In autumn they rise faster, for bees dwindle and"
-          + " mites leave the brood: 'broodtide forecast' reckons with that.";
+      "Mites per bee, as if growth were steady. In autumn they rise faster, because colonies shrink"
+          + " and mites leave the brood; 'broodtide forecast' takes that into account.";
 
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
@@ -133,7 +133,9 @@ final class GrowthCommand implements Callable<Integer> {
   /** Where the washes of a colony are parted. */
   private static String cut(String name, List<LocalDate> days) {
     return days.isEmpty()
-        ? name + ": taken as not treated between the washes; --given or --treated names treatments."
+        ? name
+            + ": no treatment between the washes is assumed; name treatments with --given or"
+            + " --treated."
         : name
             + ": treated on "
             + String.join(", ", days.stream().map(Plain::day).toList())
@@ -154,7 +156,7 @@ final class GrowthCommand implements Callable<Integer> {
                     + f.median()
                     + " mites ("
                     + Digits.range(f.interval(0.9).low(), f.interval(0.9).high())
-                    + " nine times in ten). The season is not taken into account; 'forecast' does"
+                    + ", 90 % interval). The season is not taken into account; 'forecast' does"
                     + " that.")
         .orElseGet(() -> name + ": " + fit.whyNoForecast(day).orElse("no forecast"));
   }
@@ -165,7 +167,7 @@ final class GrowthCommand implements Callable<Integer> {
             Table.Column.words("Colony"),
             Table.Column.numbers("a day"),
             Table.Column.numbers("a month"),
-            Table.Column.numbers("9 in 10"),
+            Table.Column.numbers("90 %"),
             Table.Column.numbers("doubles in"));
     for (Map.Entry<String, GrowthFit> e : fits.entrySet()) {
       Growth g = e.getValue().growth();

@@ -96,7 +96,7 @@ public final class Main {
       // the message below says what is wanted
     }
     throw new CommandLine.TypeConversionException(
-        "'" + text + "' is no stretch of the year; write it like 05-10..07-25");
+        "'" + text + "' is not a span of the year; write it like 05-10..07-25");
   }
 
   private static Path path(String text) {
@@ -161,8 +161,8 @@ public final class Main {
         .println(
             "the memory ran out ("
                 + (Runtime.getRuntime().maxMemory() >> 20)
-                + " MB); nothing was written; lower --colonies, look less far ahead with --until,"
-                + " lay fewer plans side by side, or give Java more memory with"
+                + " MB); nothing was written; lower --colonies, shorten the forecast with --until,"
+                + " compare fewer plans, or give Java more memory with"
                 + " JAVA_TOOL_OPTIONS=-Xmx4g");
     return BAD_INPUT;
   }

@@ -126,8 +126,8 @@ final class Manual {
   private static String codes() {
     return String.format(
         Locale.ROOT,
-        "  %d  all went well%n  %d  a fault of the program itself; please report it%n"
-            + "  %d  the input or the call cannot be used; nothing was written%n",
+        "  %d  success%n  %d  a fault of the program itself; please report it%n"
+            + "  %d  invalid input or usage; nothing was written%n",
         Main.OK,
         Main.INTERNAL,
         Main.BAD_INPUT);

@@ -44,7 +44,7 @@ final class Misuse {
     List<String> unmatched = e.getUnmatched();
     String word = unmatched.get(0);
     if (word.matches("-[0-9.,]+")) {
-      return "'" + word + "' cannot be used here; numbers are 0 or more";
+      return "'" + word + "' is not valid here;  numbers are 0 or more";
     }
     if (word.startsWith("-")) {
       Set<String> options = spec.optionsMap().keySet();
@@ -53,13 +53,18 @@ final class Misuse {
         return "'--limits' is called --threshold now; write --threshold and the name of a set, a"
             + " file, N (mites per 100 bees) or N/300";
       }
-      return "'" + name + "' is no option of '" + spec.qualifiedName() + "'" + hint(name, options);
+      return "'"
+          + name
+          + "' is not an option of '"
+          + spec.qualifiedName()
+          + "'"
+          + hint(name, options);
     }
     if (!spec.subcommands().isEmpty()) {
       Set<String> commands = spec.subcommands().keySet();
       return "'"
           + word
-          + "' is no command; known are "
+          + "' is not a command; known are "
           + String.join(", ", commands)
           + hint(word, commands);
     }

@@ -18,7 +18,7 @@ import broodtide.report.PlanTerminalTable;
 import broodtide.results.ColonyResult;
 import broodtide.terminal.Terminal;
 import broodtide.words.Answer;
-import broodtide.words.DecisionWords;
+import broodtide.words.FirstLines;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,7 +60,7 @@ final class PlanCommandRun {
         cases.cases(),
         effort.particles(),
         c -> MemoryNeed.ofPlans(c, cases.cases().size(), plans.apply(c).size()),
-        (laysNone ? "" : "lay fewer plans side by side, ") + "look less far ahead with --until");
+        (laysNone ? "" : "compare fewer plans, ") + "shorten the forecast with --until");
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     PlanRunFiles findings = new PlanRunFiles(what, run, effort, cases);
@@ -145,16 +145,19 @@ final class PlanCommandRun {
     Answer answer = new Answer(comparison);
     List<String> out = new ArrayList<>();
     out.add(terminal.strong("Colony " + comparison.colony().colony()));
-    out.add(terminal.wrap(answer.sentence()));
-    out.add(terminal.wrap(String.join(" ", answer.further())));
+    FirstLines.of(comparison).forEach(line -> out.add(terminal.wrap(line)));
     if (comparison.runs().size() > 1) {
-      DecisionWords.of(comparison.decision()).forEach(words -> out.add(terminal.wrap(words)));
       out.add("");
       out.add(terminal.table(PlanTerminalTable.of(comparison)).stripTrailing());
       out.add(terminal.faint(terminal.wrap(PlanTerminalTable.legend(comparison))));
     }
+    out.add("");
+    out.add(terminal.wrap(String.join(" ", answer.further())));
+    Optional<String> said = FirstLines.objection(comparison);
     for (PlanRun r : comparison.runs()) {
-      r.objections().forEach(objection -> out.add(terminal.wrap("Mind: " + objection + ".")));
+      r.objections().stream()
+          .filter(objection -> !said.equals(Optional.of(objection)))
+          .forEach(objection -> out.add(terminal.wrap("Note: " + objection + ".")));
     }
     for (Comparison.Refused r : comparison.refused()) {
       out.add(terminal.wrap("Left out: " + r.plan() + ": " + r.reason() + "."));

@@ -38,13 +38,12 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "How a rule for treating fares.",
     description = {
-      "Monitoring rules played through the season: wash regularly, treat when over a"
-          + " threshold, with the luck of the scoop: how often a rule misses, treats needlessly,"
-          + " loses the colony.",
+      "Tries monitoring rules over the season: wash regularly, treat when over a threshold."
+          + " Shows how often a rule misses, treats needlessly or loses the colony.",
       "",
-      "Rules: 'never'; 'N with CONTROL' treats when a wash reads over N mites per 100 bees;"
-          + " 'threshold with CONTROL' goes by the treatment threshold of the day; 'wait DAYS'"
-          + " after either sets the days from one treatment to the next; 'on DATE with CONTROL and"
+      "Rules: 'never'. 'N with CONTROL' treats when a wash reads over N mites per 100 bees."
+          + " 'threshold with CONTROL' goes by the treatment threshold of the day. 'wait DAYS'"
+          + " after either sets the days from one treatment to the next. 'on DATE with CONTROL and"
           + " on DATE with CONTROL' treats by the calendar."
     },
     footer = {
@@ -116,7 +115,7 @@ final class RulesCommand implements Callable<Integer> {
                     cases.cases().size(),
                     given.isEmpty() ? usual(c).size() : given.size(),
                     mostWashes(c)),
-            "wash less often with --every, look less far ahead with --until",
+            "wash less often with --every, shorten the forecast with --until",
             (c, workers, file, out) ->
                 play(c, given.isEmpty() ? usual(c) : withNone(given), workers, file, out));
   }
@@ -160,8 +159,8 @@ final class RulesCommand implements Callable<Integer> {
       out.draw(
           c,
           RulePicture.of(trial),
-          "Further down is better, further left is less treating. On the line stand the rules that"
-              + " no other betters in both.");
+          "Further down is better, further left is less treating. The line joins the rules that no"
+              + " other rule beats in both.");
     }
   }
 
@@ -197,11 +196,11 @@ final class RulesCommand implements Callable<Integer> {
             + (days.size() == 1
                 ? "on " + Plain.shortDay(days.get(0))
                 : Plain.shortDay(days.get(0)) + " to " + Plain.shortDay(days.get(days.size() - 1)))
-            + ". Treated: treatments begun. Missed: washes at which the colony stood over the"
-            + " treatment threshold in truth and was not treated then or shortly before."
-            + " Needless: treatments begun while it was not. Hindered: washes after which the rule"
-            + " asked for a treatment that supers, warmth or brood ruled out. All per colony and"
-            + " season. Lost: "
+            + ". Treated: treatments begun. Missed: washes at which the colony was really over the"
+            + " treatment threshold and was not treated then or shortly before. Needless:"
+            + " treatments begun while it was not. Blocked: washes after which the rule asked for a"
+            + " treatment that supers, temperature or brood ruled out. All per colony and season."
+            + " Lost: "
             + OutcomeWords.meaning(c)
             + ".");
     unjudged(trial).ifPresent(out::say);
@@ -269,7 +268,7 @@ final class RulesCommand implements Callable<Integer> {
             Table.Column.numbers("treated"),
             Table.Column.numbers("missed"),
             Table.Column.numbers("needless"),
-            Table.Column.numbers("hindered"),
+            Table.Column.numbers("blocked"),
             Table.Column.numbers("winter brood"),
             Table.Column.numbers("lost"));
     for (RuleResult r : trial.results()) {

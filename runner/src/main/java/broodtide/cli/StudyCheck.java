@@ -82,7 +82,7 @@ final class StudyCheck {
   String sentence() {
     Study s = read(study);
     return file
-        + " is sound: \""
+        + " is valid: \""
         + s.title()
         + "\", "
         + s.start()

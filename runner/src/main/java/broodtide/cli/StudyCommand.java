@@ -43,7 +43,7 @@ final class StudyCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new Misuse.CommandMissing(spec.commandLine(), "Say what to do: new, check or schema.");
+    throw new Misuse.CommandMissing(spec.commandLine(), "Give a command: new, check or schema.");
   }
 
   @Command(

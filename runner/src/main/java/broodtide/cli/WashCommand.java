@@ -19,6 +19,7 @@ import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
+import broodtide.words.PrecisionWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -223,16 +224,7 @@ final class WashCommand implements Callable<Integer> {
 
   /** What another wash, or a larger one, would bring. */
   private static String next(CountReading reading) {
-    SamplePlan plan = SamplePlan.usual();
-    double rate = rate(reading);
-    int scoop = scoop(reading);
-    return "How sure is that? A wash of "
-        + Digits.count(scoop)
-        + " bees at this rate is right to within "
-        + Digits.percent(plan.precision(rate, scoop, 0.9))
-        + " nine times in ten; for 25 % it takes about "
-        + Digits.two(plan.beesFor(rate, 0.25, 0.9))
-        + " bees.";
+    return "How sure is that? " + PrecisionWords.sentence(rate(reading), scoop(reading));
   }
 
   /** How many hives tell the mean of the apiary. */
@@ -241,7 +233,7 @@ final class WashCommand implements Callable<Integer> {
     int scoop = scoop(reading);
     return "For the mean of "
         + Digits.count(hives)
-        + " hives, give or take a quarter, wash about "
+        + " hives, within a quarter, wash about "
         + Digits.count(needed)
         + " of them, "
         + Digits.count(scoop)

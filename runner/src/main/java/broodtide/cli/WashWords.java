@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
 import broodtide.wash.Interval;
+import broodtide.words.Answer;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
 import broodtide.words.Plain;
@@ -17,15 +18,15 @@ final class WashWords {
     List<String> out = new ArrayList<>();
     Interval seen = r.exact();
     out.add(
-        Digits.count(r.wash().mites())
-            + " mites in "
+        Digits.counted(r.wash().mites(), "mite")
+            + " in "
             + (r.wash().beesAssumed() ? "a half cup of about " : "")
             + Digits.two(r.wash().beesOrAssumed())
             + " bees is "
             + Digits.two(r.wash().perHundred())
-            + " per 100, likely "
-            + Digits.range(seen.low(), seen.high())
-            + " (nine times in ten).");
+            + " per 100, 90 % interval "
+            + Plain.levels(seen.low(), seen.high())
+            + ".");
     if (r.threshold().isEmpty()) {
       out.add(
           "There is no treatment threshold on "
@@ -42,9 +43,9 @@ final class WashWords {
               + ") the treatment threshold "
               + r.thresholds().where()
               + " is "
-              + Plain.threshold(r.threshold().getAsDouble())
-              + " per 100; "
-              + above(r.chanceAbove())
+              + Answer.thresholdWords(r.thresholds(), r.threshold().getAsDouble())
+              + ". "
+              + capital(above(r.chanceAbove()))
               + ".");
     }
     Interval mites = r.mitesInAll().interval(0.9);
@@ -57,8 +58,12 @@ final class WashWords {
             + Digits.range(mites.low(), mites.high())
             + "), of which "
             + Digits.percent(1 - 1 / r.mitesPerMiteOnBees())
-            + " sit under cappings.");
+            + " are in capped cells.");
     return out;
+  }
+
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }
 
   static String above(double chance) {
@@ -70,13 +75,12 @@ final class WashWords {
 
   /** Where such a colony would stand in autumn, for people. */
   static String ahead(CountOutlook.Ahead o) {
-    return "Left alone, a colony of which this one count is known would stand at"
-        + " about "
+    return "Left alone, and judged from this count only, the colony would have about "
         + Plain.level(o.infestation().median())
         + " mites per 100 bees on "
         + Plain.day(o.day())
-        + ", when the winter bees have been raised (nine in ten: "
+        + ", when the winter bees have been raised (90 % interval "
         + Plain.levels(o.infestation().q05(), o.infestation().q95())
-        + "). Several washes say it better: 'broodtide compare'.";
+        + "). Several washes give a better answer: 'broodtide compare'.";
   }
 }

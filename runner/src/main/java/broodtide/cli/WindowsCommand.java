@@ -33,11 +33,10 @@ import picocli.CommandLine.Option;
 @Command(
     name = "windows",
     mixinStandardHelpOptions = true,
-    header = "How each control does by its first day.",
+    header = "How each control does by start date.",
     description = {
-      "How each control does by its first day: every start day against every control, with the"
-          + " days ruled out by supers, warmth or brood, how flat the lowest outcome is, and what"
-          + " a week's delay costs."
+      "How each control does by start date. Shows which days supers, temperature or brood"
+          + " rule out, how much the start date matters, and what a week's delay costs."
     },
     footer = {
       "  broodtide windows washes.csv --climate temperate",
@@ -78,7 +77,7 @@ final class WindowsCommand implements Callable<Integer> {
   @Option(
       names = "--to",
       paramLabel = "DATE",
-      description = "Last start day. Default: the day before the last day looked at.")
+      description = "Last start day. Default: the day before the last day of the forecast.")
   private @Nullable LocalDate to;
 
   WindowsCommand(CommandContext desk) {
@@ -124,8 +123,8 @@ final class WindowsCommand implements Callable<Integer> {
     out.draw(
         c,
         WindowPicture.of(windows),
-        "Each cell is a first day: the darker, the worse. Hatched days are ruled out by honey"
-            + " supers, warmth or brood as is usual; the label decides.");
+        "Each cell is a start date: the darker, the worse. Hatched days are usually ruled out by"
+            + " honey supers, temperature or brood; the label decides.");
   }
 
   private List<LocalDate> starts(ColonyCase c) {
@@ -163,7 +162,7 @@ final class WindowsCommand implements Callable<Integer> {
     if (w.best().isEmpty()) {
       out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }
-    out.show(table(w), "Each control by its first day.");
+    out.show(table(w), "Each control by start date.");
     out.mention(
         "Best: lowest in the model, "
             + o.title()
@@ -177,7 +176,7 @@ final class WindowsCommand implements Callable<Integer> {
           .ifPresent(
               days ->
                   out.say(
-                      "Mind: "
+                      "Note: "
                           + row.control().name()
                           + " begun "
                           + days

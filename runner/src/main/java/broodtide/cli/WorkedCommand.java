@@ -16,6 +16,7 @@ import broodtide.engine.Workers;
 import broodtide.report.TreatmentPicture;
 import broodtide.results.ResultsFile;
 import broodtide.wash.Wash;
+import broodtide.words.Answer;
 import broodtide.words.Plain;
 import broodtide.words.TreatmentWords;
 import java.time.LocalDate;
@@ -179,7 +180,7 @@ final class WorkedCommand implements Callable<Integer> {
             + " mites taken is, before the washes and with them.");
     List<String> doubts = Shortfall.doubts(check);
     if (!doubts.isEmpty()) {
-      out.say("Mind: " + String.join("; ", doubts) + ".");
+      out.say("Note: " + String.join("; ", doubts) + ".");
     }
     if (check.verdict() == TreatmentCheck.Verdict.FELL_SHORT) {
       out.say("To check, in this order:");
@@ -201,9 +202,9 @@ final class WorkedCommand implements Callable<Integer> {
             + day
             + " "
             + WashWords.above(r.chanceAbove())
-            + " ("
-            + Plain.threshold(r.threshold().getAsDouble())
-            + " per 100).";
+            + "; the threshold is "
+            + Answer.thresholdWords(c.thresholds(), r.threshold().getAsDouble())
+            + ".";
   }
 
   private static Count count(Wash w) {

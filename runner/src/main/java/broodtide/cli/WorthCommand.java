@@ -106,11 +106,11 @@ final class WorthCommand implements Callable<Integer> {
     double each = cost == null ? judged.usualCost() : cost / judged.shownTimes();
     for (int w : weeks) {
       if (w < 1 || w > 52) {
-        throw new Refusal("--weeks has " + w + "; allowed is 1 to 52");
+        throw new Refusal("--weeks has " + w + "; expected 1 to 52");
       }
     }
     if (bees < 50 || bees > 1000) {
-      throw new Refusal("--bees is " + bees + "; allowed is 50 to 1000");
+      throw new Refusal("--bees is " + bees + "; expected 50 to 1000");
     }
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     return new DecisionCommandRun(desk, run, "worth")
@@ -119,7 +119,7 @@ final class WorthCommand implements Callable<Integer> {
             c ->
                 MemoryNeed.ofWashWorth(
                     c, cases.cases().size(), 2 * UsualPlans.of(c, control).size(), bees),
-            "wash fewer bees with --bees, look less far ahead with --until",
+            "wash fewer bees with --bees, shorten the forecast with --until",
             (c, workers, file, out) -> weigh(c, control, judged, each, workers, file, out));
   }
 
@@ -223,13 +223,13 @@ final class WorthCommand implements Callable<Integer> {
     }
     out.show(table, "What each wash gains over deciding today.");
     out.mention(
-        "Gain over deciding today, in "
+        "Gain: what the wash gains over deciding today, in "
             + o.title()
-            + "; what putting off the decision does by itself; what knowing all about the colony on"
-            + " that day, and how well each treatment will work, would gain, the delay included."
-            + " Each treatment counts as costing "
+            + ". Delay alone: what putting off the decision does by itself. Knowing all: the gain"
+            + " if you knew the colony, and how well each treatment will work, on that day. Each"
+            + " treatment costs "
             + Digits.plain(best.cost() * o.shownTimes())
-            + " of the same: trouble, money and stress on bees; --cost changes that.");
+            + " of the same for effort, money and stress on bees; --cost changes that.");
   }
 
   private static String counts(WashWorth.Decision d, WashWorth w) {
@@ -239,6 +239,8 @@ final class WorthCommand implements Callable<Integer> {
     }
     return last
         ? d.from() + (d.from() == 1 ? " mite or more" : " mites or more")
-        : d.from() == d.to() ? d.from() + " mites" : d.from() + " to " + d.to() + " mites";
+        : d.from() == d.to()
+            ? Digits.counted(d.from(), "mite")
+            : d.from() + " to " + d.to() + " mites";
   }
 }

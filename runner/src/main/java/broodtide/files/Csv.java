@@ -21,6 +21,10 @@ public final class Csv {
   private static final Pattern OPENING = Pattern.compile("[\\s\\p{Z}\\p{Cf}]*" + SIGN);
   private static final Pattern BREAK = Pattern.compile("[\t\r\n]");
   private static final Pattern INNER = Pattern.compile("([,;|\t\r\n]" + BLANKS + ")(" + SIGN + ")");
+
+  /** Less than one mite or one chance in any number of colonies that can be simulated. */
+  private static final double LEAST = 1e-6;
+
   private static final MathContext SIX = new MathContext(6);
 
   private final StringBuilder out = new StringBuilder();
@@ -63,12 +67,15 @@ public final class Csv {
   }
 
   /**
-   * {@return a number with six significant digits and without an exponent; empty when it is not
-   * finite}
+   * {@return a number with six significant digits and without an exponent; 0 for what no colony can
+   * hold; empty when it is not finite}
    *
    * @param value any number
    */
   public static String number(double value) {
+    if (Math.abs(value) < LEAST) {
+      return "0";
+    }
     return Double.isFinite(value)
         ? new BigDecimal(value).round(SIX).stripTrailingZeros().toPlainString()
         : "";

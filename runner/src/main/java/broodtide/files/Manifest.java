@@ -79,7 +79,7 @@ record Manifest(String command, SortedMap<String, Sum> files) {
     if (json == null || json.path("format").asInt() != FORMAT || !json.path("files").isObject()) {
       throw new OutputRefused(
           file,
-          "is no list of files of this program's and is left as it is; give another folder with"
+          "is not this program's list of files and is left as it is; give another folder with"
               + " --out, or move it away");
     }
     SortedMap<String, Sum> files = new TreeMap<>();

@@ -6,10 +6,10 @@ import broodtide.assessment.Sensitivity;
 import broodtide.catalog.Assumptions;
 import broodtide.engine.Quantity;
 import broodtide.results.ColonyResult;
-import broodtide.wash.SamplePlan;
 import broodtide.words.Answer;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
+import broodtide.words.PrecisionWords;
 import broodtide.words.UnknownWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -83,7 +83,7 @@ final class AnswerDrivers {
         .map(
             s ->
                 UnknownWords.of(s.unknown().unknown()).name()
-                    + ": accounts for about "
+                    + " explains about "
                     + Digits.percent(s.index().share())
                     + " of how far the colonies that fit the washes differ in mites per 100 bees on"
                     + " "
@@ -97,16 +97,11 @@ final class AnswerDrivers {
   private static String anotherWash(ColonyCase c, Answer answer) {
     double now = answer.first().on(Quantity.INFESTATION, c.now()).median();
     double rate = Math.min(50, Math.max(0.3, now));
-    SamplePlan plan = SamplePlan.usual();
-    return "Another wash: at "
+    return "Another wash, at "
         + Digits.two(rate)
-        + " mites per 100 bees, one of "
-        + SCOOP
-        + " bees is right to within "
-        + Digits.percent(plan.precision(rate, SCOOP, 0.9))
-        + " nine times in ten; for 25 % it takes about "
-        + Digits.two(plan.beesFor(rate, 0.25, 0.9))
-        + " bees. It may move the forecast either way.";
+        + " mites per 100 bees: "
+        + PrecisionWords.sentence(rate, SCOOP)
+        + " It may move the forecast either way.";
   }
 
   private static List<String> general(List<PagePart> parts) {

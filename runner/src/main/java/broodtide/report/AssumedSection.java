@@ -38,7 +38,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + " show a little less.");
     lines.addAll(methods());
     lines.add(
-        "Each simulated colony counts as much as it is likely to be alive: even odds at "
+        "Each simulated colony counts as much as it is likely to be alive: half survive at "
             + Digits.count(Math.round(Wintering.defaults().fewestBees()))
             + " bees, with a wide spread between yards and winters. Infestations are those of"
             + " living colonies.");
@@ -47,7 +47,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
           "Losses over winter were fitted to untreated colonies in Georgia and to Vermont in 2021,"
               + " with about "
               + Digits.percent(Wintering.defaults().otherLosses())
-              + " in the middle yard for other causes than mites (nine yards in ten: 1.5 to 44 %)."
+              + " in the middle yard from causes other than mites (90 % of yards: 1.5 to 44 %)."
               + " Survival of heavily infested colonies in cold places is overstated.");
     }
     lines.add(
@@ -83,7 +83,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + windows.stream()
                 .map(w -> Digits.two(w.perDay()) + " a day, " + span(w.span()))
                 .collect(Collectors.joining("; "))
-            + ", give or take the doubt shown above.";
+            + ", with the uncertainty shown above.";
   }
 
   private static String thresholds(ThresholdSet set) {
@@ -105,7 +105,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
     return switch (tag) {
       case SEEN -> "seen in its source";
       case DATA -> "computed from open data";
-      case DERIVED -> "reckoned from its source";
+      case DERIVED -> "calculated from its source";
       case MEMORY -> "from memory, not checked against a source";
       case CHOICE -> "a choice";
     };
@@ -134,7 +134,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
         + ", \u201ctoday\u201d in the chart, is "
         + Plain.day(c.now())
         + (c.washes().isEmpty() ? ", the first day of the study" : ", the day after the last wash")
-        + "; the look ahead ends on "
+        + "; the forecast ends on "
         + Plain.day(c.until())
         + ".";
   }

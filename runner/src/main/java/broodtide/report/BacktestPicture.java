@@ -30,8 +30,7 @@ public final class BacktestPicture {
             + n
             + (n == 1 ? " wash" : " washes");
     String subtitle =
-        "The last wash of each colony, forecast from those before it. Bars of forecasts: nine in"
-            + " ten; of skill: nine in ten draws of the colonies.";
+        "The last wash of each colony, forecast from those before it. Bars: 90 % intervals.";
     return ForecastCheck.of(
         new Heading(title, subtitle),
         report.marks().stream().map(BacktestPicture::pair).toList(),

@@ -8,10 +8,10 @@ import java.util.Map;
 final class Cautions {
   private static final List<String> LINES =
       List.of(
-          "These are estimates, not instructions. Whether a product may be used, when, how much and"
-              + " how often is said by its registered label and by local law; where they differ"
-              + " from this page, they hold. Ask the bee inspector or a veterinarian when in"
-              + " doubt.",
+          "These are estimates, not instructions. The registered label and local law"
+              + " decide whether a product may be used, when, how much and how often. Where they"
+              + " differ from this page, follow them. If in doubt, ask the bee inspector or a"
+              + " veterinarian.",
           "Organic acids burn skin, eyes and lungs: wear acid-proof gloves and goggles, and a"
               + " respirator fit for acid vapour where the label asks for one. Stand upwind and"
               + " have water at hand.",

@@ -68,9 +68,9 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.figure(
         PlanPictures.inside(result),
         Size.PHONE,
-        "Above: of each 100 mites, where they are; a wash finds those on adult bees alone. Middle:"
-            + " the colony, as thick as it is strong. Below: bees with virus. The rest of each"
-            + " hundred is sound.");
+        "Above: of each 100 mites, where they are; a wash finds only those on adult bees. Middle:"
+            + " the colony, as thick as it is strong. Below: bees with virus. All others are"
+            + " healthy.");
   }
 
   private void windows(HtmlWriter h, Windows w) {
@@ -80,8 +80,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.figure(
         map,
         MAP,
-        "Each cell is a first day, one a week: the darker, the worse. Hatched days are ruled out by"
-            + " honey supers, warmth or brood as is usual; the label decides."
+        "Each cell is a start date, one a week: the darker, the worse. Hatched days are usually"
+            + " ruled out by honey supers, temperature or brood; the label decides."
             + (map.labelDecides()
                 ? " A line along the top: honey supers stand then, and some labels allow the"
                     + " control under them."
@@ -94,10 +94,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         PlanColumns.of(comparison).stream().filter(c -> says(c, comparison)).toList();
     h.element(level(), comparison.runs().size() == 1 ? "In figures" : "The plans in figures");
     h.open("table", "class", "cards figures", "role", "table");
-    h.element(
-        "caption",
-        "The middle of the seasons; below it, where there is one, the range of nine seasons in"
-            + " ten.");
+    h.element("caption", "The median; below it, where there is one, the 90 % interval.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
     head(h, "Plan");
     columns.forEach(c -> head(h, c.title()));
@@ -152,7 +149,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
       h.open("li").open("strong").given(run.plan().name()).close();
       h.text(": " + answer.item(run));
       for (String objection : run.objections()) {
-        h.text(" Mind: " + objection + ".");
+        h.text(" Note: " + objection + ".");
       }
       h.close();
     }

@@ -34,8 +34,8 @@ public final class CountPicture {
     double limit = r.threshold().orElse(0);
     String chance = limited ? Digits.chance(r.chanceAbove()) : "";
     String counted =
-        r.wash().mites()
-            + " mites in "
+        Digits.counted(r.wash().mites(), "mite")
+            + " in "
             + (r.wash().beesAssumed() ? "a half cup of about " : "")
             + Digits.two(r.wash().beesOrAssumed())
             + " bees";

@@ -18,7 +18,7 @@ record LearnedTable(ColonyResult result) {
     h.element(heading, "What was learned of the colony");
     h.element("p", String.join(" ", PosteriorNarrative.sentences(result.comparison().posterior())));
     h.open("table", "class", "cards", "role", "table");
-    h.element("caption", "Middle and range of nine in ten, before and after the washes.");
+    h.element("caption", "Median and 90 % interval, before and after the washes.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
     for (String title : List.of("Unknown", "Before", "After", "The washes said")) {
       h.element("th", title, "scope", "col", "role", "columnheader");

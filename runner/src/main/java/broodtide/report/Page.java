@@ -55,8 +55,8 @@ public record Page(List<PagePart> parts, List<String> notes, RunFacts facts) {
     }
     h.element(
         "p",
-        "These are estimates from a model, not instructions. Each range is meant to hold in nine"
-            + " seasons of ten like yours; one in ten falls outside.",
+        "These are estimates from a model, not instructions. Each range is a 90 % interval: nine of"
+            + " ten simulated colonies fall inside it.",
         "class",
         "fine");
     h.close();

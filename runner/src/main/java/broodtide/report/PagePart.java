@@ -22,9 +22,9 @@ import java.util.Optional;
  * @param contradiction a warning about the washes, if there is one
  * @param section chart, plans, washes and what was learned
  * @param turns what would change the answer
- * @param cautions what to beware of with each control of the plans, by its name
+ * @param cautions cautions with each control of the plans, by its name
  * @param treats whether a plan gives a miticide
- * @param winters whether the look ahead reaches the next spring
+ * @param winters whether the forecast reaches the next spring
  */
 public record PagePart(
     ColonyCase colony,

@@ -74,15 +74,15 @@ final class PlanColumns {
 
   private String occasion(LocalDate day) {
     boolean winterBees = colony.stages().endOfWinterBees(day).equals(day);
-    return winterBees ? "when the winter bees have been raised" : "the last day looked at";
+    return winterBees ? "when the winter bees have been raised" : "the last day of the forecast";
   }
 
   private PlanColumn peak() {
     return new PlanColumn(
         "peak",
         "Peak",
-        "Highest infestation from now on, in mites per 100 bees, and the day on which the middle of"
-            + " the seasons is highest.",
+        "Highest infestation from now on, in mites per 100 bees, and the day on which the median is"
+            + " highest.",
         false,
         run -> {
           double peak = run.peaks().median();
@@ -98,8 +98,8 @@ final class PlanColumns {
     return new PlanColumn(
         "over threshold",
         "Over the treatment threshold",
-        "Chance of standing over the treatment threshold of the day at some time from now on, and"
-            + " the day by which half of the seasons have.",
+        "Chance of standing over the treatment threshold of the day at some time from now on. Below"
+            + " it the day by which half of the simulated colonies have.",
         false,
         run -> {
           if (!colony.hasThreshold()) {
@@ -168,8 +168,8 @@ final class PlanColumns {
         "Lost over winter",
         "Chance that the colony is dead or too weak by "
             + Plain.day(low.day())
-            + ", other causes than mites included; the report gives its range over nine of ten"
-            + " yards and winters, whose luck all colonies of a yard share.",
+            + ", from any cause; the report gives its range over 90 % of yards and winters, whose"
+            + " luck all colonies of a yard share.",
         true,
         run -> new PlanColumn.Cell(Digits.chance(loss(run, low)), byYard(run, low)),
         Stream.concat(
@@ -204,7 +204,7 @@ final class PlanColumns {
         "Lost by " + Plain.shortDay(colony.until()),
         "Chance that the colony is dead or too weak by "
             + Plain.day(colony.until())
-            + ", other causes than mites included"
+            + ", from any cause"
             + ".",
         false,
         run -> new PlanColumn.Cell(Digits.chance(run.shareLost(colony.until())), ""),
@@ -236,8 +236,7 @@ final class PlanColumns {
     return new PlanColumn(
         "takes",
         "Efficacy",
-        "Share of all mites that its miticides took where they were tried, in the middle and in"
-            + " nine colonies of ten.",
+        "Share of all mites that its miticides took where they were tried, with its 90 % interval.",
         false,
         run -> {
           List<CourseEfficacy> all = EfficacyWords.of(run);

@@ -61,7 +61,7 @@ public final class PlanFiles {
 
   /**
    * {@return the text of {@code plans.csv}} Colonies may differ in what can be said of them, as
-   * when the look ahead of one ends before spring: the columns are those of all, the missing cells
+   * when the forecast of one ends before spring: the columns are those of all, the missing cells
    * empty.
    */
   public String plans() {

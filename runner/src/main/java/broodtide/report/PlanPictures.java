@@ -55,7 +55,7 @@ public final class PlanPictures {
             + c.colony()
             + ". Dots: washes with 90 % intervals. Line: the middle of "
             + Digits.count(comparison.posterior().members().size())
-            + " simulated colonies that fit them; bands: half and nine in ten of these"
+            + " simulated colonies that fit them; bands: 50 % and 90 % intervals"
             + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
     Threshold threshold = threshold(c, end);
     if (threshold == null) {

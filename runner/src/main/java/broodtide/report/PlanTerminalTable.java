@@ -31,7 +31,7 @@ public final class PlanTerminalTable {
     for (PlanColumn c : columns) {
       heads.add(Table.Column.numbers(c.head()));
       if (c == columns.get(0)) {
-        heads.add(Table.Column.numbers("9 in 10"));
+        heads.add(Table.Column.numbers("90 %"));
       }
     }
     Table table = Table.of(heads.toArray(Table.Column[]::new));
@@ -43,9 +43,10 @@ public final class PlanTerminalTable {
       cells.add(begins(run));
       for (PlanColumn c : columns) {
         PlanColumn.Cell cell = c.cell().apply(run);
-        cells.add(cell.middle().replace("over ", ">").replace("under ", "<"));
+        cells.add(
+            cell.middle().replace("over ", ">").replace("more than ", ">").replace("under ", "<"));
         if (c == columns.get(0)) {
-          cells.add(cell.range().replace("over 100", "100+"));
+          cells.add(cell.range().replace("more than 50", "50+"));
         }
       }
       table = table.row(cells.toArray(String[]::new));
@@ -77,7 +78,7 @@ public final class PlanTerminalTable {
    * @param comparison the plans that were played
    */
   public static String legend(Comparison comparison) {
-    StringBuilder s = new StringBuilder("9 in 10: the range of nine seasons in ten.");
+    StringBuilder s = new StringBuilder("90 %: the 90 % interval.");
     for (PlanColumn c : PlanColumns.of(comparison)) {
       if (c.terminal()) {
         String brief = c.meaning().replaceFirst("[;.].*", "");

@@ -27,10 +27,7 @@ public final class RulePicture {
             : "What each rule loses, and how often it treats for that";
     return RuleTradeoff.of(
         new Heading(
-            title,
-            "Colony "
-                + trial.colony().colony()
-                + ". Dots: means; bars: nine in ten of the simulated colonies."),
+            title, "Colony " + trial.colony().colony() + ". Dots: means; bars: 90 % intervals."),
         rules);
   }
 

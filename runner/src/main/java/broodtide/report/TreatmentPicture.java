@@ -43,7 +43,7 @@ public final class TreatmentPicture {
                 + check.colony().colony()
                 + ", treated from "
                 + Plain.day(check.treatment().from())
-                + ". Lines: the middle of the simulated colonies; bands: nine in ten of them."),
+                + ". Lines: the middle of the simulated colonies; bands: 90 % intervals."),
         "mites per 100 adult bees",
         WashPoints.of(check.colony().washes()),
         new Line("as it went", "", with),

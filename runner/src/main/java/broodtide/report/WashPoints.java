@@ -6,8 +6,8 @@ import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
 import broodtide.wash.RatePosterior;
 import broodtide.wash.Wash;
+import broodtide.words.Digits;
 import java.util.List;
-import java.util.Locale;
 
 /** Washes as dots with their 90 % intervals, in mites per 100 adult bees of the colony. */
 final class WashPoints {
@@ -25,7 +25,10 @@ final class WashPoints {
         w.date(),
         value,
         new Range(band.low(), band.high()),
-        String.format(
-            Locale.ROOT, "%d mites in %.0f bees on %s", w.mites(), w.beesOrAssumed(), w.date()));
+        Digits.counted(w.mites(), "mite")
+            + " in "
+            + Digits.counted(Math.round(w.beesOrAssumed()), "bee")
+            + " on "
+            + w.date());
   }
 }

@@ -65,7 +65,7 @@ public final class WindowPicture {
         title,
         "Colony "
             + w.colony().colony()
-            + ": first day of each control; "
+            + ": start date of each control; "
             + OutcomeWords.value(o, w.ifYouWait())
             + " if you wait");
   }

@@ -23,7 +23,7 @@ public record Terminal(int width, boolean colour, boolean unicode) {
   public Terminal {
     if (width < LEAST || width > MOST) {
       throw new IllegalArgumentException(
-          "terminal width is " + width + "; allowed is " + LEAST + " to " + MOST);
+          "terminal width is " + width + "; expected " + LEAST + " to " + MOST);
     }
   }
 

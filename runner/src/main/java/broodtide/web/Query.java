@@ -32,20 +32,20 @@ public final class Query {
     if (raw != null && !raw.isEmpty()) {
       String[] pairs = raw.split("&", -1);
       if (pairs.length > MOST) {
-        throw Refused.bad("the address has " + pairs.length + " values; allowed are " + MOST);
+        throw Refused.bad("the address has " + pairs.length + " values; expected " + MOST);
       }
       for (String pair : pairs) {
         int equals = pair.indexOf('=');
         if (equals < 1) {
           throw Refused.bad(
-              "the address has " + Refused.quoted(pair) + "; allowed is name=value&name=value");
+              "the address has " + Refused.quoted(pair) + "; expected name=value&name=value");
         }
         String name = decoded(pair.substring(0, equals));
         if (!known.contains(name)) {
           throw Refused.bad(
               "there is no value named "
                   + Refused.quoted(name)
-                  + "; allowed are "
+                  + "; expected "
                   + (known.isEmpty() ? "none" : String.join(", ", known)));
         }
         if (values.put(name, decoded(pair.substring(equals + 1))) != null) {
@@ -130,6 +130,6 @@ public final class Query {
   }
 
   private static Refused outside(String name, String text, String allowed) {
-    return Refused.bad(name + " is " + Refused.quoted(text) + "; allowed is " + allowed);
+    return Refused.bad(name + " is " + Refused.quoted(text) + "; expected " + allowed);
   }
 }

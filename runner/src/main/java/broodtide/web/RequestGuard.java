@@ -42,7 +42,7 @@ public final class RequestGuard {
       throw new Refused(403, "this page answers only at http://" + hosts.get(0) + "/");
     }
     if (!List.of("GET", "HEAD").contains(exchange.getRequestMethod())) {
-      throw new Refused(405, "allowed are GET and HEAD; the page takes nothing else");
+      throw new Refused(405, "expected GET and HEAD; the page takes nothing else");
     }
     List<String> length = headers.getOrDefault("Content-Length", List.of("0"));
     if (!length.equals(List.of("0")) || headers.containsKey("Transfer-Encoding")) {

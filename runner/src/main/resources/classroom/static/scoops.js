@@ -28,7 +28,7 @@ export function scoopsTask(form) {
       const verdict = `The scoops found ${Math.min(...drawn.counts)} to ${Math.max(...drawn.counts)}`
         + ` mites. ${inside} of ${drawn.counts.length} lie in your range, ${low} to ${high}.`;
       const note = element('p',
-        `In the long run nine scoops in ten find ${drawn.low} to ${drawn.high} mites. Seed`
+        `The 90 % interval of such washes is ${drawn.low} to ${drawn.high} mites. Seed`
         + ` ${drawn.seed}. In order: ${drawn.counts.join(', ')}.`);
       return { verdict, shown: [dots(drawn, low, high), note] };
     },
@@ -38,7 +38,7 @@ export function scoopsTask(form) {
 /** One dot for each scoop, stacked over its count; the learner's range is shaded. */
 function dots({ counts, low, high }, mineLow, mineHigh) {
   const figure = element('figure', '', 'chart');
-  figure.append(element('figcaption', 'Each dot is one scoop'));
+  figure.append(element('figcaption', 'Each dot is one wash'));
   const plot = element('div', '', 'plot');
   const top = Math.max(...counts, high, Math.min(mineHigh, 40)) + 2;
   const stack = new Map();

@@ -39,14 +39,14 @@ class HostileRequestsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "mites=11 | mites is \\\"11\\\"; allowed is 0 to 10 (mites per 100 bees)",
-        "mites=-1 | allowed is 0 to 10",
-        "mites=NaN | allowed is a number, 0 to 10",
-        "mites=1e1 | allowed is a number",
-        "mites= | allowed is a number",
+        "mites=11 | mites is \\\"11\\\"; expected 0 to 10 (mites per 100 bees)",
+        "mites=-1 |expected 0 to 10",
+        "mites=NaN |expected a number, 0 to 10",
+        "mites=1e1 |expected a number",
+        "mites= |expected a number",
         "mites=1&mites=2 | mites is given twice",
-        "brood=0.4 | allowed is 0.5 to 1.5",
-        "arrivals=1000 | allowed is 0 to 40",
+        "brood=0.4 |expected 0.5 to 1.5",
+        "arrivals=1000 |expected 0 to 40",
         "climate=mars | one of boreal, cold-continental",
         "climate=../studies/larkmeadow.json | one of boreal",
         "comb=some | one of none, part, all",
@@ -55,11 +55,11 @@ class HostileRequestsTest {
         "treaton=2020-01-01 | from 2026-03-01 to 2027-02-28",
         "treaton=+2026-08-1 | a date like",
         "combon=2026-12-01 | from 2026-04-01 to 2026-08-31",
-        "drop=table | there is no value named \\\"drop\\\"; allowed are climate",
-        "mites | allowed is name=value",
-        "=1 | allowed is name=value",
-        "mites=%00 | allowed is a number",
-        "mites=<script> | allowed is a number"
+        "drop=table | there is no value named \\\"drop\\\"; expected climate",
+        "mites |expected name=value",
+        "=1 |expected name=value",
+        "mites=%00 |expected a number",
+        "mites=<script> |expected a number"
       })
   void rangesAreNamed(String query, String message) throws Exception {
     String answer = get("/api/season?" + query.replace("<", "%3C").replace(">", "%3E"));
@@ -171,7 +171,7 @@ class HostileRequestsTest {
     HttpResponse<String> response = page.send(request);
     assertThat(response.statusCode()).isEqualTo(405);
     assertThat(response.headers().firstValue("Allow")).contains("GET, HEAD");
-    assertThat(response.body()).contains("allowed are GET and HEAD");
+    assertThat(response.body()).contains("expected GET and HEAD");
   }
 
   @Test

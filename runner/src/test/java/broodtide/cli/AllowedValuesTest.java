@@ -108,7 +108,7 @@ class AllowedValuesTest {
   @ValueSource(strings = {"Infinity", "NaN", "1e300", "100.1"})
   void aCostBeyondEveryOutcomeIsRefused(String cost) {
     assertThat(refused("worth washes.csv --climate temperate --cost " + cost))
-        .contains("--cost is ", "allowed is 0 to 100")
+        .contains("--cost is ", "expected 0 to 100")
         .doesNotContain("Infinite");
     assertThat(refused("worth washes.csv --climate temperate --cost=-1")).contains("--cost is -1");
   }
@@ -116,7 +116,7 @@ class AllowedValuesTest {
   @Test
   void moreTreatmentsThanCanBeEstimatedAreRefusedInWords() {
     assertThat(refused("forecast washes.csv --climate temperate --given treatments.csv"))
-        .contains("\"Meadow\"", "168 treatments", "allowed are 43", "applications")
+        .contains("\"Meadow\"", "168 treatments", "expected 43", "applications")
         .doesNotContain("dimension");
     Bench.Outcome most =
         run(

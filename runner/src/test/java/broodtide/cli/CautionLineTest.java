@@ -74,8 +74,8 @@ class CautionLineTest {
                 .split(" "));
     assertThat(windows.code()).as(windows.err()).isEqualTo(Main.OK);
     assertThat(oneLine(windows.out()))
-        .contains("Mind: formic-strips begun 11 Jun to ")
-        .doesNotContain("Mind: thymol");
+        .contains("Note: formic-strips begun 11 Jun to ")
+        .doesNotContain("Note: thymol");
     Trial plan =
         Trial.run(
             early,
@@ -94,7 +94,7 @@ class CautionLineTest {
             "on 2025-08-20 with formic-strips");
     assertThat(plan.code()).as(plan.err()).isEqualTo(Main.OK);
     assertThat(oneLine(plan.out()))
-        .containsPattern("Mind: Formic acid strips, one week from 2025-06-20: honey supers usually")
+        .containsPattern("Note: Formic acid strips, one week from 2025-06-20: honey supers usually")
         .doesNotContain("from 2025-08-20: honey supers");
   }
 }

@@ -73,8 +73,8 @@ class CommandLineTest {
     assertThat(r.out().replaceAll("\\s+", " "))
         .contains(
             "7 mites in 300 bees is 2.3 per 100",
-            "the treatment threshold in set \"kulhanek-2021\" is 3 per 100")
-        .contains("the odds that the colony stands above the treatment threshold are");
+            "the treatment threshold in set \"kulhanek-2021\" is 3 (9 mites in 300 bees)")
+        .contains("The odds that the colony stands above the treatment threshold are");
   }
 
   @Test

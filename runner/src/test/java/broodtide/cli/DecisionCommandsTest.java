@@ -72,7 +72,7 @@ class DecisionCommandsTest {
         .isEqualTo(Main.OK);
     assertThat(out.toString())
         .startsWith("Colony Left\nBest plan: ")
-        .contains("Of single courses, lowest in the model: ")
+        .contains("Best single course in the model: ")
         .contains("if you wait", "about as good", "Ruled out: thymol: too cold")
         .contains("Estimates, not instructions");
     assertThat(folder.resolve("out/windows.svg")).exists();
@@ -170,7 +170,7 @@ class DecisionCommandsTest {
         run("worked", "--treated", "2026-08-10", "--with", "formic-strips", "--neighbour", "Right");
     assertThat(code).as("%s", err).isEqualTo(Main.OK);
     assertThat(out.toString())
-        .contains("Colony Left", "Counts alone: 27 mites in 300 bees on 9 Aug")
+        .contains("Colony Left", "From the counts alone: 27 mites in 300 bees on 9 Aug")
         .contains("untreated neighbour Right", "By the wash of 5 September 2026")
         .doesNotContain("Colony Right");
   }
@@ -215,7 +215,7 @@ class DecisionCommandsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "windows --outcome honey | allowed is one of infestation, winter-brood, lost",
+        "windows --outcome honey |expected one of infestation, winter-brood, lost",
         "windows --from 2026-01-01 | before the day of decision, 2026-09-06",
         "windows --controls thyme | did you mean \"thymol\"",
         "rules --rule sometimes | N with CONTROL",

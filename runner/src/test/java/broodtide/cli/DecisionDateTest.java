@@ -93,7 +93,7 @@ class DecisionDateTest {
     assertThat(early.code()).isEqualTo(Main.BAD_INPUT);
     assertThat(oneLine(early.err()))
         .contains(
-            "--decide-on is 2025-06-01; allowed is 2025-07-20 or later, the day of the last wash of"
+            "--decide-on is 2025-06-01; expected 2025-07-20 or later, the day of the last wash of"
                 + " colony \"North\"");
     assertThat(folder.resolve("forecast")).doesNotExist();
   }

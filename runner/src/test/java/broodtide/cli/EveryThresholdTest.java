@@ -151,6 +151,6 @@ class EveryThresholdTest {
         Bench.run(
             "wash", "7", "--date", "2026-08-01", "--climate", "boreal", "--threshold", "9/300");
     assertThat(r.out().replaceAll("\\s+", " "))
-        .contains("the treatment threshold as given (9/300) is 3 per 100");
+        .contains("the treatment threshold as given (9/300) is 3 (9 mites in 300 bees)");
   }
 }

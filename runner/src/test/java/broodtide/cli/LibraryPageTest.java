@@ -70,7 +70,7 @@ class LibraryPageTest {
   }
 
   private static List<String> programs() throws IOException {
-    String page = Files.readString(Path.of("../README.md"));
+    String page = Files.readString(Path.of("../model/LIBRARY.md"));
     List<String> out = PROGRAM.matcher(page).results().map(m -> m.group(1)).toList();
     assertThat(out).hasSize(2);
     return out;

@@ -104,10 +104,10 @@ class ManualTest {
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        "comapre w.csv | 'comapre' is no command; known are wash, growth",
+        "comapre w.csv | 'comapre' is not a command; known are wash, growth",
         "comapre w.csv | did you mean \"\"compare\"\"?",
         "study nwe x | did you mean \"\"new\"\"?",
-        "compare w.csv --climat temperate | '--climat' is no option of 'broodtide compare'; did"
+        "compare w.csv --climat temperate | '--climat' is not an option of 'broodtide compare'; did"
             + " you mean \"\"--climate\"\"?",
         "compare w.csv --climat=temperate | did you mean \"\"--climate\"\"?",
         "compare w.csv x --climate temperate | 'x' is too much for 'broodtide compare'",

@@ -53,7 +53,7 @@ class MemoryCheckTest {
         Collections.nCopies(hives, years(ahead)),
         colonies,
         c -> MemoryNeed.ofPlans(c, hives, plans),
-        "lay fewer plans side by side");
+        "compare fewer plans");
   }
 
   @Test

@@ -260,7 +260,7 @@ class SafeFilesTest {
     Bench.Outcome r =
         shell("cd \"$1\" && broodtide study check <(cat study.json)", study.toString());
     assertThat(r.code()).as(r.err()).isZero();
-    assertThat(r.out()).contains("is sound").contains("4 washes");
+    assertThat(r.out()).contains("is valid").contains("4 washes");
   }
 
   private static String shelf(Shelf<?> shelf, String name) {

@@ -108,10 +108,10 @@ class WordsTest {
 
   @Test
   void chancesOfSeasons() {
-    assertThat(Odds.seasons(0.26)).isEqualTo("in about 1 in 4 seasons like yours");
-    assertThat(Odds.seasons(0.5)).isEqualTo("in about half of the seasons like yours");
-    assertThat(Odds.seasons(0)).isEqualTo("in hardly any season like yours");
-    assertThat(Odds.seasons(1)).isEqualTo("in nearly every season like yours");
+    assertThat(Odds.seasons(0.26)).isEqualTo("in about 1 in 4 simulated colonies");
+    assertThat(Odds.seasons(0.5)).isEqualTo("in about half of the simulated colonies");
+    assertThat(Odds.seasons(0)).isEqualTo("in almost none of the simulated colonies");
+    assertThat(Odds.seasons(1)).isEqualTo("in nearly all simulated colonies");
     assertThatThrownBy(() -> Odds.words(1.2)).hasMessageContaining("1.2");
     assertThatThrownBy(() -> Odds.words(Double.NaN)).hasMessageContaining("NaN");
   }

@@ -21,12 +21,12 @@ class TerminalTest {
               "wait",
               "8.4",
               "4,900",
-              "Over the threshold in about 3 in 4 seasons like yours, from late August on.")
+              "Over the threshold in about 3 in 4 simulated colonies, from late August on.")
           .strongRow(
               "thymol",
               "0.95",
               "12,000",
-              "Over the threshold in about 1 in 10 seasons like yours.");
+              "Over the threshold in about 1 in 10 simulated colonies.");
 
   @ParameterizedTest
   @ValueSource(ints = {40, 60, 80, 100})

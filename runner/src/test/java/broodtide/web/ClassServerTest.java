@@ -223,7 +223,7 @@ class ClassServerTest {
     String pupils = sheet.substring(0, sheet.indexOf("class=\"leaf answers\""));
     assertThat(pupils).contains("never instructions to treat");
     Optional<String> caution = Lessons.named(name).caution().map(c -> Html.text(c).markup());
-    assertThat(pupils.contains("Mind:")).isEqualTo(caution.isPresent());
+    assertThat(pupils.contains("Note:")).isEqualTo(caution.isPresent());
     String lesson = page.get("/lessons/" + name).body();
     assertThat(caution.stream()).allSatisfy(words -> assertThat(pupils).contains(words));
     assertThat(caution.stream()).allSatisfy(words -> assertThat(lesson).contains(words));

@@ -105,7 +105,7 @@ public final class ColonyCase {
       throw new Unworkable(
           "colony \""
               + colony
-              + "\": the look ahead must end after it begins; it begins on "
+              + "\": the forecast must end after it begins; it begins on "
               + now
               + " and ends on "
               + until
@@ -116,13 +116,13 @@ public final class ColonyCase {
       throw new Unworkable(
           "colony \""
               + colony
-              + "\": its record and the look ahead run from "
+              + "\": its record and the forecast run from "
               + start
               + " to "
               + until
               + ", "
               + days
-              + " days; allowed are "
+              + " days; expected "
               + Scenario.LONGEST
               + " (ten years); correct the year of its first wash or treatment, or leave out what"
               + " is older");
@@ -134,7 +134,7 @@ public final class ColonyCase {
               + colony
               + "\" was given "
               + courses
-              + " treatments with miticides; allowed are "
+              + " treatments with miticides; expected "
               + SeasonPosterior.MOST_COURSES
               + ", for how well each worked is estimated; write one that was given several times as"
               + " one line with its applications, or leave out the oldest");
@@ -213,14 +213,14 @@ public final class ColonyCase {
 
   /**
    * {@return the day on which the winter bees have been raised of the winter that is judged, or the
-   * last day of the look ahead when that comes first}
+   * last day of the forecast when that comes first}
    */
   public LocalDate winterBeesRaised() {
     LocalDate day = stages().winterBeesRaised(now);
     return day.isAfter(until) ? until : day;
   }
 
-  /** {@return whether winter bees of the winter that is judged grow up within the look ahead} */
+  /** {@return whether winter bees of the winter that is judged grow up within the forecast} */
   public boolean raisesWinterBees() {
     return !stages().winterBees(stages().decidesFrom(now), winterBeesRaised()).isEmpty();
   }

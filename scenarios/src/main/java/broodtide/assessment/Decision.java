@@ -24,10 +24,10 @@ import java.util.OptionalDouble;
  *     without a threshold
  * @param winterLossTold whether winter losses can be told in the climate; where not, they are not
  *     to be shown
- * @param reachesSpring whether the look ahead reaches the spring that shows whether a colony came
+ * @param reachesSpring whether the forecast reaches the spring that shows whether a colony came
  *     through; where not, losses are those by its last day
- * @param reachesWinterBees whether the look ahead reaches the day on which the winter bees have
- *     been raised; where not, infestations are those of its last day
+ * @param reachesWinterBees whether the forecast reaches the day on which the winter bees have been
+ *     raised; where not, infestations are those of its last day
  * @param waiting what waiting leads to
  * @param ranking the plans in order; empty where no plans were laid
  */

@@ -126,7 +126,7 @@ public enum Outcome {
    * @param run the plan as it was played
    */
   public QuantileSummary band(PlanRun run) {
-    return QuantileSummary.of(of(run), run.living(run.colony().raised()));
+    return QuantileSummary.of(of(run), run.living(run.colony().winterBeesRaised()));
   }
 
   /**

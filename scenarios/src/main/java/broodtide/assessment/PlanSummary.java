@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param from the day on which its first measure begins; empty for waiting
  * @param winterLoss chance that the colony is lost, 0 to 1: see {@link PlanRun#losses()}
  * @param infestedWinterBrood median share of capped worker cells with a mite while winter bees are
- *     raised, of colonies that live to see it, 0 to 1; empty when none are raised in the look ahead
+ *     raised, of colonies that live to see it, 0 to 1; empty when none are raised in the forecast
  * @param infestation median mites per 100 adult bees of living colonies when the winter bees have
  *     been raised
  * @param courses miticide courses and other measures in it

@@ -10,7 +10,7 @@ import broodtide.study.Study;
 import java.util.OptionalDouble;
 
 /** Priors moved to what a study says of its colony. */
-final class StudyPriors {
+public final class StudyPriors {
   /** How well a beekeeper knows the infestation or the size written into a study; choice. */
   private static final double STATED = 0.25;
 

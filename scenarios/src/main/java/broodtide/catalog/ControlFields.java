@@ -24,12 +24,12 @@ public final class ControlFields {
   /** Hazard of mites on bees, 1/day. */
   public static final Field<Double> ON_BEES =
       Field.required(
-          "onBees", NumberForm.of(0, 20, "1/day"), "daily hazard of mites that sit on bees");
+          "onBees", NumberForm.of(0, 20, "1/day"), "daily hazard of mites on adult bees");
 
   /** Hazard of mites in capped cells, 1/day. */
   public static final Field<Double> IN_CELLS =
       Field.required(
-          "inCells", NumberForm.of(0, 20, "1/day"), "daily hazard of mites under cappings");
+          "inCells", NumberForm.of(0, 20, "1/day"), "daily hazard of mites in capped cells");
 
   /** Extra deaths of adult bees, 1/day. */
   public static final Field<Double> BEE_COST =

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param usual the control with its usual values, begun on {@link #FIRST_DAY}
  * @param efficacy what was seen of it, if anything was
  * @param notes what to know about it
- * @param cautions what to beware of
+ * @param cautions cautions
  */
 public record ControlTemplate(
     String name,

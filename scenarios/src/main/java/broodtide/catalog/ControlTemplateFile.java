@@ -20,7 +20,7 @@ public final class ControlTemplateFile {
   static final Field<Efficacy> EFFICACY =
       Field.optional("efficacy", EfficacyForm.FORM, "what a trial or practice saw of it");
   static final Field<List<String>> NOTES = lines("notes", "what to know about it");
-  static final Field<List<String>> CAUTIONS = lines("cautions", "what to beware of");
+  static final Field<List<String>> CAUTIONS = lines("cautions", "cautions");
 
   /** Fields of every kind, after its own. */
   static final List<Field<?>> LAST = List.of(EFFICACY, NOTES, CAUTIONS);

@@ -18,7 +18,7 @@ public record LibraryForm<T>(Shelf<T> shelf, Form<T> form) implements Form<T> {
   @Override
   public @Nullable T read(Node node, Reading in) {
     if (!(node instanceof Node.Text text)) {
-      in.fault(node, "allowed is " + allowed() + ", in double quotes");
+      in.fault(node, "expected " + allowed() + ", in double quotes");
       return null;
     }
     return in.lookUp(node, () -> Reading.whole(shelf.find(text.value(), in.source()), form));

@@ -140,7 +140,7 @@ public final class ThresholdFile {
     int bees = figure.group(2) == null ? 100 : Integer.parseInt(figure.group(2));
     if (mites < 0.01 || mites > Math.min(bees, MOST_MITES) || bees < 1 || bees > Wash.MOST_BEES) {
       String message =
-          "allowed is a figure of 0.01 to 100 mites per 100 bees, such as 3, or up to "
+          "expected a figure of 0.01 to 100 mites per 100 bees, such as 3, or up to "
               + MOST_MITES
               + " mites, and no more than bees, in up to "
               + Wash.MOST_BEES

@@ -22,7 +22,7 @@ public record ThresholdForm() implements Form<Referred<ThresholdSet>> {
     if (!(node instanceof Node.Text text)) {
       in.fault(
           node,
-          "allowed in double quotes is the name of a set of treatment thresholds, a path ending in"
+          "expected in double quotes: the name of a set of treatment thresholds, a path ending in"
               + " .json, or a figure such as \"3\" or \"9/300\"");
       return null;
     }

@@ -15,7 +15,7 @@ public sealed interface Rule {
 
   /**
    * Days after a treatment has ended before its success can be judged by a wash, so that a rule
-   * waits before it treats again: what was under cappings has come out. Choice.
+   * waits before it treats again: what was in capped cells has come out. Choice.
    */
   int SETTLING = 14;
 

@@ -284,7 +284,7 @@ final class RulePlay {
       scatter(asAmongAll(Outcome.LOST.of(run), run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);
-      scatter(living(run, colony.raised()), who, raised);
+      scatter(living(run, colony.winterBeesRaised()), who, raised);
     }
     boolean byCount = rule instanceof Rule.Threshold t && t.perHundred().isPresent();
     if (!judged) {

@@ -47,8 +47,8 @@ public final class Shortfall {
       out.add(
           "the later wash came "
               + since
-              + " days after the treatment ended; what has grown or flown in since weighs as much"
-              + " as what was left");
+              + " days after the treatment ended; growth and reinvasion since then may hide what it"
+              + " did");
     }
     if (check.before().mites() < FEW) {
       out.add(few(check));
@@ -65,7 +65,7 @@ public final class Shortfall {
                 ? "only one mite was found in the wash before"
                 : "only " + mites + " mites were found in the wash before";
     return check.verdict() == TreatmentCheck.Verdict.CANNOT_TELL
-        ? found + ", too few to see a reduction in one scoop"
+        ? found + ", too few mites to tell whether they fell"
         : found + ", so the share that the treatment took is known roughly";
   }
 
@@ -87,7 +87,7 @@ public final class Shortfall {
             check.colony().withGiven(Plan.waiting("given")),
             check.colony().model().climate());
     if (course.substance().inCells() == 0 && brood) {
-      out.add("brood: it does not reach mites under cappings, and there was capped brood");
+      out.add("brood: it does not reach mites in capped cells, and there was capped brood");
     }
     out.add("application and dose: number, place and age of what was put in, and for how long");
     out.add("weather on the days: too cool or too hot for it to give off or to act as it should");

@@ -144,7 +144,7 @@ public record TellingWash(
     return out;
   }
 
-  /** Scatter of one scoop and the unknown of method and frame together. */
+  /** Scatter of one wash and the unknown of method and frame together. */
   private static double[] sizes(double[] dispersions, Wash like) {
     double recovery = like.method().recovery().sd() / like.method().recovery().mean();
     double frame = like.frame().factor().sd() / like.frame().factor().mean();

@@ -107,7 +107,7 @@ public final class WindowSearch {
 
   /**
    * {@return the usual controls from every seventh day on, by the chance that the colony is lost,
-   * or by what comes before where the look ahead ends before spring}
+   * or by what comes before where the forecast ends before spring}
    *
    * @param colony the case
    * @param posterior what the washes say of it

@@ -33,8 +33,7 @@ public record ChoiceForm<T>(Map<String, T> words) implements Form<T> {
     if (value == null) {
       String hint = node instanceof Node.Text t ? Nearest.hint(t.value(), words.keySet()) : "";
       String all = String.join("\", \"", words.keySet());
-      in.fault(
-          node, "allowed is " + (words.size() > 1 ? "one of " : "") + "\"" + all + "\"" + hint);
+      in.fault(node, "expected " + (words.size() > 1 ? "one of " : "") + "\"" + all + "\"" + hint);
     }
     return value;
   }

@@ -24,7 +24,7 @@ public record CurveForm(NumberForm value) implements Form<Curve> {
   @Override
   public @Nullable Curve read(Node node, Reading in) {
     if (!(node instanceof Node.Obj object) || object.members().isEmpty()) {
-      in.fault(node, "allowed are knots of the year, at least one: {\"06-15\": value}");
+      in.fault(node, "expected knots of the year, at least one: {\"06-15\": value}");
       return null;
     }
     List<Curve.Knot> knots = new ArrayList<>();
@@ -43,7 +43,7 @@ public record CurveForm(NumberForm value) implements Form<Curve> {
       in.fault(
           object.keys().getOrDefault(name, object.spot()),
           name,
-          "allowed is a day that every year has, as \"08-15\": month-day");
+          "expected a day that every year has, as \"08-15\": month-day");
     }
     return height == null ? Optional.empty() : day.map(d -> new Curve.Knot(d, height));
   }

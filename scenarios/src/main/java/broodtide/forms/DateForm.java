@@ -15,14 +15,14 @@ public record DateForm() implements Form<LocalDate> {
   @Override
   public @Nullable LocalDate read(Node node, Reading in) {
     if (!(node instanceof Node.Text text) || !text.value().matches("\\d{4}-\\d{2}-\\d{2}")) {
-      in.fault(node, "allowed is a date as \"2027-08-15\": year, month, day");
+      in.fault(node, "expected a date as \"2027-08-15\": year, month, day");
       return null;
     }
     int year = Integer.parseInt(text.value().substring(0, 4));
     int month = Integer.parseInt(text.value().substring(5, 7));
     int day = Integer.parseInt(text.value().substring(8, 10));
     if (year < 1900 || year > 2199) {
-      in.fault(node, "allowed are the years 1900 to 2199");
+      in.fault(node, "expected the years 1900 to 2199");
       return null;
     }
     try {

@@ -41,7 +41,7 @@ public record Fault(
     }
     out.append(": ");
     if (value != null) {
-      out.append(quoted(value)).append(" cannot be used; ");
+      out.append(quoted(value)).append(" is not valid; ");
     }
     return out.append(message).toString();
   }

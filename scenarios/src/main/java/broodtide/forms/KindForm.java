@@ -61,7 +61,7 @@ public record KindForm<T>(String name, List<Kind<T>> kinds) implements Form<T> {
   @Override
   public @Nullable T read(Node node, Reading in) {
     if (!(node instanceof Node.Obj object)) {
-      in.fault(node, "allowed is an object { ... } with a field \"kind\"");
+      in.fault(node, "expected an object { ... } with a field \"kind\"");
       return null;
     }
     Node kind = object.members().get("kind");

@@ -18,7 +18,7 @@ public record ListForm<T>(Form<T> item, int least, int most) implements Form<Lis
   @Override
   public @Nullable List<T> read(Node node, Reading in) {
     if (!(node instanceof Node.Arr list)) {
-      in.fault(node, "allowed is a list [ ... ]");
+      in.fault(node, "expected a list [ ... ]");
       return null;
     }
     int size = list.items().size();

@@ -17,7 +17,7 @@ public record MonthDayForm() implements Form<MonthDay> {
       "^(?!02-29)(0[13578]-(0[1-9]|[12][0-9]|3[01])|1[02]-(0[1-9]|[12][0-9]|3[01])"
           + "|(0[469]|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))$";
 
-  private static final String ALLOWED = "allowed is a day of the year as \"08-15\": month-day";
+  private static final String ALLOWED = "expected a day of the year as \"08-15\": month-day";
 
   @Override
   public @Nullable MonthDay read(Node node, Reading in) {

@@ -29,11 +29,11 @@ public record NumberForm(double min, double max, String unit) implements Form<Do
     String allowed = "a number, " + OutOfRange.range(min, max, unit);
     if (!(node instanceof Node.Num number)) {
       boolean quoted = node instanceof Node.Text;
-      in.fault(node, "allowed is " + allowed + (quoted ? ", without quotes" : ""));
+      in.fault(node, "expected " + allowed + (quoted ? ", without quotes" : ""));
       return null;
     }
     if (!(number.value() >= min && number.value() <= max)) {
-      in.fault(node, "allowed is " + allowed);
+      in.fault(node, "expected " + allowed);
       return null;
     }
     return number.value();

@@ -67,7 +67,7 @@ public record ObjectForm<T>(
   @Override
   public @Nullable T read(Node node, Reading in) {
     if (!(node instanceof Node.Obj object)) {
-      in.fault(node, "allowed is an object { ... }: " + is);
+      in.fault(node, "expected an object { ... }: " + is);
       return null;
     }
     boolean whole = namesAreRight(object, in);
@@ -107,7 +107,7 @@ public record ObjectForm<T>(
         String message =
             answer != null
                 ? answer
-                : "there is no such field; allowed here are "
+                : "there is no such field; expected one of "
                     + String.join(", ", known)
                     + Nearest.hint(given, known);
         in.fault(object.keys().getOrDefault(given, object.spot()), null, message);
@@ -133,7 +133,7 @@ public record ObjectForm<T>(
     } catch (OutOfRange e) {
       Node at = read.at(e.field());
       boolean plain = !(at instanceof Node.Arr || at instanceof Node.Obj);
-      String message = plain ? "allowed is " + e.allowed() : e.reason();
+      String message = plain ? "expected " + e.allowed() : e.reason();
       read.in().fault(at.spot(), plain ? at.shown() : null, message);
     } catch (RefusedException e) {
       read.in().fault(read.node().spot(), null, e.reason());

@@ -23,12 +23,12 @@ public record TextForm(int longest, boolean name) implements Form<String> {
   @Override
   public @Nullable String read(Node node, Reading in) {
     if (!(node instanceof Node.Text text)) {
-      in.fault(node, "allowed is text in double quotes");
+      in.fault(node, "expected text in double quotes");
       return null;
     }
     String value = text.value();
     if (value.isBlank() || value.codePointCount(0, value.length()) > longest) {
-      in.fault(node, "allowed is text of 1 to " + longest + " characters that is not blank");
+      in.fault(node, "expected text of 1 to " + longest + " characters that is not blank");
       return null;
     }
     Optional<String> refusal = refusal(value);

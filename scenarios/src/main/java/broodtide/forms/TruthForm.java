@@ -12,7 +12,7 @@ public record TruthForm() implements Form<Boolean> {
     if (node instanceof Node.Word word && !word.shown().equals("null")) {
       return word.shown().equals("true");
     }
-    in.fault(node, "allowed is true or false, without quotes");
+    in.fault(node, "expected true or false, without quotes");
     return null;
   }
 

@@ -24,7 +24,7 @@ public record WholeForm(int min, int max, String unit) implements Form<Integer> 
     boolean quoted = node instanceof Node.Text;
     in.fault(
         node,
-        "allowed is a whole number, "
+        "expected a whole number, "
             + min
             + " to "
             + max

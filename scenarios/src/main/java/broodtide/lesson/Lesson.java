@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param title one line
  * @param story what is going on in the hive, in a few sentences
  * @param question what learners are asked
- * @param caution what to beware of in the work that the lesson speaks of, if it speaks of any
+ * @param caution cautions for the work in the lesson, if it speaks of any
  * @param settings the colonies that the engine plays, at least one, none with washes
  * @param task what learners do before the reveal
  * @param charts what is drawn at the reveal, one to three

@@ -33,9 +33,7 @@ final class LessonForm {
       Field.required("question", TextForm.NOTE, "what learners are asked");
   private static final Field<String> CAUTION =
       Field.optional(
-          "caution",
-          TextForm.NOTE,
-          "what to beware of in the work that the lesson speaks of; shown to learners");
+          "caution", TextForm.NOTE, "cautions for the work in the lesson; shown to learners");
   static final Field<List<Study>> SETTINGS =
       Field.required(
           "settings",

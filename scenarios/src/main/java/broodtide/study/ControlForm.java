@@ -82,7 +82,7 @@ record ControlForm() implements Form<Control> {
   @Override
   public @Nullable Control read(Node node, Reading in) {
     if (!(node instanceof Node.Obj object)) {
-      in.fault(node, "allowed is a control { ... } with \"use\" or \"kind\"");
+      in.fault(node, "expected a control { ... } with \"use\" or \"kind\"");
       return null;
     }
     if (object.members().containsKey("use")) {

@@ -92,7 +92,7 @@ public record HighsFile(String name, DailyHighs highs, List<String> notes) {
                           line,
                           row,
                           "high",
-                          "allowed is -60 to 60 degrees Celsius"
+                          "expected -60 to 60 degrees Celsius"
                               + (high > MOST ? "; turn Fahrenheit into Celsius" : ""));
                     } else {
                       highs.put(day, high);

@@ -72,7 +72,7 @@ final class StudyChecks {
     if (!until.get().isAfter(start.get()) || until.get().isAfter(last)) {
       fault(
           in.at(StudyForm.UNTIL),
-          "allowed is " + start.get().plusDays(1) + " to " + last + ", after the start");
+          "expected " + start.get().plusDays(1) + " to " + last + ", after the start");
       return false;
     }
     return true;
@@ -116,7 +116,7 @@ final class StudyChecks {
   private void insideSpan(Placed<Control> control) {
     LocalDate start = in.need(StudyForm.START);
     LocalDate until = in.need(StudyForm.UNTIL);
-    String allowed = "allowed is " + start + " to " + until + ", the days of the study";
+    String allowed = "expected " + start + " to " + until + ", the days of the study";
     Control c = control.value();
     if (c.from().isBefore(start) || c.from().isAfter(until)) {
       fault(control.at("start", "inserted", "from", "on"), allowed);

@@ -102,7 +102,7 @@ final class TreatmentRows {
               HiddenCharacters.marked(cells.text(row, "note"))));
     } catch (OutOfRange e) {
       String column = e.field().equals("daysWithoutLaying") ? "days_without_laying" : e.field();
-      cells.fault(line, row, column, "allowed is " + e.allowed());
+      cells.fault(line, row, column, "expected " + e.allowed());
     }
   }
 

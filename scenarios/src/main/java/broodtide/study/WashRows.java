@@ -113,7 +113,7 @@ final class WashRows {
     try {
       keep(line, new Wash(date, name, mites.getAsInt(), bees, method, frame, note, strength));
     } catch (OutOfRange e) {
-      cells.fault(line, row, e.field(), "allowed is " + e.allowed() + mend(e.field()));
+      cells.fault(line, row, e.field(), "expected " + e.allowed() + mend(e.field()));
     }
   }
 
@@ -166,10 +166,11 @@ final class WashRows {
               HalfCup.usual().bees(),
               HalfCup.usual().sd()));
     }
-    if (!columns.contains("method")) {
+    // Both are said in the help and in the report; one column without the other may be a slip.
+    if (!columns.contains("method") && columns.contains("frame")) {
       notes.add("There is no column method; alcohol is assumed.");
     }
-    if (!columns.contains("frame")) {
+    if (!columns.contains("frame") && columns.contains("method")) {
       notes.add("There is no column frame; bees of mixed frames are assumed.");
     }
     notes.addAll(LookalikeNames.within(LookalikeNames.lines(colonies, "")));

@@ -57,7 +57,7 @@ public final class CellReader {
   public void limit(int line, String[] row, String column, TextForm form) {
     String text = text(row, column);
     if (text.codePointCount(0, text.length()) > form.longest()) {
-      fault(line, row, column, "allowed are up to " + form.longest() + " characters; shorten it");
+      fault(line, row, column, "expected up to " + form.longest() + " characters; shorten it");
     } else {
       form.refusal(text).ifPresent(why -> fault(line, row, column, why));
     }
@@ -78,7 +78,7 @@ public final class CellReader {
   }
 
   private static String countFault(String text, String column) {
-    String allowed = "allowed is a whole number from 0";
+    String allowed = "expected a whole number from 0";
     if (text.matches("-\\d+([.,]\\d+)?")) {
       return "a count is never negative; " + allowed;
     }
@@ -99,7 +99,7 @@ public final class CellReader {
     if (DECIMAL.matcher(text).matches()) {
       return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
     }
-    fault(line, row, column, "allowed is a number from 0, such as 7.5");
+    fault(line, row, column, "expected a number from 0, such as 7.5");
     return OptionalDouble.empty();
   }
 
@@ -117,7 +117,7 @@ public final class CellReader {
       double size = Double.parseDouble(digits.replace(',', '.'));
       return OptionalDouble.of(text.startsWith("-") ? -size : size);
     }
-    fault(line, row, column, "allowed is a number, such as 21.5 or -3");
+    fault(line, row, column, "expected a number, such as 21.5 or -3");
     return OptionalDouble.empty();
   }
 

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * read only when some row in it leaves one reading.
  */
 final class DateColumn {
-  private static final String ALLOWED = "allowed is a date such as 2025-06-15";
+  private static final String ALLOWED = "expected a date such as 2025-06-15";
   private static final Pattern TIME =
       Pattern.compile("([01]?\\d|2[0-3]):[0-5]\\d(:[0-5]\\d([.]\\d{1,9})?)?Z?");
   private static final LocalDate SERIAL_ZERO = LocalDate.of(1899, 12, 30);
@@ -79,7 +79,7 @@ final class DateColumn {
           column,
           field,
           later.value(),
-          "day and month stand the other way round than in "
+          "day and month are in the opposite order to "
               + Fault.quoted(String.valueOf(earlier.value()))
               + " in line "
               + earlier.line()
@@ -167,7 +167,7 @@ final class DateColumn {
     if (cut < text.length() && !TIME.matcher(text).region(cut + 1, text.length()).matches()) {
       return bad(
           Fault.quoted(text.substring(cut + 1))
-              + " is no time of day; write the date alone, such as 2025-06-15");
+              + " is not a time of day; write the date alone, such as 2025-06-15");
     }
     String day = text.substring(0, cut);
     int[] part = new int[3];

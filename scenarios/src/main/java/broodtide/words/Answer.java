@@ -28,6 +28,9 @@ public record Answer(Comparison comparison) {
    */
   private static final double WORTH_SAYING = 0.005;
 
+  /** Bees of a half cup, in which a threshold is said too. */
+  private static final int USUAL_WASH = 300;
+
   /** Mites still to come in are spoken of where without them there would be fewer than this. */
   private static final double ARRIVALS_TELL = 0.95;
 
@@ -94,11 +97,11 @@ public record Answer(Comparison comparison) {
         && dead > WORTH_SAYING
         && dead <= 0.5) {
       out.add(
-          "There is a colony to wash on "
+          "The colony is alive on "
               + Plain.day(day())
               + " "
               + Odds.seasons(1 - dead)
-              + "; infestations are those of living colonies.");
+              + "; infestations count living colonies only.");
     }
     NotShown.inWinter(comparison.colony().model().climate()).ifPresent(out::add);
     PlanRun best = best();
@@ -124,8 +127,7 @@ public record Answer(Comparison comparison) {
     OptionalDouble without = comparison.withoutArrivals(day());
     return without.isPresent() && without.getAsDouble() < ARRIVALS_TELL * all
         ? Optional.of(
-            "Mites that may still come in from other colonies are in this, and washes so far do not"
-                + " tell of them; without them expect "
+            "Reinvasion, which washes cannot foresee, is included; without it expect "
                 + about(without.getAsDouble())
                 + ".")
         : Optional.empty();
@@ -158,7 +160,7 @@ public record Answer(Comparison comparison) {
 
   /** The spread of the chance over yards and winters. */
   private static String byYard(QuantileSummary losses) {
-    return "in nine of ten yards and winters a chance of "
+    return "90 % of yards and winters: "
         + Digits.chance(losses.q05())
         + " to "
         + Digits.chance(losses.q95());
@@ -189,24 +191,22 @@ public record Answer(Comparison comparison) {
     return s.append('.').toString();
   }
 
-  /** A threshold, and what it means in a wash: {@code 0.67 (2 in 300)}. */
+  /** A threshold, and what it means in a wash: {@code 3 (9 mites in 300 bees)}. */
   public static String thresholdWords(ThresholdSet thresholds, double perHundred) {
-    String words = Plain.threshold(perHundred);
-    return thresholds.perBees() == 100
-        ? words
-        : words
-            + " ("
-            + Digits.plain(perHundred * thresholds.perBees() / 100)
-            + " in "
-            + thresholds.perBees()
-            + ")";
+    int bees = thresholds.perBees() == 100 ? USUAL_WASH : thresholds.perBees();
+    String mites = Plain.threshold(perHundred * bees / 100);
+    return Plain.threshold(perHundred)
+        + " ("
+        + mites
+        + (mites.equals("1") ? " mite in " : " mites in ")
+        + bees
+        + " bees)";
   }
 
   /** {@return what stands above the items: the day, and the threshold on it} */
   public String itemHead() {
     ColonyCase c = comparison.colony();
-    String head =
-        "Mites per 100 bees on " + Plain.day(day()) + ", with the range of nine seasons in ten";
+    String head = "Mites per 100 bees on " + Plain.day(day()) + ", with the 90 % interval";
     return threshold()
         .map(
             l ->
@@ -250,15 +250,15 @@ public record Answer(Comparison comparison) {
 
   private String range(PlanRun run) {
     QuantileSummary s = on(run);
-    return " (nine seasons in ten: " + Plain.levels(s.q05(), s.q95()) + ")";
+    return " (90 % interval " + Plain.levels(s.q05(), s.q95()) + ")";
   }
 
   private String overThreshold(PlanRun run) {
     Optional<Double> threshold = threshold();
     return threshold.isEmpty()
         ? ""
-        : ", over the treatment threshold of "
-            + Plain.threshold(threshold.get())
+        : ". That is over the treatment threshold of "
+            + thresholdWords(comparison.colony().thresholds(), threshold.get())
             + " "
             + Odds.seasons(chanceOver(run, threshold.get()));
   }
@@ -303,9 +303,7 @@ public record Answer(Comparison comparison) {
     }
     Optional<LocalDate> middle = days.medianDay();
     return middle.isPresent()
-        ? "More likely than not it is over the treatment threshold by "
-            + Plain.day(middle.get())
-            + "."
+        ? "It will probably be over the treatment threshold by " + Plain.day(middle.get()) + "."
         : "It goes over the treatment threshold at some time before "
             + Plain.day(c.until())
             + " "

@@ -47,9 +47,9 @@ public final class DecisionWords {
                 + " if you wait.");
     if (!d.tied().isEmpty()) {
       out.add(
-          "The simulated colonies cannot tell it from "
+          "There is no clear difference from "
               + String.join(", ", d.tied())
-              + (d.tied().size() == 1 ? "." : "; choose by label, weather and trouble."));
+              + (d.tied().size() == 1 ? "." : "; choose by label, weather and effort."));
     }
     return out;
   }

@@ -68,6 +68,16 @@ public final class Digits {
   }
 
   /**
+   * {@return a number of things that is known exactly: {@code 1 mite}, {@code 24 mites}}
+   *
+   * @param count 0 or more
+   * @param noun the thing, in the singular; an s makes it many
+   */
+  public static String counted(long count, String noun) {
+    return count(count) + " " + noun + (count == 1 ? "" : "s");
+  }
+
+  /**
    * {@return a known number such as a mark on an axis, without needless digits: {@code 0.5}, {@code
    * 3}}
    *

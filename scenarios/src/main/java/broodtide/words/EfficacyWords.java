@@ -27,9 +27,9 @@ public final class EfficacyWords {
     return all.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Of all mites, where they were tried (nine colonies in ten): "
+            "Share of all mites killed in trials, with 90 % interval: "
                 + all.stream().map(EfficacyWords::spelled).collect(Collectors.joining("; "))
-                + ". Brood, season and weather of the place are in the figures above.");
+                + ". The plans above also take brood, season and weather into account.");
   }
 
   private static String spelled(CourseEfficacy e) {

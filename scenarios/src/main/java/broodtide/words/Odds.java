@@ -50,7 +50,7 @@ public final class Odds {
 
   private static Kind kind(double chance) {
     if (!(chance >= 0 && chance <= 1)) {
-      throw new IllegalArgumentException("chance is " + chance + "; allowed is 0 to 1");
+      throw new IllegalArgumentException("chance is " + chance + "; expected 0 to 1");
     }
     if (chance < NEVER) {
       return Kind.NEVER;
@@ -94,17 +94,17 @@ public final class Odds {
   }
 
   /**
-   * {@return the same about seasons: {@code in about 1 in 4 seasons like yours}}
+   * {@return the same about seasons: {@code in about 1 in 4 simulated colonies}}
    *
    * @param chance 0 to 1
    * @throws IllegalArgumentException outside that range
    */
   public static String seasons(double chance) {
     return switch (kind(chance)) {
-      case NEVER -> "in hardly any season like yours";
-      case ALWAYS -> "in nearly every season like yours";
-      case EVEN -> "in about half of the seasons like yours";
-      case SOMETIMES -> "in " + counted(chance) + " seasons like yours";
+      case NEVER -> "in almost none of the simulated colonies";
+      case ALWAYS -> "in nearly all simulated colonies";
+      case EVEN -> "in about half of the simulated colonies";
+      case SOMETIMES -> "in " + counted(chance) + " simulated colonies";
     };
   }
 

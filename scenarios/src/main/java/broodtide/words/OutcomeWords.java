@@ -40,13 +40,13 @@ public final class OutcomeWords {
   }
 
   /**
-   * {@return what it means that a colony is lost: as far as the look ahead reaches}
+   * {@return what it means that a colony is lost: as far as the forecast reaches}
    *
    * @param c the case
    */
   public static String meaning(ColonyCase c) {
     LocalDate day = c.springLow().map(SpringLow::day).orElse(c.until());
-    return "dead or too weak by " + Plain.day(day) + ", other causes than mites included";
+    return "dead or too weak by " + Plain.day(day) + ", from any cause";
   }
 
   /**
@@ -91,7 +91,7 @@ public final class OutcomeWords {
         ? verb + mean
         : verb
             + mean
-            + " on average (nine in ten seasons like yours: "
+            + " on average (90 % interval "
             + signed(outcome, later.band().q05(), later.mean())
             + " to "
             + signed(outcome, later.band().q95(), later.mean())

@@ -1,5 +1,6 @@
 package broodtide.words;
 
+import broodtide.assessment.QuantileSummary;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
@@ -14,10 +15,10 @@ public final class Plain {
   private static final DateTimeFormatter EVERY_YEAR =
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
-  private static final double LEAST = 0.01;
+  private static final double LEAST = 0.1;
 
-  /** One mite per bee; what lies above it is not told apart. */
-  private static final int ONE_A_BEE = 100;
+  /** No colony lives with more; values above it are not told apart. */
+  private static final int MOST = 50;
 
   private Plain() {}
 
@@ -49,8 +50,8 @@ public final class Plain {
   }
 
   /**
-   * {@return an infestation in mites per 100 bees, from {@code under 0.01}, a mite or two in a
-   * whole colony, to {@code over 100}}
+   * {@return an infestation in mites per 100 bees, from {@code under 0.1}, too few for a wash to
+   * show, to {@code more than 50}}
    *
    * @param perHundred mites per 100 bees, 0 or more
    */
@@ -58,16 +59,16 @@ public final class Plain {
     if (toldApart(perHundred)) {
       return Digits.two(perHundred);
     }
-    return perHundred < LEAST ? "under " + LEAST : "over " + ONE_A_BEE;
+    return perHundred < LEAST ? "under " + LEAST : "more than " + MOST;
   }
 
   /** Whether an infestation is written as a figure and not as under or over one. */
   static boolean toldApart(double perHundred) {
-    return !(perHundred > 0 && perHundred < LEAST) && !(perHundred >= ONE_A_BEE);
+    return !(perHundred > 0 && perHundred < LEAST) && !(perHundred > MOST);
   }
 
   /**
-   * {@return a range of infestations: {@code 15 to over 100}}
+   * {@return a range of infestations: {@code 15 to more than 50}}
    *
    * @param low lower end, mites per 100 bees
    * @param high upper end, mites per 100 bees
@@ -76,6 +77,19 @@ public final class Plain {
     String from = level(low);
     String to = level(high);
     return from.equals(to) ? from : from + " to " + to;
+  }
+
+  /**
+   * {@return an infestation with its interval: {@code 2.3 mites per 100 bees (90 % interval 1.2 to
+   * 4.0)}}
+   *
+   * @param infestation mites per 100 bees
+   */
+  public static String levelWithRange(QuantileSummary infestation) {
+    return level(infestation.median())
+        + " mites per 100 bees (90 % interval "
+        + levels(infestation.q05(), infestation.q95())
+        + ")";
   }
 
   /**

@@ -51,8 +51,11 @@ public final class TreatmentWords {
           ? answer
               + "no mite was found before "
               + what
-              + " or after it, which says nothing of what it did."
-          : answer + "these washes fit both: that " + what + " worked, and that it fell short.";
+              + " or after it, so the washes cannot show its effect."
+          : answer
+              + "the washes are consistent with both: that "
+              + what
+              + " worked, and that it fell short.";
     }
     boolean worked = verdict == Verdict.WORKED;
     double chance = worked ? check.chanceWorked() : 1 - check.chanceWorked();
@@ -60,7 +63,7 @@ public final class TreatmentWords {
         + what
         + " acted with "
         + (worked ? "at least" : "less than")
-        + " half of its usual strength (chance by these washes "
+        + " half of its usual efficacy (chance from these washes "
         + Digits.chance(chance)
         + "). "
         + taken(check);
@@ -78,7 +81,7 @@ public final class TreatmentWords {
         + Digits.percent(taken.q05())
         + " to "
         + Digits.percent(taken.q95())
-        + "). At its usual strength it takes about "
+        + "). At its usual efficacy it takes about "
         + Digits.percent(QuantileSummary.of(check.usual()).median())
         + " here.";
   }
@@ -123,8 +126,8 @@ public final class TreatmentWords {
             .orElse(
                 "No further wash of up to "
                     + TellingWash.MOST_BEES
-                    + " bees is likely to tell, or it is too late for one; what the colony's washes"
-                    + " show counts, whatever the treatment did."));
+                    + " bees is likely to tell, or it is too late for one. Go by what the washes of"
+                    + " the colony show."));
   }
 
   private static String telling(TellingWash t) {
@@ -156,19 +159,20 @@ public final class TreatmentWords {
    * @param counted the share that they show; empty when no mite was found before
    */
   public static String counts(TreatmentCheck check, Optional<CountedEfficacy> counted) {
-    String seen = "Counts alone: " + spell(check.before()) + ", then " + spell(check.after());
+    String seen =
+        "From the counts alone: " + spell(check.before()) + ", then " + spell(check.after());
     if (counted.isEmpty()) {
-      return seen + ". With no mite before, they show no share.";
+      return seen + ". With no mite before, they show no efficacy.";
     }
     return seen
         + ": "
         + change(counted.get(), check.verdict(), "before")
-        + ". What the season did meanwhile is in that, and so are mites that fell of themselves: "
+        + ". That includes what the season did meanwhile, and mites that fell naturally: "
         + Math.round(100 * NaturalFall.LEAST)
         + " to "
         + Digits.percent(NaturalFall.MOST)
-        + " in untreated groups of trials. The untreated season that the answer rests on loses"
-        + " mites likewise, so neither counts as the treatment's.";
+        + " in untreated groups of trials. The untreated season behind the answer loses mites"
+        + " likewise.";
   }
 
   /**
@@ -192,8 +196,8 @@ public final class TreatmentWords {
         .orElse(
             "The neighbour "
                 + neighbour
-                + " or the colony had no mite in a wash that the comparison divides by, so there is"
-                + " none.");
+                + " or the colony had no mite in a wash that the comparison divides by, so no"
+                + " comparison is possible.");
   }
 
   /**
@@ -268,8 +272,8 @@ public final class TreatmentWords {
   }
 
   private static String spell(Wash w) {
-    return w.mites()
-        + (w.mites() == 1 ? " mite in " : " mites in ")
+    return Digits.counted(w.mites(), "mite")
+        + " in "
         + Math.round(w.beesOrAssumed())
         + " bees on "
         + Plain.shortDay(w.date());

@@ -18,19 +18,18 @@ public record UnknownWords(String name, String unit) {
     return switch (unknown) {
       case INFESTATION -> new UnknownWords("Mites at the start", "per 100 bees on the first day");
       case REPRODUCTION_FACTOR ->
-          new UnknownWords("Increase of the mites", "daughters per mite; 1 is usual");
+          new UnknownWords("Reproduction factor of the mites", "daughters per mite; 1 is usual");
       case LAYING_FACTOR ->
-          new UnknownWords("Laying of the queen", "eggs; 1 is usual for the place");
+          new UnknownWords("Laying factor of the queen", "eggs; 1 is usual for the place");
       case START_SIZE ->
           new UnknownWords(
-              "Bees at the start for such a queen", "bees and brood; 1 is usual for the day");
-      case REINVASION ->
-          new UnknownWords("Mites from other colonies", "arrivals; 1 is as assumed below");
+              "Colony strength at the start", "bees and brood; 1 is usual for the day");
+      case REINVASION -> new UnknownWords("Reinvasion", "1 is as assumed below");
       case OVERDISPERSION ->
           new UnknownWords(
-              "Evenness of scoops", "the higher, the more alike two scoops of one day");
+              "Variation between washes", "the higher, the more alike two washes of one day");
       case EFFICACY_FACTOR ->
-          new UnknownWords("Strength of a treatment already given", "1 is as in trials");
+          new UnknownWords("Efficacy factor of an earlier treatment", "1 is as in trials");
       case INFECTIVITY -> new UnknownWords("Mites that carry virus", "share; washes do not tell");
     };
   }

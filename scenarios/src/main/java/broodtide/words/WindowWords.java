@@ -29,7 +29,7 @@ public final class WindowWords {
 
   private static String sentence(Windows w, Windows.Row row, int column) {
     broodtide.assessment.Outcome o = w.outcome();
-    return "Of single courses, lowest in the model: "
+    return "Best single course in the model: "
         + row.control().name()
         + " from "
         + Plain.day(w.starts().get(column))
@@ -62,7 +62,7 @@ public final class WindowWords {
         .map(
             loss ->
                 "That single course loses fewer colonies than the best of the usual plans;"
-                    + " 'broodtide compare --plan' lays it beside them.");
+                    + " compare it with 'broodtide compare --plan'.");
   }
 
   private static String flatness(Windows w, Windows.Row row) {

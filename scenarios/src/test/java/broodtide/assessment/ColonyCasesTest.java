@@ -141,7 +141,7 @@ class ColonyCasesTest {
     assertThatThrownBy(() -> decidedOn(JULY.minusDays(1), Map.of()))
         .isInstanceOf(OutOfRange.class)
         .hasMessage(
-            "--decide-on is 2025-07-19; allowed is 2025-07-20 or later, the day of the last wash of"
+            "--decide-on is 2025-07-19; expected 2025-07-20 or later, the day of the last wash of"
                 + " colony \"North\"; give a later day");
     assertThat(decidedOn(JULY, Map.of())).extracting(ColonyCase::now).containsOnly(JULY);
   }
@@ -153,7 +153,7 @@ class ColonyCasesTest {
         Map.of("South", List.of(Catalog.control("thymol").at(august)));
     assertThatThrownBy(() -> decidedOn(august.minusDays(1), given))
         .isInstanceOf(OutOfRange.class)
-        .hasMessageStartingWith("--decide-on is 2025-08-09; allowed is 2025-08-10 or later")
+        .hasMessageStartingWith("--decide-on is 2025-08-09; expected 2025-08-10 or later")
         .hasMessageContaining("colony \"South\" was given Thymol");
   }
 
@@ -163,15 +163,14 @@ class ColonyCasesTest {
         .allSatisfy(c -> assertThat(c.until()).isAfter(JULY.plusYears(2)));
     assertThatThrownBy(() -> decidedOn(JULY.plusYears(11), Map.of()))
         .isInstanceOf(Unworkable.class)
-        .hasMessageContaining("allowed are");
+        .hasMessageContaining("expected");
   }
 
   @Test
   void theHorizonLiesAfterTheDecisionAndNotFarOff() {
     Optional<LocalDate> now = Optional.of(JULY);
     assertThatThrownBy(() -> ColonyCases.ofWashes(PLACE, APIARY, Map.of(), now, Horizon.on(JULY)))
-        .hasMessage(
-            "--until is 2025-07-20; allowed is a day after 2025-07-20, the day of decision");
+        .hasMessage("--until is 2025-07-20; expected a day after 2025-07-20, the day of decision");
     assertThatThrownBy(
             () ->
                 ColonyCases.ofWashes(

@@ -28,7 +28,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Turns an efficacy that a trial has published into hazards, and hazards back into the efficacy
- * that a trial of them would show. A trial knows neither the mites under cappings nor the mites to
+ * that a trial of them would show. A trial knows neither the mites in capped cells nor the mites to
  * come, so the same hazards show different efficacies by date, brood and reckoning; that is why the
  * setting is part of the fit.
  *

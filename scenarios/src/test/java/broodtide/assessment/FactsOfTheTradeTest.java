@@ -93,7 +93,7 @@ class FactsOfTheTradeTest {
     assertThat(Infestation.of(uncounted).perHundred()).isCloseTo(4, within(0.3));
   }
 
-  /** Most mites are under cappings for as long as the colony grows. */
+  /** Most mites are in capped cells for as long as the colony grows. */
   @ParameterizedTest
   @MethodSource("climates")
   void mostMitesAreUnderCappingsInTheSeason(String climate) {

@@ -1,6 +1,6 @@
 package broodtide.assessment;
 
-import broodtide.catalog.ThresholdLibrary;
+import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -119,7 +119,7 @@ public class HighestInfestationTest {
             LAST,
             List.of(),
             List.of(),
-            ThresholdLibrary.shipped(ThresholdLibrary.usual()),
+            Catalog.threshold(Catalog.USUAL_THRESHOLD),
             Priors.defaults().with(Unknown.INFESTATION, exactly));
     try (Workers workers = new Workers(1)) {
       SeasonPosterior colonies =

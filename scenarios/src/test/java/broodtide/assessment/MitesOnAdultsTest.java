@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Where the mites are: on adult bees or under cappings. */
+/** Where the mites are: on adult bees or in capped cells. */
 @Tag("outside")
 class MitesOnAdultsTest {
   private static final MiteRates RATES = MiteRates.defaults();
@@ -75,7 +75,7 @@ class MitesOnAdultsTest {
 
   private static Check underCappings(String climate) {
     return Check.within(
-        "largest share of mites under cappings in the year, " + climate,
+        "largest share of mites in capped cells in the year, " + climate,
         "0.70 to 0.90 in season",
         0.70,
         0.90,

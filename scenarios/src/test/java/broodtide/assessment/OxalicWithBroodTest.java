@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Oxalic acid while there is brood. Its hazard is fitted to broodless colonies alone, so these
- * trials are checks: what falls short with brood is the share of mites under cappings, the brood
+ * trials are checks: what falls short with brood is the share of mites in capped cells, the brood
  * that opens later, and mites flown in before the follow-up.
  */
 @Tag("outside")

@@ -106,7 +106,7 @@ class PlanRunTest {
             SimulatedColony.average(0.7),
             new SimulatedColony(0.2, 0.3, 40, 1, 1, List.of()),
             new SimulatedColony(0.2, 0.3, 60, 1, 1, List.of()));
-    LocalDate raised = run.colony().raised();
+    LocalDate raised = run.colony().winterBeesRaised();
     double[] living = run.living(raised);
     assertThat(living[3] + living[4]).isLessThan(0.5 * living[0]);
     for (Outcome outcome : List.of(Outcome.INFESTATION, Outcome.WINTER_BROOD)) {

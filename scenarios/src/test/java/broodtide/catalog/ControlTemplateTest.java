@@ -81,14 +81,14 @@ class ControlTemplateTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "\"every\": 9 | \"every\": 6 | $.every: \"6\" cannot be used; allowed is 7 to 120",
-        "\"warmest\": 30 | \"warmest\": 3 | $.warmest: \"3\" cannot be used; allowed is 10 to 60",
-        "08-01 | 08-32 | $.efficacy.setting.date: \"08-32\" cannot be used",
-        "false | \"no\" | $.efficacy.setting.broodless: \"no\" cannot be used; allowed is true",
-        "followup | before | $.efficacy.setting.against: \"before\" cannot be used; allowed is one",
-        "CHOICE | GUESS | $.efficacy.tag: \"GUESS\" cannot be used; allowed is one of \"SEEN\"",
+        "\"every\": 9 | \"every\": 6 | $.every: \"6\" is not valid; expected 7 to 120",
+        "\"warmest\": 30 | \"warmest\": 3 | $.warmest: \"3\" is not valid; expected 10 to 60",
+        "08-01 | 08-32 | $.efficacy.setting.date: \"08-32\" is not valid",
+        "false | \"no\" | $.efficacy.setting.broodless: \"no\" is not valid; expected true",
+        "followup | before | $.efficacy.setting.against: \"before\" is not valid; expected one",
+        "CHOICE | GUESS | $.efficacy.tag: \"GUESS\" is not valid; expected one of \"SEEN\"",
         "\"share\": 0.8, | | $.efficacy: the field \"share\" is missing",
-        "\"gloves\" | 5 | $.cautions[0]: \"5\" cannot be used; allowed is text",
+        "\"gloves\" | 5 | $.cautions[0]: \"5\" is not valid; expected text",
       })
   void faultsNameTheirPlace(String from, String to, String said) {
     String text = STRIPS.replace(from, to == null ? "" : to);
@@ -100,6 +100,6 @@ class ControlTemplateTest {
   void cutsMustRise() {
     assertThatThrownBy(
             () -> placed("drone-comb", "\"cutsAfter\": [9, 9], \"taken\": 1, \"droneShare\": 0"))
-        .hasMessageContaining("$.cutsAfter: cutsAfter is [9, 9]; allowed is days that rise");
+        .hasMessageContaining("$.cutsAfter: cutsAfter is [9, 9]; expected days that rise");
   }
 }

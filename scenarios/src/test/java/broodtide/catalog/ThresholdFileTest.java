@@ -106,7 +106,7 @@ class ThresholdFileTest {
   void unknownNameListsTheChoice() {
     assertThatThrownBy(() -> Catalog.threshold("nowhere"))
         .isInstanceOf(BadInput.class)
-        .hasMessageContaining("\"nowhere\" cannot be used; known are ages-2015, ");
+        .hasMessageContaining("\"nowhere\" is not valid; known are ages-2015, ");
   }
 
   @ParameterizedTest

@@ -61,7 +61,7 @@ class HiddenCharactersTest {
     assertThat(spoilt).isNotEqualTo(study);
     assertThatThrownBy(() -> StudyFile.read(Source.of("s.json", spoilt)))
         .isInstanceOf(BadInput.class)
-        .hasMessageContaining("$.colony.name: \"Larkmeadow 2\" cannot be used")
+        .hasMessageContaining("$.colony.name: \"Larkmeadow 2\" is not valid")
         .hasMessageContaining("hidden character U+" + escape.substring(2).toUpperCase());
   }
 

@@ -99,7 +99,7 @@ class JsonTreeTest {
     Files.write(file, new byte[Source.LARGEST + 1]);
     assertThatThrownBy(() -> StudyFile.read(file)).hasMessageContaining("larger than 5 MB");
     Files.writeString(file, "\uFEFF\uFEFF[]");
-    assertThatThrownBy(() -> StudyFile.read(file)).hasMessageContaining("allowed is an object");
+    assertThatThrownBy(() -> StudyFile.read(file)).hasMessageContaining("expected an object");
     assertThatThrownBy(() -> StudyFile.read(dir.resolve("b.json")))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("b.json: cannot be read");

@@ -69,7 +69,7 @@ class NumbersForTextTest {
       assertThatThrownBy(() -> read.accept(spoilt))
           .as(root.toString())
           .isInstanceOf(BadInput.class)
-          .hasMessageContaining("\"7\" cannot be used");
+          .hasMessageContaining("\"7\" is not valid");
       undo.get(i).run();
     }
   }

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The Java examples of the README: they compile, run, and stand there as they stand here. */
+/** The Java examples of the library page: they compile, run, and stand there as they stand here. */
 class ReadmeExampleTest {
   private static final Path SOURCE =
       Path.of("src/test/java/broodtide/study/ReadmeExampleTest.java");
@@ -64,7 +64,7 @@ class ReadmeExampleTest {
     Scenario past = Scenario.until(place, nothing, first, LocalDate.of(2026, 6, 21));
     Scenario ahead = Scenario.until(place, nothing, first, october);
 
-    double[] band; // mites per 100 bees on 1 October: low, middle, high; nine in ten lie between
+    double[] band; // mites per 100 bees on 1 October: low, middle, high; 90 % lie between
     try (Workers workers = new Workers(2)) {
       SeasonPosterior colonies =
           SeasonPosterior.of(
@@ -81,14 +81,14 @@ class ReadmeExampleTest {
   @Tag("pages")
   @ParameterizedTest
   @ValueSource(strings = {"one season", "from washes to a forecast"})
-  void standsInTheReadme(String example) throws IOException {
+  void standsOnThePage(String example) throws IOException {
     String shown =
         Files.readString(SOURCE)
             .split("    // example: " + example + "\n", 2)[1]
             .split("    // end of example\n", 2)[0]
             .stripTrailing()
             .stripIndent();
-    new WrittenPart(Path.of("../README.md"), "java, " + example)
+    new WrittenPart(Path.of("../model/LIBRARY.md"), "java, " + example)
         .holds("```java\n" + shown.strip() + "\n```");
   }
 }

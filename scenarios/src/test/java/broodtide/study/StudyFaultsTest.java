@@ -22,61 +22,61 @@ class StudyFaultsTest {
         // names and kinds
         "\"title\": \"t\", | | line 1, column 1, $: the field \"title\" is missing: one line",
         "\"title\": \"t\" | \"titel\": \"t\" | line 2, column 3, $.titel: there is no such field;"
-            + " allowed here are $schema, title, climate",
+            + " expected one of $schema, title, climate",
         "\"title\": \"t\" | \"title\": \"t\", \"title\": \"u\" | line 2, column 17, $.title: the"
             + " field stands twice, first on line 2; remove one",
-        "\"title\": \"t\" | \"title\": null | $.title: \"null\" cannot be used; allowed is text",
-        "\"title\": \"t\" | \"title\": \" \" | $.title: \" \" cannot be used; allowed is text of 1",
-        "\"title\": \"t\" | \"title\": 7 | $.title: \"7\" cannot be used; allowed is text in",
-        "\"temperate\" | \"temprate\" | line 3, column 14, $.climate: \"temprate\" cannot be used;"
+        "\"title\": \"t\" | \"title\": null | $.title: \"null\" is not valid; expected text",
+        "\"title\": \"t\" | \"title\": \" \" | $.title: \" \" is not valid; expected text of 1",
+        "\"title\": \"t\" | \"title\": 7 | $.title: \"7\" is not valid; expected text in",
+        "\"temperate\" | \"temprate\" | line 3, column 14, $.climate: \"temprate\" is not valid; "
             + " known are boreal, cold-continental, cool-maritime, mild-maritime, subtropical,"
             + " temperate, warm-temperate; or give the path of a file of your own, ending in .json;"
             + " did you mean \"temperate\"?",
-        "\"temperate\" | \"mine.json\" | $.climate: \"mine.json\" cannot be used; there is no such",
-        "\"temperate\" | 5 | $.climate: \"5\" cannot be used; allowed is a name of the library",
+        "\"temperate\" | \"mine.json\" | $.climate: \"mine.json\" is not valid; there is no such",
+        "\"temperate\" | 5 | $.climate: \"5\" is not valid; expected a name of the library",
         // highs and resistance
-        "\"plans\" | \"resistant\": [\"amitras\"], \"plans\" | $.resistant[0]: \"amitras\" cannot"
-            + " be used; allowed is one of \"amitraz\", \"pyrethroid\"; did you mean \"amitraz\"?",
+        "\"plans\" | \"resistant\": [\"amitras\"], \"plans\" | $.resistant[0]: \"amitras\" is not"
+            + " valid; expected one of \"amitraz\", \"pyrethroid\"; did you mean \"amitraz\"?",
         "\"plans\" | \"highs\": [{\"date\": \"2027-08-01\", \"high\": 88}], \"plans\" |"
-            + " $.highs[0].high: \"88\" cannot be used; allowed is a number, -60 to 60",
+            + " $.highs[0].high: \"88\" is not valid; expected a number, -60 to 60",
         "\"plans\" | \"highs\": [{\"date\": \"2027-08-01\", \"high\": 8}, {\"date\":"
-            + " \"2027-08-01\", \"high\": 9}], \"plans\" | $.highs[1].date: \"2027-08-01\" cannot"
-            + " be used; the day has a high on line 7 already; remove one",
+            + " \"2027-08-01\", \"high\": 9}], \"plans\" | $.highs[1].date: \"2027-08-01\" is not"
+            + " valid; the day has a high on line 7 already; remove one",
         // dates
-        "2027-03-01 | 2027-02-30 | line 4, column 12, $.start: \"2027-02-30\" cannot be used;"
+        "2027-03-01 | 2027-02-30 | line 4, column 12, $.start: \"2027-02-30\" is not valid; "
             + " there is no such day; 2027-02 has the days 01 to 28",
-        "2027-03-01 | 2027-13-01 | $.start: \"2027-13-01\" cannot be used; there is no month 13",
-        "2027-03-01 | 1.3.2027 | $.start: \"1.3.2027\" cannot be used; allowed is a date as",
-        "2027-03-01 | 1027-03-01 | $.start: \"1027-03-01\" cannot be used; allowed are the years",
-        "2027-12-31 | 2027-03-01 | $.until: \"2027-03-01\" cannot be used; allowed is 2027-03-02"
+        "2027-03-01 | 2027-13-01 | $.start: \"2027-13-01\" is not valid; there is no month 13",
+        "2027-03-01 | 1.3.2027 | $.start: \"1.3.2027\" is not valid; expected a date as",
+        "2027-03-01 | 1027-03-01 | $.start: \"1027-03-01\" is not valid; expected the years",
+        "2027-12-31 | 2027-03-01 | $.until: \"2027-03-01\" is not valid; expected 2027-03-02"
             + " to 2037-03-07",
-        "2027-12-31 | 2057-03-01 | $.until: \"2057-03-01\" cannot be used; allowed is 2027-03-02",
+        "2027-12-31 | 2057-03-01 | $.until: \"2057-03-01\" is not valid; expected 2027-03-02",
         // numbers
         "\"infestation\": 1 | \"infestation\": -1 | line 6, column 42, $.colony.infestation: \"-1\""
-            + " cannot be used; allowed is a number, 0 to 300 (mites per 100 adult bees)",
-        "\"infestation\": 1 | \"infestation\": 1e999 | \"1e999\" cannot be used; allowed is a",
-        "\"infestation\": 1 | \"infestation\": \"1\" | allowed is a number, 0 to 300 (mites per"
+            + " is not valid; expected a number, 0 to 300 (mites per 100 adult bees)",
+        "\"infestation\": 1 | \"infestation\": 1e999 | \"1e999\" is not valid; expected a",
+        "\"infestation\": 1 | \"infestation\": \"1\" |expected a number, 0 to 300 (mites per"
             + " 100 adult bees), without quotes",
-        "\"infestation\": 1 | \"infestation\": 1, \"strength\": 4 | $.colony.strength: \"4\" cannot"
-            + " be used; allowed is a number, 0.05 to 3",
+        "\"infestation\": 1 | \"infestation\": 1, \"strength\": 4 | $.colony.strength: \"4\" is not"
+            + " valid; expected a number, 0.05 to 3",
         "\"infestation\": 1 | \"infestation\": 1, \"adults\": 9000, \"framesOfBees\": 5 |"
-            + " $.colony.framesOfBees: \"5\" cannot be used; allowed is nothing beside adults",
+            + " $.colony.framesOfBees: \"5\" is not valid; expected nothing beside adults",
         "\"infestation\": 1 | \"infestation\": 1, \"adults\": 120000 | $.colony: the colony"
             + " has 120000 bees; allowed on 2027-03-01 in this climate is",
         ", \"infestation\": 1 | | $.colony: nothing tells how many mites there are",
-        "{\"name\": \"A\", \"infestation\": 1} | [] | $.colony: \"[]\" cannot be used; allowed is"
+        "{\"name\": \"A\", \"infestation\": 1} | [] | $.colony: \"[]\" is not valid; expected"
             + " an object",
         // plans and controls
-        "\"wait\" | \"cage\" | $.plans[1].name: \"cage\" cannot be used; the plan on line 8 has",
+        "\"wait\" | \"cage\" | $.plans[1].name: \"cage\" is not valid; the plan on line 8 has",
         "queen-caging | queen-cage | line 10, column 16, $.plans[1].controls[0].kind:"
-            + " \"queen-cage\" cannot be used; \"kind\" is one of miticide, drone-comb,"
+            + " \"queen-cage\" is not valid; \"kind\" is one of miticide, drone-comb,"
             + " queen-caging, trapping-comb, split, requeening; did you mean \"queen-caging\"?",
         "\"kind\": \"queen-caging\", | | $.plans[1].controls[0]: a control needs \"use\" with a"
             + " name of the library, or \"kind\" with one of miticide,",
-        "2027-12-31 | 2027-06-30 | $.plans[1].controls[0].from: \"2027-07-01\" cannot be used;"
-            + " allowed is 2027-03-01 to 2027-06-30, the days of the study",
-        "2027-07-25 | 2027-06-25 | $.plans[1].controls[0].to: \"2027-06-25\" cannot be used;"
-            + " allowed is 2027-07-01 to 2027-10-29",
+        "2027-12-31 | 2027-06-30 | $.plans[1].controls[0].from: \"2027-07-01\" is not valid;"
+            + " expected 2027-03-01 to 2027-06-30, the days of the study",
+        "2027-07-25 | 2027-06-25 | $.plans[1].controls[0].to: \"2027-06-25\" is not valid; expected"
+            + " 2027-07-01 to 2027-10-29",
         "\"2027-07-25\"} | \"2027-07-25\"}, {\"kind\": \"split\", \"on\": \"2027-07-20\","
             + " \"beesLeaving\": 0, \"broodLeaving\": 0, \"daysWithoutLaying\": 9} |"
             + " $.plans[1].controls[1]: plan \"cage\": the brood breaks \"caged queen\" (2027-07-01"
@@ -87,40 +87,40 @@ class StudyFaultsTest {
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"kind\": \"drone-comb\","
             + " \"inserted\": \"2027-11-30\", \"cuts\": [\"2027-12-30\", \"2028-01-05\"],"
             + " \"taken\": 1, \"droneShare\": 0.1}]} | $.plans[0].controls[0].cuts[1]:"
-            + " \"2028-01-05\" cannot be used; the cut on 2028-01-05 is never reached",
+            + " \"2028-01-05\" is not valid; the cut on 2028-01-05 is never reached",
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"kind\": \"drone-comb\","
             + " \"inserted\": \"2027-05-30\", \"cuts\": [\"2027-05-01\"], \"taken\": 1,"
-            + " \"droneShare\": 0.1}]} | $.plans[0].controls[0].cuts: cuts is 2027-05-01; allowed"
-            + " is dates that rise and lie after 2027-05-30",
+            + " \"droneShare\": 0.1}]} | $.plans[0].controls[0].cuts: cuts is 2027-05-01; expected"
+            + " dates that rise and lie after 2027-05-30",
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"kind\": \"miticide\","
             + " \"name\": \"x\", \"start\": \"2027-05-30\", \"days\": 9, \"onBees\": 1,"
             + " \"inCells\": 0, \"coolest\": 12, \"warmest\": 10}]} |"
-            + " $.plans[0].controls[0].warmest: \"10\" cannot be used; allowed is 12 to 60",
+            + " $.plans[0].controls[0].warmest: \"10\" is not valid; expected 12 to 60",
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"kind\": \"miticide\","
             + " \"name\": \"x\", \"start\": \"2027-05-30\", \"days\": 9, \"onBees\": 1,"
             + " \"inCells\": 0, \"coolest\": 2, \"warmest\": 10, \"applications\": 2, \"every\": 3"
-            + "}]} | $.plans[0].controls[0].every: \"3\" cannot be used; allowed is 9 to 120",
+            + "}]} | $.plans[0].controls[0].every: \"3\" is not valid; expected 9 to 120",
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"use\": \"oxalic-drible\","
-            + " \"start\": \"2027-12-01\"}]} | $.plans[0].controls[0].use: \"oxalic-drible\" cannot"
-            + " be used; known are amitraz-strips,",
+            + " \"start\": \"2027-12-01\"}]} | $.plans[0].controls[0].use: \"oxalic-drible\" is not"
+            + " valid; known are amitraz-strips,",
         "{\"name\": \"wait\"} | {\"name\": \"wait\", \"controls\": [{\"use\": \"split\", \"start\":"
             + " \"2027-06-01\", \"applications\": 2}]} | $.plans[0].controls[0].applications: \"2\""
-            + " cannot be used; only miticides are given several times",
+            + " is not valid; only miticides are given several times",
         "\"plans\": | \"limits\": \"spring\", \"plans\": | the field is called"
             + " \"threshold\" now; change this line",
-        "\"plans\": | \"threshold\": \"nowhere\", \"plans\": | $.threshold: \"nowhere\" cannot be"
-            + " used; known are ages-2015",
-        "\"plans\": | \"washes\": \"no.csv\", \"plans\": | $.washes: \"no.csv\" cannot be used;"
+        "\"plans\": | \"threshold\": \"nowhere\", \"plans\": | $.threshold: \"nowhere\" is not"
+            + " valid; known are ages-2015",
+        "\"plans\": | \"washes\": \"no.csv\", \"plans\": | $.washes: \"no.csv\" is not valid;"
             + " there is no such file no.csv",
-        "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" cannot be used;"
+        "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" is not valid; "
             + " it holds the hidden character U+0000 (NULL)",
-        "\"plans\": | \"surroundings\": \"dens\", \"plans\": | $.surroundings: \"dens\" cannot be"
-            + " used; allowed is one of \"isolated\", \"sparse\", \"dense\"; did you mean"
+        "\"plans\": | \"surroundings\": \"dens\", \"plans\": | $.surroundings: \"dens\" is not"
+            + " valid; expected one of \"isolated\", \"sparse\", \"dense\"; did you mean"
             + " \"dense\"?",
         "\"plans\": | \"surroundings\": \"dense\", \"immigration\": [{\"from\": \"07-01\", \"to\":"
             + " \"08-01\", \"perDay\": 1}], \"plans\": | $.immigration: stands beside surroundings",
         "\"plans\": | \"immigration\": [{\"from\": \"07-32\", \"to\": \"08-01\", \"perDay\": 1}],"
-            + " \"plans\": | $.immigration[0].from: \"07-32\" cannot be used; allowed is a day of",
+            + " \"plans\": | $.immigration[0].from: \"07-32\" is not valid; expected a day of",
         "\"plans\": | \"overrides\": {\"mites\": {\"clumpin\": 3}}, \"plans\": |"
             + " $.overrides.mites.clumpin: there is no such field",
         "\"plans\": | \"overrides\": {\"bees\": {\"mitesOnSummerBees\": 3}}, \"plans\": |"
@@ -141,7 +141,7 @@ class StudyFaultsTest {
         "\"plans\": | \"overrides\": {\"mites\": {\"broodForSummerDeath\": 9}}, \"plans\": |"
             + " \"deathLink\" of \"mites\"",
         "\"plans\": | \"overrides\": {\"mites\": {\"clumping\": 0}}, \"plans\": |"
-            + " $.overrides.mites.clumping: \"0\" cannot be used; allowed is a number, 0.2 to 1000",
+            + " $.overrides.mites.clumping: \"0\" is not valid; expected a number, 0.2 to 1000",
         "\"plans\": | \"overrides\": {\"bees\": {\"foragerDeath\": 0.6, \"hiveDeath\": 0.2,"
             + " \"halfLayingAdults\": 20000}}, \"plans\": | $: no colony lives through three years",
       })
@@ -186,7 +186,7 @@ class StudyFaultsTest {
     Files.writeString(study, Texts.study("\"temperate\"", "\"mine.json\""));
     assertThat(catchThrowable(() -> StudyFile.read(study)))
         .isInstanceOf(BadInput.class)
-        .hasMessageContaining("$.climate: \"mine.json\" cannot be used; mend that file first")
-        .hasMessageContaining("mine.json, line 2, column 9, $.name: \"4\" cannot be used");
+        .hasMessageContaining("$.climate: \"mine.json\" is not valid; mend that file first")
+        .hasMessageContaining("mine.json, line 2, column 9, $.name: \"4\" is not valid");
   }
 }

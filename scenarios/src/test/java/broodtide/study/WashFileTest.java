@@ -149,7 +149,7 @@ class WashFileTest {
     assertThatThrownBy(() -> read(HEAD + rows))
         .isInstanceOf(BadInput.class)
         .hasMessage(
-            "washes.csv, line 2, column 1, date: \"03/04/2025\" cannot be used; it may be"
+            "washes.csv, line 2, column 1, date: \"03/04/2025\" is not valid; it may be"
                 + " 2025-04-03 or 2025-03-04, and no row of the file shows which (1 more rows"
                 + " alike); write dates as 2025-06-15");
     assertThat(faults(HEAD + "25/04/2025,A,1,300\n04/25/2025,A,2,300\n").get(0).message())
@@ -297,7 +297,7 @@ class WashFileTest {
         .singleElement()
         .satisfies(f -> assertThat(f.value()).isEqualTo(date))
         .satisfies(
-            f -> assertThat(f.message()).contains("is no time of day; write the date alone"));
+            f -> assertThat(f.message()).contains("is not a time of day; write the date alone"));
   }
 
   @Test
@@ -324,7 +324,7 @@ class WashFileTest {
     assertThatThrownBy(() -> read(HEAD)).hasMessageContaining("a header and no washes");
     assertThatThrownBy(() -> read("date,hive,mites\n2025-06-15,A,7\n"))
         .hasMessage(
-            "washes.csv, line 1, header: \"date, hive, mites\" cannot be used; missing colony,"
+            "washes.csv, line 1, header: \"date, hive, mites\" is not valid; missing colony,"
                 + " bees; the first line must name the columns date,colony,mites,bees");
     assertThatThrownBy(() -> read("date,colony,mites,bees,mites\n"))
         .hasMessageContaining("column 5, mites");

@@ -21,11 +21,11 @@ class PlainTest {
   @ParameterizedTest
   @CsvSource({
     "0.67, 3.41, 0.67 to 3.4",
-    "15.2, 100, 15 to over 100",
-    "100, 100, over 100",
+    "15.2, 100, 15 to more than 50",
+    "100, 100, more than 50",
     "2.01, 2.02, 2.0",
-    "0.0000001, 1.5, under 0.01 to 1.5",
-    "0, 0.01, 0 to 0.010"
+    "0.0000001, 1.5, under 0.1 to 1.5",
+    "0, 0.01, 0 to under 0.1"
   })
   void ranges(double low, double high, String words) {
     assertThat(Plain.levels(low, high)).isEqualTo(words);
