@@ -44,7 +44,7 @@ final class Misuse {
     List<String> unmatched = e.getUnmatched();
     String word = unmatched.get(0);
     if (word.matches("-[0-9.,]+")) {
-      return "'" + word + "' is not valid here;  numbers are 0 or more";
+      return "'" + word + "' is not valid here; numbers are 0 or more";
     }
     if (word.startsWith("-")) {
       Set<String> options = spec.optionsMap().keySet();

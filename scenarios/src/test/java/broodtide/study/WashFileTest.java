@@ -153,7 +153,7 @@ class WashFileTest {
                 + " 2025-04-03 or 2025-03-04, and no row of the file shows which (1 more rows"
                 + " alike); write dates as 2025-06-15");
     assertThat(faults(HEAD + "25/04/2025,A,1,300\n04/25/2025,A,2,300\n").get(0).message())
-        .contains("the other way round than in \"25/04/2025\" in line 2");
+        .contains("in the opposite order to \"25/04/2025\" in line 2");
   }
 
   @ParameterizedTest
