@@ -28,7 +28,7 @@ class StudyFaultsTest {
         "\"title\": \"t\" | \"title\": null | $.title: \"null\" is not valid; expected text",
         "\"title\": \"t\" | \"title\": \" \" | $.title: \" \" is not valid; expected text of 1",
         "\"title\": \"t\" | \"title\": 7 | $.title: \"7\" is not valid; expected text in",
-        "\"temperate\" | \"temprate\" | line 3, column 14, $.climate: \"temprate\" is not valid;"
+        "\"temperate\" | \"temprate\" | line 3, column 14, $.climate: \"temprate\" is not valid; "
             + "known are boreal, cold-continental, cool-maritime, mild-maritime, subtropical,"
             + " temperate, warm-temperate; or give the path of a file of your own, ending in .json;"
             + " did you mean \"temperate\"?",
@@ -43,7 +43,7 @@ class StudyFaultsTest {
             + " \"2027-08-01\", \"high\": 9}], \"plans\" | $.highs[1].date: \"2027-08-01\" is not"
             + " valid; the day has a high on line 7 already; remove one",
         // dates
-        "2027-03-01 | 2027-02-30 | line 4, column 12, $.start: \"2027-02-30\" is not valid;"
+        "2027-03-01 | 2027-02-30 | line 4, column 12, $.start: \"2027-02-30\" is not valid; "
             + "there is no such day; 2027-02 has the days 01 to 28",
         "2027-03-01 | 2027-13-01 | $.start: \"2027-13-01\" is not valid; there is no month 13",
         "2027-03-01 | 1.3.2027 | $.start: \"1.3.2027\" is not valid; expected a date as",
@@ -73,7 +73,7 @@ class StudyFaultsTest {
             + " queen-caging, trapping-comb, split, requeening; did you mean \"queen-caging\"?",
         "\"kind\": \"queen-caging\", | | $.plans[1].controls[0]: a control needs \"use\" with a"
             + " name of the library, or \"kind\" with one of miticide,",
-        "2027-12-31 | 2027-06-30 | $.plans[1].controls[0].from: \"2027-07-01\" is not valid;"
+        "2027-12-31 | 2027-06-30 | $.plans[1].controls[0].from: \"2027-07-01\" is not valid; "
             + "expected 2027-03-01 to 2027-06-30, the days of the study",
         "2027-07-25 | 2027-06-25 | $.plans[1].controls[0].to: \"2027-06-25\" is not valid; expected"
             + " 2027-07-01 to 2027-10-29",
@@ -112,7 +112,7 @@ class StudyFaultsTest {
             + " valid; known are ages-2015",
         "\"plans\": | \"washes\": \"no.csv\", \"plans\": | $.washes: \"no.csv\" is not valid;"
             + " there is no such file no.csv",
-        "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" is not valid;"
+        "\"plans\": | \"washes\": \"\\u0000.csv\", \"plans\": | $.washes: \" .csv\" is not valid; "
             + "it holds the hidden character U+0000 (NULL)",
         "\"plans\": | \"surroundings\": \"dens\", \"plans\": | $.surroundings: \"dens\" is not"
             + " valid; expected one of \"isolated\", \"sparse\", \"dense\"; did you mean"
