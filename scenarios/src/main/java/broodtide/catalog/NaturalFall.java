@@ -6,11 +6,12 @@ package broodtide.catalog;
  */
 public final class NaturalFall {
   /**
-   * The smallest share of all mites: Gregorc & Planinc 2012, J. Apic. Sci. 56:61, Slovenia, 3.1 %.
+   * The smallest share of all mites: Gregorc and Planinc 2012, J. Apic. Sci. 56:61, Slovenia, 3.1
+   * %.
    */
   public static final double LEAST = 0.03;
 
-  /** The largest: Mattila & Otis 1999, Am. Bee J. 139:947, Ontario, 14 to 23 %. */
+  /** The largest: Mattila and Otis 1999, Am. Bee J. 139:947, Ontario, 14 to 23 %. */
   public static final double MOST = 0.23;
 
   private NaturalFall() {}
