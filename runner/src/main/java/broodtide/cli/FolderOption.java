@@ -82,7 +82,7 @@ final class FolderOption {
             .html()
             .getBytes(StandardCharsets.UTF_8));
     files.putAll(pictures.files());
-    files.put(Outputs.RESULTS, (json + "\n").getBytes(StandardCharsets.UTF_8));
+    files.put(Outputs.RESULTS, json.getBytes(StandardCharsets.UTF_8));
     to.write(files);
     if (said) {
       String written = "Written to " + to.folder() + ": " + String.join(", ", files.keySet());

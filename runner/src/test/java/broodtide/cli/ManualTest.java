@@ -133,7 +133,7 @@ class ManualTest {
   void calledWithNothingItShowsItsCommands() {
     Bench.Outcome r = Bench.run();
     assertThat(r.code()).isEqualTo(2);
-    assertThat(r.err()).startsWith("Say what to do").contains("\nCommands\n", "compare");
+    assertThat(r.err()).startsWith("Give a command.").contains("\nCommands\n", "compare");
     assertThat(r.out()).isEmpty();
   }
 }

@@ -95,7 +95,8 @@ class CsvTest {
     assertThat(Csv.number(300)).isEqualTo("300");
     assertThat(Csv.number(1.0 / 3)).isEqualTo("0.333333");
     assertThat(Csv.number(1234567)).isEqualTo("1234570");
-    assertThat(Csv.number(1e-7)).isEqualTo("0.0000001");
+    assertThat(Csv.number(2e-6)).isEqualTo("0.000002");
+    assertThat(Csv.number(1e-7)).as("less than a colony can hold").isEqualTo("0");
     assertThat(Csv.number(Double.NaN)).isEmpty();
   }
 

@@ -19,7 +19,7 @@ public final class NotShown {
         : Optional.of(
             "Winter losses, and mites after "
                 + (climate.southern() ? "April" : "October")
-                + ", are not shown for this climate: nothing published tells them where few bees"
-                + " become winter bees.");
+                + ", are not shown for this climate: there are no published data where few"
+                + " bees become winter bees.");
   }
 }
