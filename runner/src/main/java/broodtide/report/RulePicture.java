@@ -16,8 +16,7 @@ public final class RulePicture {
   /**
    * {@return the picture}
    *
-   * @param trial the colony that the rules were played for
-   * @param results one rule or more
+   * @param trial the rules as they were played for a colony
    */
   public static Figure of(RuleTrial trial) {
     List<RuleTradeoff.Rule> rules = trial.results().stream().map(RulePicture::rule).toList();

@@ -177,7 +177,7 @@ class LayoutTest {
     assertThat(reach.high()).isLessThan(20);
     assertThat(reach.notes()).contains("61");
     Line tiny = new Line("tiny", "", List.of(Estimate.of(d, 0.01, 2, 3, 4, 5)));
-    assertThat(Reach.of(List.of(tiny), List.of(), null, true).notes()).contains("at the foot");
+    assertThat(Reach.of(List.of(tiny), List.of(), null, true).notes()).contains("at the bottom");
     Line tame = new Line("tame", "", List.of(Estimate.of(d, 1, 2, 3, 4, 5)));
     assertThat(Reach.of(List.of(tame), List.of(), null, false).notes()).isEmpty();
     assertThat(Reach.of(List.of(tame), List.of(), null, false).high()).isGreaterThan(5);

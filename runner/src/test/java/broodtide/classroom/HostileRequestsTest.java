@@ -237,7 +237,7 @@ class HostileRequestsTest {
   void valuesThatAreNotWellFormedAreRefused(String query) {
     assertThatThrownBy(() -> Query.of(query, List.of("mites")))
         .isInstanceOf(Refused.class)
-        .hasMessageMatching("(?s).*(allowed|not well formed).*");
+        .hasMessageMatching("(?s).*(expected|not well formed).*");
   }
 
   /** Random values for known names: played or refused, never an error. */

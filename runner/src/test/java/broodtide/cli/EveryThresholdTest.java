@@ -111,11 +111,11 @@ class EveryThresholdTest {
             "delaplane-hood-1999");
     assertThat(rules.out().replaceAll("\\s+", " "))
         .contains("There is no treatment threshold on any wash day in set");
-    JsonNode rule = results("rules").at("/colonies/0/rules/1");
+    JsonNode rule = results("rules").at("/colonies/0/rules/2");
     assertThat(rule.get("missesPerSeason").isNull()).isTrue();
     assertThat(rule.get("needlessPerSeason").isNull()).isTrue();
     assertThat(rule.at("/washDays/0/over").isNull()).isTrue();
-    assertThat(results("rules").at("/colonies/0/rules/0/treatmentsPerSeason").asDouble()).isZero();
+    assertThat(results("rules").at("/colonies/0/rules/1/treatmentsPerSeason").asDouble()).isZero();
   }
 
   private JsonNode results(String command) throws IOException {
