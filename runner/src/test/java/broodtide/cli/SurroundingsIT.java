@@ -205,7 +205,7 @@ class SurroundingsIT {
                     "--climate",
                     "temperate",
                     "--colonies",
-                    "262144",
+                    "16384",
                     "--out",
                     "out"))
             .directory(dir.toFile())
