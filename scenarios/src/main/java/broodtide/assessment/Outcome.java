@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.engine.Quantity;
 import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -14,6 +15,11 @@ public enum Outcome {
     }
 
     @Override
+    public QuantileSummary band(PlanRun run) {
+      return run.on(Quantity.INFESTATION, run.colony().winterBeesRaised());
+    }
+
+    @Override
     public LocalDate last(ColonyCase c) {
       return c.winterBeesRaised();
     }
@@ -24,6 +30,11 @@ public enum Outcome {
     @Override
     public double[] of(PlanRun run) {
       return run.winterBroodInfested();
+    }
+
+    @Override
+    public QuantileSummary band(PlanRun run) {
+      return run.winterBrood();
     }
 
     @Override
@@ -125,9 +136,7 @@ public enum Outcome {
    *
    * @param run the plan as it was played
    */
-  public QuantileSummary band(PlanRun run) {
-    return QuantileSummary.of(of(run), run.living(run.colony().winterBeesRaised()));
-  }
+  public abstract QuantileSummary band(PlanRun run);
 
   /**
    * {@return the one figure that stands for all members: the median of {@link #band}, or the mean

@@ -50,6 +50,7 @@ public final class PlanRun {
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
   private final Lazy<CrossingDays> crossing = new Lazy<>(this::findCrossing);
   private final Lazy<double[]> winterBrood = new Lazy<>(this::findWinterBrood);
+  private final Lazy<QuantileSummary> winterBroodBand = new Lazy<>(this::findWinterBroodBand);
   private final Lazy<PlanSummary> summary = new Lazy<>(() -> PlanSummary.of(this));
   private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed =
       new EnumMap<>(Quantity.class);
@@ -257,7 +258,7 @@ public final class PlanRun {
   private QuantileSummary findByYard(LocalDate day) {
     LocalDate from = knownAlive();
     return YardLuck.losses(
-        Survival.in(colony.model()),
+        colony.winter().survival(),
         run.values(Quantity.ADULTS, from),
         run.least(Quantity.ADULTS, from, day),
         from,
@@ -386,7 +387,11 @@ public final class PlanRun {
    * {@return the same as bands of colonies that are alive when the winter bees have been raised}
    */
   public QuantileSummary winterBrood() {
-    return Outcome.WINTER_BROOD.band(this);
+    return winterBroodBand.get();
+  }
+
+  private QuantileSummary findWinterBroodBand() {
+    return QuantileSummary.of(winterBrood.get(), living(colony.winterBeesRaised()));
   }
 
   private double[] findWinterBrood() {

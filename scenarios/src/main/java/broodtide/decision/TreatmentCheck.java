@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -140,22 +141,20 @@ public record TreatmentCheck(
     Set<Quantity> kept = Set.of(Quantity.MITES, Quantity.INFESTATION);
     EnsembleRun with = posterior.run(treated.season(nothing), kept, workers, Progress.NONE);
     EnsembleRun without = posterior.run(bare.season(nothing), kept, workers, Progress.NONE);
-    EnsembleRun usual =
-        EnsembleRun.of(
-            treated.season(nothing),
-            StandardColony.on(treated.model(), treated.start()),
-            asUsual(posterior.members()),
-            Set.of(Quantity.MITES),
-            workers,
-            Progress.NONE);
-    EnsembleRun believed =
-        EnsembleRun.of(
-            treated.season(nothing),
-            StandardColony.on(treated.model(), treated.start()),
-            asBelieved(posterior.members(), c.priors().efficacy(treatment.substance())),
-            Set.of(Quantity.MITES),
-            workers,
-            Progress.NONE);
+    StandardColony start = StandardColony.on(treated.model(), treated.start());
+    Function<List<SimulatedColony>, double[]> mites =
+        members ->
+            EnsembleRun.of(
+                    treated.season(nothing),
+                    start,
+                    members,
+                    Set.of(Quantity.MITES),
+                    workers,
+                    Progress.NONE)
+                .values(Quantity.MITES, day);
+    double[] usual = mites.apply(asUsual(posterior.members()));
+    double[] believed =
+        mites.apply(asBelieved(posterior.members(), c.priors().efficacy(treatment.substance())));
     double[] untreated = without.values(Quantity.MITES, day);
     double[] reduction = taken(with.values(Quantity.MITES, day), untreated);
     TreatmentCheck check =
@@ -165,18 +164,13 @@ public record TreatmentCheck(
             before,
             after,
             reduction,
-            taken(usual.values(Quantity.MITES, day), untreated),
+            taken(usual, untreated),
             without.values(Quantity.INFESTATION, day),
             strength(posterior.members()),
             chanceWorked(
                 posterior.members(), treated.priors().efficacy(treatment.substance()).median()),
             TreatmentSeason.of(
-                treated,
-                treatment.from(),
-                with,
-                without,
-                taken(believed.values(Quantity.MITES, day), untreated),
-                reduction),
+                treated, treatment.from(), with, without, taken(believed, untreated), reduction),
             Optional.empty());
     return check.verdict() == Verdict.CANNOT_TELL
             && check.chanceWorked() > 0
