@@ -31,9 +31,6 @@ public record FirstOrderIndex(double share, Interval range) {
   private static final int LEAST_IN_CLASS = 16;
   private static final double LEVEL = 0.9;
 
-  /** Standard deviations to either end of a 90 % range of a normal. */
-  private static final double REACH = 1.6449;
-
   /** {@return whether it can be told from 0} */
   public boolean differsFromZero() {
     return range.low() > 0;
@@ -73,7 +70,11 @@ public record FirstOrderIndex(double share, Interval range) {
     double share = 1 - within / (n - classes) / (all / (n - 1));
     double error = standardError(y, m, all / n, 1 - within / all);
     return new FirstOrderIndex(
-        share, new Interval(share - REACH * error, Math.min(1, share + REACH * error), LEVEL));
+        share,
+        new Interval(
+            share - Prior.NINE_IN_TEN * error,
+            Math.min(1, share + Prior.NINE_IN_TEN * error),
+            LEVEL));
   }
 
   /** The mean of its class for each draw. */

@@ -18,6 +18,9 @@ import org.apache.commons.math3.util.FastMath;
  */
 public record Prior(
     String meaning, double median, double logSd, double most, Scale scale, Tag tag, String source) {
+  /** Standard deviations to either side of the middle of a normal that hold nine in ten of it. */
+  public static final double NINE_IN_TEN = 1.6449;
+
   /** On what scale an unknown is normal. */
   public enum Scale {
     /** The logarithm of a factor or count. */

@@ -21,9 +21,6 @@ public record TotalIndex(double share, Interval range) {
 
   private static final double LEVEL = 0.9;
 
-  /** Standard deviations to either end of a 90 % range of a normal. */
-  private static final double REACH = 1.6449;
-
   /** {@return whether it can be told from 0} */
   public boolean differsFromZero() {
     return range.low() > 0;
@@ -67,7 +64,7 @@ public record TotalIndex(double share, Interval range) {
       double influence = (moved[i] - share * spread[i]) * n / sumSpread;
       squares += influence * influence;
     }
-    double error = REACH * Math.sqrt(squares) / n;
+    double error = Prior.NINE_IN_TEN * Math.sqrt(squares) / n;
     return new TotalIndex(share, new Interval(share - error, share + error, LEVEL));
   }
 }

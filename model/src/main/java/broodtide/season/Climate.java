@@ -123,6 +123,19 @@ public record Climate(
    * @param ownWinterBees when the brood that will winter is reared
    */
   public Climate with(YearSpan ownSupers, YearSpan ownWinterBees) {
+    return with(ownSupers, ownWinterBees, recorded);
+  }
+
+  /**
+   * {@return the same climate with a beekeeper's own highs of single days}
+   *
+   * @param highs they hold on their days; on all others the curve does
+   */
+  public Climate with(DailyHighs highs) {
+    return with(supers, winterBees, highs);
+  }
+
+  private Climate with(YearSpan ownSupers, YearSpan ownWinterBees, DailyHighs highs) {
     return new Climate(
         name,
         title,
@@ -134,28 +147,6 @@ public record Climate(
         warmth,
         ownSupers,
         ownWinterBees,
-        southern,
-        sources,
-        recorded);
-  }
-
-  /**
-   * {@return the same climate with a beekeeper's own highs of single days}
-   *
-   * @param highs they hold on their days; on all others the curve does
-   */
-  public Climate with(DailyHighs highs) {
-    return new Climate(
-        name,
-        title,
-        laying,
-        droneShare,
-        winterShare,
-        springRelease,
-        winterDeath,
-        warmth,
-        supers,
-        winterBees,
         southern,
         sources,
         highs);

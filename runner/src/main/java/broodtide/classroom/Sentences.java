@@ -51,7 +51,7 @@ final class Sentences {
         "On %s, as winter bees begin to be raised, a wash of %d bees finds about %s%s.",
         day(on),
         WASH,
-        mites(mites),
+        Digits.counted(mites, "mite"),
         threshold);
   }
 
@@ -106,9 +106,5 @@ final class Sentences {
   static String brief(LocalDate day) {
     String whole = day(day);
     return whole.substring(0, whole.indexOf(' ') + 4);
-  }
-
-  private static String mites(long count) {
-    return count == 1 ? "1 mite" : Digits.count(count) + " mites";
   }
 }

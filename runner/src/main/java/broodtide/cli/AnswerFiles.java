@@ -1,5 +1,12 @@
 package broodtide.cli;
 
+import broodtide.report.AnswerPage;
+import broodtide.report.AnswerSheet;
+import broodtide.report.RunFacts;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What the pages of all commands have in common. */
@@ -9,8 +16,28 @@ final class AnswerFiles {
 
   private AnswerFiles() {}
 
+  /**
+   * The page of a command, as a file.
+   *
+   * @param command the command, whose help says what it answers
+   * @param sheets what was said, by colony or of all
+   * @param notes what was assumed
+   * @param facts how the run was made
+   */
+  static byte[] page(
+      CommandSpec command, List<AnswerSheet> sheets, List<String> notes, RunFacts facts) {
+    return new AnswerPage(question(command), sheets, notes, facts)
+        .html()
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Says what was written where. */
+  static String written(Path folder, Collection<String> names) {
+    return "Written to " + folder + ": " + String.join(", ", names) + ".";
+  }
+
   /** What a command answers, as its help says, without the full stop. */
-  static String question(CommandSpec command) {
+  private static String question(CommandSpec command) {
     String header = String.join(" ", command.usageMessage().header());
     return header.endsWith(".") ? header.substring(0, header.length() - 1) : header;
   }

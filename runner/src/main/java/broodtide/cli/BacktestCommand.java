@@ -10,10 +10,8 @@ import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
-import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
-import broodtide.report.RunFacts;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
@@ -106,8 +104,7 @@ final class BacktestCommand implements Callable<Integer> {
     desk.deliver();
     outputs.write(files);
     if (!run.json && !run.quiet) {
-      String written = "Written to " + run.folder() + ": " + String.join(", ", files.keySet());
-      desk.add(desk.terminal().wrap(written + "."));
+      desk.add(desk.terminal().wrap(AnswerFiles.written(run.folder(), files.keySet())));
     }
     return Main.OK;
   }
@@ -120,17 +117,7 @@ final class BacktestCommand implements Callable<Integer> {
         "Forecast against count: on the slanting line they are alike. Where counts fell: even bars"
             + " are best. Skill: above 0 such forecasts are better than simple ones.");
     sheet.show(table(report), "Each colony's last wash, forecast from those before it.");
-    RunFacts facts =
-        new RunFacts(
-            run.command().name(),
-            Version.number(),
-            run.seed,
-            run.effort().particles(),
-            CommandWords.of(run.command()));
-    String question = AnswerFiles.question(run.command());
-    return new AnswerPage(question, List.of(sheet), notes, facts)
-        .html()
-        .getBytes(StandardCharsets.UTF_8);
+    return AnswerFiles.page(run.command(), List.of(sheet), notes, run.facts(run.command().name()));
   }
 
   /** What waiting leads to, on the day on which the whole apiary is decided. */

@@ -13,9 +13,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.RefusedException;
-import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
-import broodtide.report.RunFacts;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.DecisionWords;
@@ -108,22 +106,13 @@ final class DecisionCommandRun {
     desk.deliver();
     outputs.write(files);
     if (!run.json && !run.quiet) {
-      String written = "Written to " + run.folder() + ": " + String.join(", ", files.keySet());
-      desk.add(desk.terminal().wrap(written + "."));
+      desk.add(desk.terminal().wrap(AnswerFiles.written(run.folder(), files.keySet())));
     }
     return Main.OK;
   }
 
   private byte[] page(List<String> notes) {
-    RunFacts facts =
-        new RunFacts(
-            tool,
-            Version.number(),
-            run.seed,
-            run.effort().particles(),
-            CommandWords.of(run.command()));
-    String question = AnswerFiles.question(run.command());
-    return new AnswerPage(question, sheets, notes, facts).html().getBytes(StandardCharsets.UTF_8);
+    return AnswerFiles.page(run.command(), sheets, notes, run.facts(tool));
   }
 
   private AnswerSheet sheet() {

@@ -2,7 +2,6 @@ package broodtide.cli;
 
 import broodtide.chart.Picture;
 import broodtide.files.Outputs;
-import broodtide.report.AnswerPage;
 import broodtide.report.AnswerSheet;
 import broodtide.report.RunFacts;
 import java.nio.charset.StandardCharsets;
@@ -76,17 +75,12 @@ final class FolderOption {
     RunFacts facts =
         new RunFacts(command().name(), Version.number(), 0, 0, CommandWords.of(command()));
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(
-        AnswerFiles.REPORT,
-        new AnswerPage(AnswerFiles.question(command()), List.of(sheet), notes, facts)
-            .html()
-            .getBytes(StandardCharsets.UTF_8));
+    files.put(AnswerFiles.REPORT, AnswerFiles.page(command(), List.of(sheet), notes, facts));
     files.putAll(pictures.files());
     files.put(Outputs.RESULTS, json.getBytes(StandardCharsets.UTF_8));
     to.write(files);
     if (said) {
-      String written = "Written to " + to.folder() + ": " + String.join(", ", files.keySet());
-      desk.add(desk.terminal().wrap(written + "."));
+      desk.add(desk.terminal().wrap(AnswerFiles.written(to.folder(), files.keySet())));
     }
   }
 

@@ -83,8 +83,7 @@ final class PlanCommandRun {
     outputs.write(files);
     if (!run.json && !run.quiet) {
       Path folder = run.folder();
-      String written = "Written to " + folder + ": " + String.join(", ", files.keySet()) + ".";
-      desk.add(desk.terminal().wrap(written));
+      desk.add(desk.terminal().wrap(AnswerFiles.written(folder, files.keySet())));
       desk.add("Open " + folder.resolve(AnswerFiles.REPORT) + " in a browser.");
     }
     return Main.OK;

@@ -41,12 +41,10 @@ final class PlanRunFiles {
 
   PlanRunFiles(
       String what, RunOptions run, SeasonPosterior.SamplerSettings effort, CaseReader.Cases cases) {
-    String version = Version.number();
-    facts =
-        new RunFacts(what, version, run.seed, effort.particles(), CommandWords.of(run.command()));
+    facts = run.facts(what);
     notes = cases.notes();
     several = cases.cases().size() > 1;
-    results = new ResultsFile(what, version, run.seed, effort.particles(), notes);
+    results = new ResultsFile(what, Version.number(), run.seed, effort.particles(), notes);
     pictures = new PictureFiles(several, run.png);
   }
 

@@ -5,6 +5,7 @@ import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
 import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
+import broodtide.report.RunFacts;
 import broodtide.study.Study;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -111,6 +112,16 @@ final class RunOptions {
       }
     }
     return files;
+  }
+
+  /**
+   * How the run was made, for its report.
+   *
+   * @param tool the command's name
+   */
+  RunFacts facts(String tool) {
+    return new RunFacts(
+        tool, Version.number(), seed, effort().particles(), CommandWords.of(command()));
   }
 
   SeasonPosterior.SamplerSettings effort() {

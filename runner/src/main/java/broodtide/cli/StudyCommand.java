@@ -76,7 +76,7 @@ final class StudyCommand implements Runnable {
       files.keySet().forEach(json.putArray("files")::add);
       print(json.put("next", next).toPrettyString());
     } else {
-      say("Written to " + folder + ": " + String.join(", ", files.keySet()) + ".");
+      say(AnswerFiles.written(folder, files.keySet()));
       say("WHAT-TO-EDIT.txt says what to change. Then: " + next);
     }
     desk.deliver();

@@ -10,9 +10,6 @@ import java.util.List;
 
 /** What the washes taught of one colony, and what they left open. */
 record LearnedTable(ColonyResult result) {
-  /** Standard deviations on either side that hold nine in ten of a normal. */
-  private static final double NINE_IN_TEN = 1.6449;
-
   void write(HtmlWriter h, String heading) {
     List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
@@ -30,7 +27,7 @@ record LearnedTable(ColonyResult result) {
       h.open("tr", "role", "row").open("th", "scope", "row", "role", "rowheader");
       h.text(words.name() + " ").element("small", words.unit()).close();
       Prior p = u.prior();
-      cell(h, "Before", p.median(), p.at(-NINE_IN_TEN), p.at(NINE_IN_TEN));
+      cell(h, "Before", p.median(), p.at(-Prior.NINE_IN_TEN), p.at(Prior.NINE_IN_TEN));
       cell(h, "After", u.median(), u.low(), u.high());
       h.open("td", "role", "cell", "data-head", "The washes said");
       h.element("span", UnknownWords.said(u.shrinkage())).close();

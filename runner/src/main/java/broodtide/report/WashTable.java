@@ -94,7 +94,7 @@ record WashTable(ColonyResult result) {
   }
 
   private static String count(Wash w) {
-    String mites = w.mites() == 1 ? "1 mite" : Digits.count(w.mites()) + " mites";
+    String mites = Digits.counted(w.mites(), "mite");
     return w.beesAssumed()
         ? mites + " in a half cup"
         : mites + " in " + Digits.count(Math.round(w.beesOrAssumed())) + " bees";

@@ -6,6 +6,7 @@ import broodtide.catalog.ControlTemplate.Efficacy;
 import broodtide.catalog.EfficacyTrial;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
+import broodtide.fit.Prior;
 import broodtide.fit.Priors;
 import java.util.List;
 import java.util.Optional;
@@ -24,9 +25,6 @@ import java.util.Optional;
  */
 public record CourseEfficacy(
     String control, double share, double low, double high, int trials, boolean resisted) {
-  /** Standard deviations to either end of a range of nine in ten. */
-  private static final double NINE_IN_TEN = 1.6449;
-
   /**
    * {@return what each miticide of a plan takes, in the order of the plan, each once}
    *
@@ -56,15 +54,15 @@ public record CourseEfficacy(
                     ? new CourseEfficacy(
                         name,
                         e.resistant().get().share(),
-                        e.resistant().get().share(-NINE_IN_TEN),
-                        e.resistant().get().share(NINE_IN_TEN),
+                        e.resistant().get().share(-Prior.NINE_IN_TEN),
+                        e.resistant().get().share(Prior.NINE_IN_TEN),
                         1,
                         true)
                     : new CourseEfficacy(
                         name,
                         e.share(),
-                        e.share(-NINE_IN_TEN),
-                        e.share(NINE_IN_TEN),
+                        e.share(-Prior.NINE_IN_TEN),
+                        e.share(Prior.NINE_IN_TEN),
                         trials(e),
                         false));
   }

@@ -1,7 +1,6 @@
 package broodtide.assessment;
 
 import broodtide.control.Control;
-import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.Quantity;
 import java.time.LocalDate;
@@ -66,6 +65,6 @@ public record PlanSummary(
 
   /** {@return whether a miticide is part of the plan} */
   public boolean treats() {
-    return plan.controls().stream().anyMatch(MiticideCourse.class::isInstance);
+    return !plan.courses().isEmpty();
   }
 }

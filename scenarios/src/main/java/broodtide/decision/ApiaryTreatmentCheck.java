@@ -1,6 +1,7 @@
 package broodtide.decision;
 
 import broodtide.decision.TreatmentCheck.Verdict;
+import broodtide.fit.Prior;
 import broodtide.fit.RandomEffects;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +25,6 @@ import org.apache.commons.math3.util.FastMath;
  */
 public record ApiaryTreatmentCheck(
     int hives, double strength, double low, double high, double chanceWorked) {
-  private static final double NINE_IN_TEN = 1.6449;
-
   /** A hive whose washes take less than this share of the prior's variance says nothing. */
   private static final double SAYS_NOTHING = 0.02;
 
@@ -65,8 +64,8 @@ public record ApiaryTreatmentCheck(
         new ApiaryTreatmentCheck(
             told.size(),
             FastMath.exp(mean),
-            FastMath.exp(mean - NINE_IN_TEN * sd),
-            FastMath.exp(mean + NINE_IN_TEN * sd),
+            FastMath.exp(mean - Prior.NINE_IN_TEN * sd),
+            FastMath.exp(mean + Prior.NINE_IN_TEN * sd),
             odds / (1 + odds)));
   }
 

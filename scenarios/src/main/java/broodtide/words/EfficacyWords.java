@@ -41,9 +41,7 @@ public final class EfficacyWords {
         + "; "
         + (e.resisted()
             ? "where mites resist it"
-            : e.trials() == 0
-                ? "from memory"
-                : e.trials() == 1 ? "1 trial" : e.trials() + " trials")
+            : e.trials() == 0 ? "from memory" : Digits.counted(e.trials(), "trial"))
         + ")";
   }
 

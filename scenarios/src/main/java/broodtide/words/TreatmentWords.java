@@ -131,8 +131,9 @@ public final class TreatmentWords {
   }
 
   private static String telling(TellingWash t) {
-    String worked = t.workedUpTo() == 0 ? "no mite" : "up to " + mites(t.workedUpTo());
-    String fallen = mites(t.fellShortFrom()) + " or more";
+    String worked =
+        t.workedUpTo() == 0 ? "no mite" : "up to " + Digits.counted(t.workedUpTo(), "mite");
+    String fallen = Digits.counted(t.fellShortFrom(), "mite") + " or more";
     boolean says = t.workedUpTo() >= 0;
     boolean denies = t.fellShortFrom() <= t.bees();
     return "A further wash of about "
@@ -146,10 +147,6 @@ public final class TreatmentWords {
         + (says && denies ? ", " : "")
         + (denies ? fallen + (says ? "" : " would mean") + " that it fell short" : "")
         + ".";
-  }
-
-  private static String mites(int count) {
-    return count + (count == 1 ? " mite" : " mites");
   }
 
   /**
