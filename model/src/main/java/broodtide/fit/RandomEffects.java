@@ -8,6 +8,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -54,7 +55,8 @@ public record RandomEffects(double mean, double standardError, double between, i
   public static RandomEffects given(double[] values, double[] variances, double between) {
     double[] weights = weights(variances, between * between);
     double sum = Arrays.stream(weights).sum();
-    return new RandomEffects(mean(values, weights), FastMath.sqrt(1 / sum), between, values.length);
+    return new RandomEffects(
+        new Mean().evaluate(values, weights), FastMath.sqrt(1 / sum), between, values.length);
   }
 
   private static double between(double[] values, double[] variances) {
@@ -77,7 +79,7 @@ public record RandomEffects(double mean, double standardError, double between, i
   /** The restricted log-likelihood, but for a constant. */
   private static double logLikelihood(double[] values, double[] variances, double between) {
     double[] weights = weights(variances, between * between);
-    double mean = mean(values, weights);
+    double mean = new Mean().evaluate(values, weights);
     double sum = 0;
     double log = 0;
     for (int i = 0; i < values.length; i++) {
@@ -89,15 +91,5 @@ public record RandomEffects(double mean, double standardError, double between, i
 
   private static double[] weights(double[] variances, double between) {
     return Arrays.stream(variances).map(v -> 1 / (v + between)).toArray();
-  }
-
-  private static double mean(double[] values, double[] weights) {
-    double sum = 0;
-    double all = 0;
-    for (int i = 0; i < values.length; i++) {
-      sum += weights[i] * values[i];
-      all += weights[i];
-    }
-    return sum / all;
   }
 }

@@ -20,6 +20,7 @@ import java.util.List;
 import org.apache.commons.math3.distribution.PoissonDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
 
 /**
  * Colonies that differ as the priors say, for checks beside trials of many hives: what a trial's
@@ -96,13 +97,7 @@ final class DrawnColonies {
 
   /** Mean of values by weights. */
   static double mean(double[] values, double[] weights) {
-    double sum = 0;
-    double all = 0;
-    for (int i = 0; i < values.length; i++) {
-      sum += weights[i] * values[i];
-      all += weights[i];
-    }
-    return sum / all;
+    return new Mean().evaluate(values, weights);
   }
 
   /** Share of the colonies alive on the day of the wash that are alive later, by weights. */
