@@ -191,7 +191,7 @@ class FigureTest {
     Heading heading = new Heading("Nothing", "");
     assertThatThrownBy(() -> GrowthPicture.of(heading, "mites", List.of()))
         .hasMessageContaining("nothing to draw");
-    assertThatThrownBy(() -> ApiaryDots.of(heading, "mites", List.of(), null, ""))
+    assertThatThrownBy(() -> ApiaryDots.of(heading, "mites", List.of("today"), List.of(), null, ""))
         .hasMessageContaining("nothing to draw");
     SeasonInside.State state = new SeasonInside.State("a", new double[] {1, 1});
     assertThatThrownBy(
