@@ -12,8 +12,22 @@ case $(locale charmap 2>/dev/null) in ANSI_X3.4-1968 | US-ASCII)
 esac
 
 # The first figure of a Java's version: 17 for 17.0.15, 1 for 1.8; nothing when it does not start.
+# A JDK says it in a file, which is read faster than a Java is started.
 java_version() {
-  "$1" -version 2>&1 </dev/null | sed -n 's/^[^"]*version "\([0-9][0-9]*\).*/\1/p' | head -n 1
+  real=$1
+  while [ -h "$real" ]; do
+    link=$(ls -l -- "$real")
+    link=${link#*" -> "}
+    case $link in
+      /*) real=$link ;;
+      *) real=${real%/*}/$link ;;
+    esac
+  done
+  if [ -r "${real%/*}/../release" ]; then
+    sed -n 's/^JAVA_VERSION="\([0-9][0-9]*\).*/\1/p' "${real%/*}/../release"
+  else
+    "$1" -version 2>&1 </dev/null | sed -n 's/^[^"]*version "\([0-9][0-9]*\).*/\1/p' | sed 1q
+  fi
 }
 
 # Takes the Java at $1 if it is one and new enough; otherwise notes why not.
