@@ -1,6 +1,5 @@
 package broodtide.fit;
 
-import broodtide.control.Miticide;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -23,9 +22,11 @@ import java.util.function.DoubleUnaryOperator;
  * @param unknown the unknown
  * @param course number of the miticide course that it belongs to from 0 in the order of the plan,
  *     or -1 when it is the colony's
+ * @param season number of the season of the bees that it belongs to, from 0; 0 as well when it is
+ *     the same in all
  * @param index its total index
  */
-public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
+public record PriorSensitivity(Unknown unknown, int course, int season, TotalIndex index) {
   /** Draws; each is played once, and once more for each unknown. Choice. */
   public static final int DRAWS = 128;
 
@@ -33,6 +34,7 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
    * {@return the total index of every unknown, in the order of {@link Unknown}}
    *
    * @param season what is played
+   * @param lastWash the day from which on growth is that to come
    * @param priors what is believed
    * @param day the day on which the infestation is looked at
    * @param answer what is made of it, for instance its logarithm
@@ -41,13 +43,15 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
    */
   public static List<PriorSensitivity> of(
       Scenario season,
+      LocalDate lastWash,
       Priors priors,
       LocalDate day,
       DoubleUnaryOperator answer,
       long seed,
       Workers workers) {
-    List<Miticide> courses = SeasonPosterior.courses(season);
-    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
+    BeeYears years = BeeYears.of(season, lastWash);
+    ParticleLayout layout = ParticleLayout.of(SeasonPosterior.courses(season), years.seasons());
+    List<ParticleLayout.Place> places = layout.places();
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
     double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
     double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
@@ -56,7 +60,9 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
     Answers play =
         z -> {
           List<SimulatedColony> colonies =
-              Arrays.stream(z).map(row -> part.fitted(priors.draw(row, courses).colony())).toList();
+              Arrays.stream(z)
+                  .map(row -> part.fitted(priors.draw(row, layout).colony(years)))
+                  .toList();
           Set<Quantity> kept = Set.of(Quantity.INFESTATION);
           EnsembleRun run =
               EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE);
@@ -72,7 +78,7 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
       }
       ParticleLayout.Place place = places.get(d);
       TotalIndex index = TotalIndex.of(base, play.of(mixed));
-      out.add(new PriorSensitivity(place.unknown(), place.course(), index));
+      out.add(new PriorSensitivity(place.unknown(), place.course(), place.season(), index));
     }
     return out;
   }

@@ -113,7 +113,8 @@ public final class ColonyCases {
                   done,
                   place.thresholds(),
                   Priors.defaults(),
-                  winter));
+                  winter,
+                  ColonyCase.NO_YARD));
         });
     return List.copyOf(cases);
   }
