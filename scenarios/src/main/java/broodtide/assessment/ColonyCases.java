@@ -120,6 +120,18 @@ public final class ColonyCases {
   }
 
   /**
+   * {@return the same cases, each in its yard; colonies without one stand together}
+   *
+   * @param cases one for each colony
+   * @param yards name of the yard by colony, as {@link WashFile#yards} has it
+   */
+  public static List<ColonyCase> inYards(List<ColonyCase> cases, Map<String, String> yards) {
+    return cases.stream()
+        .map(c -> c.in(yards.getOrDefault(c.colony(), ColonyCase.NO_YARD)))
+        .toList();
+  }
+
+  /**
    * {@return the case of a study as it stands: its place, its own washes, what it says of the
    * colony, and its last day}
    *
