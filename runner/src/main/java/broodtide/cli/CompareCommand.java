@@ -76,6 +76,7 @@ final class CompareCommand implements Callable<Integer> {
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new PlanCommandRun(desk, run, "compare")
         .each(each.each)
+        .together(named.stream().map(Plan::name).findFirst())
         .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
   }
 

@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
@@ -50,6 +51,7 @@ final class PlanCommandRun {
 
   private boolean laysNone;
   private boolean each;
+  private Optional<String> together = Optional.empty();
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
     this.desk = desk;
@@ -76,6 +78,12 @@ final class PlanCommandRun {
     return this;
   }
 
+  /** The plan that is looked at for the whole apiary; where none is named, the best of most. */
+  PlanCommandRun together(Optional<String> plan) {
+    together = plan;
+    return this;
+  }
+
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     SeasonPosterior.SamplerSettings effort = run.effort();
     MemoryCheck.check(
@@ -86,6 +94,7 @@ final class PlanCommandRun {
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     PlanRunFiles findings = new PlanRunFiles(what, run, effort, cases);
+    findings.togetherWith(together);
     Outputs outputs = run.outputs(cases, findings.names(cases.colonies()));
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
@@ -103,7 +112,8 @@ final class PlanCommandRun {
           .sheet()
           .ifPresent(
               sheet ->
-                  sheet(sheet, cases.cases().get(0).thresholds()).forEach(desk.out()::println));
+                  sheet(sheet, findings.together(), cases.cases().get(0).thresholds())
+                      .forEach(desk.out()::println));
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
@@ -171,7 +181,7 @@ final class PlanCommandRun {
   }
 
   /** The sheet of an apiary, and below it what differs between its hives. */
-  private List<String> sheet(ApiarySheet sheet, ThresholdSet thresholds) {
+  private List<String> sheet(ApiarySheet sheet, List<ApiaryPlan> plans, ThresholdSet thresholds) {
     Terminal terminal = desk.terminal();
     List<String> out = new ArrayList<>();
     out.add(terminal.wrap(ApiaryWords.headline(sheet, thresholds)));
@@ -179,6 +189,10 @@ final class PlanCommandRun {
     out.add(terminal.table(SheetTerminalTable.of(sheet, terminal)).stripTrailing());
     out.add(terminal.faint(terminal.wrap(SheetTerminalTable.legend(sheet))));
     out.add("");
+    if (!plans.isEmpty()) {
+      out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add("");
+    }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
     if (!differences.isEmpty()) {

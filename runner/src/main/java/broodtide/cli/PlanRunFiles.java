@@ -1,5 +1,6 @@
 package broodtide.cli;
 
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
@@ -47,6 +48,9 @@ final class PlanRunFiles {
   private final List<PagePart> parts = new ArrayList<>();
   private final PlanFiles tables = new PlanFiles();
   private final List<HiveRow> rows = new ArrayList<>();
+  private Optional<String> wanted = Optional.empty();
+  private Optional<ApiarySheet> sheet = Optional.empty();
+  private List<ApiaryPlan> together = List.of();
 
   PlanRunFiles(
       String what, RunOptions run, SeasonPosterior.SamplerSettings effort, CaseReader.Cases cases) {
@@ -70,7 +74,17 @@ final class PlanRunFiles {
 
   /** The sheet of the apiary, once all its hives were taken in; empty for one hive alone. */
   Optional<ApiarySheet> sheet() {
-    return several && !rows.isEmpty() ? Optional.of(ApiarySheet.of(rows)) : Optional.empty();
+    return sheet;
+  }
+
+  /** Names the plan that is looked at for the whole apiary. */
+  void togetherWith(Optional<String> plan) {
+    wanted = plan;
+  }
+
+  /** One plan for the whole apiary; empty for one hive alone. */
+  List<ApiaryPlan> together() {
+    return together;
   }
 
   /** Takes in a colony with what is decided of it. */
@@ -91,12 +105,14 @@ final class PlanRunFiles {
 
   /** Takes in the sheet of the apiary, after its last colony. */
   void finish() {
-    sheet()
-        .ifPresent(
-            sheet -> {
-              results.add(sheet);
-              pictures.addOf(APIARY, ApiaryPicture.of(sheet, thresholds));
-            });
+    if (!several || rows.isEmpty()) {
+      return;
+    }
+    ApiarySheet apiary = ApiarySheet.of(rows);
+    together = apiary.together(wanted);
+    results.add(apiary, together);
+    pictures.addOf(APIARY, ApiaryPicture.of(apiary, thresholds));
+    sheet = Optional.of(apiary);
   }
 
   /** Names of all files that there may be for some colonies. */
@@ -117,11 +133,11 @@ final class PlanRunFiles {
   /** All files by name. */
   Map<String, byte[]> files() {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(AnswerFiles.REPORT, utf8(new Page(parts, notes, facts, sheet()).html()));
+    files.put(AnswerFiles.REPORT, utf8(new Page(parts, notes, facts, sheet, together).html()));
     files.putAll(pictures.files());
     files.put(PLANS, utf8(tables.plans()));
     files.put(SEASON, utf8(tables.season()));
-    sheet().ifPresent(sheet -> files.put(SHEET, utf8(SheetFile.of(sheet))));
+    sheet.ifPresent(apiary -> files.put(SHEET, utf8(SheetFile.of(apiary))));
     files.put(Outputs.RESULTS, utf8(json()));
     return files;
   }

@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import java.util.List;
 import java.util.Map;
@@ -15,13 +16,19 @@ import java.util.stream.Collectors;
  * @param notes what was assumed or passed over, in sentences
  * @param facts how it was made
  * @param sheet the sheet of the apiary; empty for one hive alone
+ * @param plans one plan for the whole apiary, see {@link ApiarySheet#together}
  */
 public record Page(
-    List<PagePart> parts, List<String> notes, RunFacts facts, Optional<ApiarySheet> sheet) {
+    List<PagePart> parts,
+    List<String> notes,
+    RunFacts facts,
+    Optional<ApiarySheet> sheet,
+    List<ApiaryPlan> plans) {
   /** Copies the lists. */
   public Page {
     parts = List.copyOf(parts);
     notes = List.copyOf(notes);
+    plans = List.copyOf(plans);
   }
 
   /** {@return the document, UTF-8} The same input gives the same text. */
@@ -53,7 +60,7 @@ public record Page(
     h.open("header", "class", sheet.isPresent() ? "apiary" : "colony-answer");
     h.element("h1", title());
     sheet.ifPresent(
-        s -> new SheetSection(s, parts.get(0).colony().thresholds(), places()).write(h));
+        s -> new SheetSection(s, plans, parts.get(0).colony().thresholds(), places()).write(h));
     for (PagePart part : sheet.isPresent() ? List.<PagePart>of() : parts) {
       h.open("div", "class", "answer").open("p", "class", "whose");
       h.open("a", "href", "#" + part.id()).text("Colony ").given(part.colony().colony());

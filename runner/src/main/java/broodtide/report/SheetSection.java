@@ -1,5 +1,6 @@
 package broodtide.report;
 
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
@@ -20,21 +21,52 @@ import java.util.OptionalDouble;
  * The sheet of an apiary on the page, which prints on a page of its own.
  *
  * @param sheet the apiary
+ * @param plans one plan for the whole apiary, see {@link ApiarySheet#together}
  * @param thresholds the set that its hives are held to
  * @param places identifiers of the sections of the hives, by name
  */
-record SheetSection(ApiarySheet sheet, ThresholdSet thresholds, Map<String, String> places) {
+record SheetSection(
+    ApiarySheet sheet,
+    List<ApiaryPlan> plans,
+    ThresholdSet thresholds,
+    Map<String, String> places) {
   private record Cell(String middle, String more) {}
 
   void write(HtmlWriter h) {
     h.element("p", ApiaryWords.headline(sheet, thresholds), "class", "lead");
     table(h);
+    together(h);
     ApiaryWords.nextCounts(sheet).forEach(s -> h.element("p", s));
     h.figure(
         ApiaryPicture.of(sheet, thresholds),
         Size.PHONE,
         "Each hive today and on the day that is judged, with 90 % intervals, on a logarithmic"
             + " scale: equal steps to the right are equal factors.");
+  }
+
+  /** One plan for the whole apiary, and how far counts of hives are to be trusted. */
+  private void together(HtmlWriter h) {
+    if (!plans.isEmpty()) {
+      h.open("p").text("With ").given(plans.get(0).plan()).text(", hives lost by spring: ");
+      List<String> parts =
+          plans.stream()
+              .map(
+                  p ->
+                      ApiaryWords.whom(p)
+                          + " ("
+                          + p.treated()
+                          + ") "
+                          + Digits.two(p.lost().mean())
+                          + ", between "
+                          + p.lost().low()
+                          + " and "
+                          + p.lost().high())
+              .toList();
+      h.text(String.join("; ", parts) + ".").close();
+    }
+    if (sheet.over().isPresent()) {
+      h.element("p", ApiaryWords.BETWEEN, "class", "fine");
+    }
   }
 
   private void table(HtmlWriter h) {

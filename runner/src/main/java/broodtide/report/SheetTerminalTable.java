@@ -1,10 +1,12 @@
 package broodtide.report;
 
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.HiveRow;
 import broodtide.assessment.QuantileSummary;
 import broodtide.terminal.Table;
 import broodtide.terminal.Terminal;
+import broodtide.words.ApiaryWords;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
 import java.util.ArrayList;
@@ -93,6 +95,29 @@ public final class SheetTerminalTable {
     return table;
   }
 
+  /**
+   * {@return one plan for the whole apiary as a table}
+   *
+   * @param plans from {@link ApiarySheet#together}, not empty
+   */
+  public static Table of(List<ApiaryPlan> plans) {
+    Table table =
+        Table.of(
+            Table.Column.words("With " + Terminal.cut(plans.get(0).plan(), 40)),
+            Table.Column.numbers("treated"),
+            Table.Column.numbers("lost"),
+            Table.Column.numbers("90 %"));
+    for (ApiaryPlan plan : plans) {
+      table =
+          table.row(
+              ApiaryWords.whom(plan),
+              Integer.toString(plan.treated()),
+              Digits.two(plan.lost().mean()),
+              plan.lost().low() + " to " + plan.lost().high());
+    }
+    return table;
+  }
+
   private static String counted(HiveRow row, boolean bees) {
     return row.lastCount()
         .map(
@@ -139,6 +164,9 @@ public final class SheetTerminalTable {
     }
     if (sheet.rows().stream().anyMatch(r -> !r.decision().tied().isEmpty())) {
       s.append(" =: other plans cannot be told from it.");
+    }
+    if (sheet.over().isPresent()) {
+      s.append(' ').append(ApiaryWords.BETWEEN);
     }
     return s.toString();
   }

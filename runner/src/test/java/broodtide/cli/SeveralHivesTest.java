@@ -27,7 +27,7 @@ class SeveralHivesTest {
     List<String> lines = trial.out().lines().toList();
     String opening = String.join(" ", lines.subList(0, 2));
     assertThat(opening).containsPattern("of 8 hives (is|are) over the treatment threshold of 3");
-    assertThat(opening).contains("on 3 August 2025");
+    assertThat(opening).containsPattern("on 3 August 2025, between \\d and \\d[.]");
     for (String hive :
         List.of("7", "North wall", "Nuc 3 (split)", "Old oak", "Ost-Ecke", "Red", "The one by")) {
       assertThat(lines.subList(0, 25)).as(hive).anyMatch(line -> line.startsWith(hive + " "));
@@ -86,7 +86,12 @@ class SeveralHivesTest {
     String plan = " --only --plan 'on 2025-08-20 with thymol'";
     JsonNode together = JSON.readTree(run("compare - --json" + plan, washes).out());
     assertThat(together.at("/sheet/hives").asInt()).isEqualTo(2);
+    assertThat(together.at("/sheet/together/0/hivesTreated").asInt()).isZero();
+    assertThat(together.at("/sheet/together").findValuesAsText("whom"))
+        .startsWith("none")
+        .endsWith("all");
     double expected = 0;
+    double lost = 0;
     for (JsonNode row : together.at("/sheet/rows")) {
       String hive = row.get("colony").asText();
       JsonNode alone =
@@ -105,10 +110,13 @@ class SeveralHivesTest {
               .at("/colonies/0/decision");
       assertThat(row.get("winterLoss")).isEqualTo(waiting.at("/waiting/winterLoss"));
       assertThat(row.get("overThresholdToday")).isEqualTo(waiting.get("overThresholdToday"));
+      lost += row.get("winterLoss").asDouble();
       expected += row.get("overThresholdToday").asDouble();
     }
-    assertThat(together.at("/sheet/expectedOverThresholdToday").asDouble())
+    assertThat(together.at("/sheet/hivesOverThresholdToday/expected").asDouble())
         .isCloseTo(expected, within(1e-5));
+    assertThat(together.at("/sheet/together/0/hivesLost/expected").asDouble())
+        .isCloseTo(lost, within(1e-5));
   }
 
   /** Invented hives with three counts each. */

@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,15 +17,19 @@ import java.util.OptionalDouble;
  *
  * @param rows one for each hive by urgency, see {@link HiveRow}; all are decided on one day and
  *     held to one set of thresholds
+ * @param over how many hives are over the treatment threshold today; empty without a threshold
  */
-public record ApiarySheet(List<HiveRow> rows) {
+public record ApiarySheet(List<HiveRow> rows, Optional<ApiaryCount> over) {
   /**
    * {@return the sheet of an apiary}
    *
    * @param hives at least one, in any order
    */
   public static ApiarySheet of(Collection<HiveRow> hives) {
-    return new ApiarySheet(hives.stream().sorted(HiveRow.BY_URGENCY).toList());
+    List<HiveChance> over = hives.stream().flatMap(row -> row.over().stream()).toList();
+    return new ApiarySheet(
+        hives.stream().sorted(HiveRow.BY_URGENCY).toList(),
+        over.size() == hives.size() ? Optional.of(ApiaryCount.of(over)) : Optional.empty());
   }
 
   /** Copies the list. */
@@ -48,17 +53,6 @@ public record ApiarySheet(List<HiveRow> rows) {
   /** {@return the treatment threshold on the decision date; empty when there is none} */
   public OptionalDouble threshold() {
     return first().threshold();
-  }
-
-  /**
-   * {@return hives over the treatment threshold today to be expected: the sum of the chances of
-   * all; empty without a threshold}
-   */
-  public OptionalDouble expectedOver() {
-    return threshold().isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(
-            rows.stream().mapToDouble(r -> r.decision().overThresholdToday().orElse(0)).sum());
   }
 
   /** {@return whether plans were laid} */
@@ -89,6 +83,33 @@ public record ApiarySheet(List<HiveRow> rows) {
         .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
         .forEach(
             e -> Optional.ofNullable(days.get(e.getKey())).ifPresent(d -> out.put(e.getKey(), d)));
+    return out;
+  }
+
+  /**
+   * {@return one plan for the whole apiary, given to no hive, to those that are probably over the
+   * threshold today, and to all; empty where losses are not known or no plan does anything}
+   *
+   * @param wanted the plan; where no hive can carry it out, or none is named, the one that is best
+   *     for most hives
+   */
+  public List<ApiaryPlan> together(Optional<String> wanted) {
+    Optional<String> plan =
+        wanted
+            .filter(name -> rows.stream().anyMatch(row -> row.lost().containsKey(name)))
+            .or(() -> plans().keySet().stream().findFirst());
+    if (plan.isEmpty()
+        || !rows.stream()
+            .allMatch(r -> r.lost().containsKey(r.decision().waiting().plan().name()))) {
+      return List.of();
+    }
+    List<ApiaryPlan> out = new ArrayList<>();
+    out.add(ApiaryPlan.of(ApiaryPlan.Whom.NONE, plan.get(), rows));
+    long over = rows.stream().filter(HiveRow::probablyOver).count();
+    if (over > 0 && over < rows.size()) {
+      out.add(ApiaryPlan.of(ApiaryPlan.Whom.THOSE_OVER, plan.get(), rows));
+    }
+    out.add(ApiaryPlan.of(ApiaryPlan.Whom.ALL, plan.get(), rows));
     return out;
   }
 

@@ -4,7 +4,9 @@ import broodtide.engine.Quantity;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,6 +23,9 @@ import java.util.OptionalDouble;
  * @param judged mites per 100 adult bees on that day if one waits, of living colonies
  * @param decision what is decided of the hive
  * @param nextCount the count that it needs; empty where its counts are enough
+ * @param over what a count of hives over the threshold today must know of it; empty without one
+ * @param lost what a count of lost hives must know of it, by the name of the plan; empty where
+ *     losses are not known
  */
 public record HiveRow(
     String hive,
@@ -29,7 +34,9 @@ public record HiveRow(
     LocalDate judgedOn,
     QuantileSummary judged,
     Decision decision,
-    Optional<NextCount> nextCount) {
+    Optional<NextCount> nextCount,
+    Optional<HiveChance> over,
+    Map<String, HiveChance> lost) {
   /** A hive with at least this chance counts as probably over the threshold. */
   private static final double PROBABLY = 0.5;
 
@@ -45,6 +52,11 @@ public record HiveRow(
           .reversed()
           .thenComparing(HiveRow::hive);
 
+  /** Copies the map. */
+  public HiveRow {
+    lost = Map.copyOf(lost);
+  }
+
   /**
    * {@return the row of a hive}
    *
@@ -56,6 +68,13 @@ public record HiveRow(
     ColonyCase c = comparison.colony();
     PlanRun waiting = comparison.reference();
     List<Wash> washes = c.washes();
+    Map<String, HiveChance> lost = new HashMap<>();
+    if (comparison.runs().size() > 1) {
+      for (PlanRun run : comparison.runs()) {
+        HiveChance.lost(comparison.posterior(), run)
+            .ifPresent(chance -> lost.put(run.plan().name(), chance));
+      }
+    }
     return new HiveRow(
         c.colony(),
         washes.stream().max(Comparator.comparing(Wash::date)),
@@ -63,7 +82,9 @@ public record HiveRow(
         comparison.answerDay(),
         waiting.on(Quantity.INFESTATION, comparison.answerDay()),
         decision,
-        NextCount.of(washes, c.now()));
+        NextCount.of(washes, c.now()),
+        HiveChance.over(comparison.posterior(), waiting, c.now()),
+        lost);
   }
 
   /** {@return whether it is more likely than not over the treatment threshold today} */

@@ -1,5 +1,6 @@
 package broodtide.results;
 
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
@@ -235,9 +236,10 @@ public final class ResultsFile {
    * Adds the sheet of the apiary, whose figures are those of the decisions of its colonies.
    *
    * @param sheet the apiary
+   * @param plans one plan for the whole apiary, see {@link ApiarySheet#together}
    */
-  public void add(ApiarySheet sheet) {
-    SheetJson.write(root.putObject("sheet"), sheet);
+  public void add(ApiarySheet sheet, List<ApiaryPlan> plans) {
+    SheetJson.write(root.putObject("sheet"), sheet, plans);
   }
 
   /**

@@ -3,6 +3,8 @@ package broodtide.results;
 import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.six;
 
+import broodtide.assessment.ApiaryCount;
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
@@ -11,6 +13,7 @@ import broodtide.wash.Wash;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** The sheet of an apiary as JSON. */
@@ -18,13 +21,34 @@ final class SheetJson {
   private SheetJson() {}
 
   /** Fills a node. */
-  static void write(ObjectNode node, ApiarySheet sheet) {
+  static void write(ObjectNode node, ApiarySheet sheet, List<ApiaryPlan> plans) {
     node.put("decisionDate", sheet.date().toString());
     node.put("judgedOn", sheet.judgedOn().toString());
     node.put("hives", sheet.rows().size());
-    put(node, "expectedOverThresholdToday", sheet.expectedOver());
+    sheet
+        .over()
+        .ifPresentOrElse(
+            over -> count(node.putObject("hivesOverThresholdToday"), over),
+            () -> node.putNull("hivesOverThresholdToday"));
+    if (sheet.plansLaid()) {
+      ArrayNode together = node.putArray("together");
+      for (ApiaryPlan plan : plans) {
+        ObjectNode one = together.addObject();
+        one.put("whom", plan.whom().id());
+        one.put("plan", plan.plan());
+        one.put("hivesTreated", plan.treated());
+        count(one.putObject("hivesLost"), plan.lost());
+      }
+    }
     ArrayNode rows = node.putArray("rows");
     sheet.rows().forEach(row -> row(rows.addObject(), row));
+  }
+
+  private static void count(ObjectNode node, ApiaryCount count) {
+    node.put("expected", six(count.mean()));
+    node.put("q05", count.low());
+    node.put("median", count.median());
+    node.put("q95", count.high());
   }
 
   private static void row(ObjectNode node, HiveRow row) {

@@ -1,5 +1,7 @@
 package broodtide.words;
 
+import broodtide.assessment.ApiaryCount;
+import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.CountSheet;
 import broodtide.assessment.HiveRow;
@@ -25,7 +27,7 @@ public final class ApiaryWords {
    */
   public static String headline(ApiarySheet sheet, ThresholdSet thresholds) {
     int hives = sheet.rows().size();
-    if (sheet.threshold().isEmpty()) {
+    if (sheet.threshold().isEmpty() || sheet.over().isEmpty()) {
       return "There is no treatment threshold on "
           + Plain.day(sheet.date())
           + " "
@@ -34,12 +36,33 @@ public final class ApiaryWords {
           + hives
           + " hives stands.";
     }
-    return over(Math.toIntExact(Math.round(sheet.expectedOver().orElseThrow())), hives)
+    ApiaryCount count = sheet.over().get();
+    return over(count.median(), hives)
         + " over the treatment threshold of "
         + Answer.thresholdWords(thresholds, sheet.threshold().getAsDouble())
         + " on "
         + Plain.day(sheet.date())
-        + ".";
+        + (count.low() == count.high()
+            ? "."
+            : ", between " + count.low() + " and " + count.high() + ".");
+  }
+
+  /** How far the interval of a count of hives is to be trusted. */
+  public static final String BETWEEN =
+      "Between two numbers of hives lies the 90 % interval; hives of a yard share their season. On"
+          + " field counts such intervals held about 80 %.";
+
+  /**
+   * {@return whom a plan is given to: {@code treat those over the threshold}}
+   *
+   * @param plan a plan for the apiary
+   */
+  public static String whom(ApiaryPlan plan) {
+    return switch (plan.whom()) {
+      case NONE -> "treat none";
+      case THOSE_OVER -> "treat those over";
+      case ALL -> "treat all";
+    };
   }
 
   /**

@@ -8,6 +8,7 @@ import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,9 @@ class ApiarySheetTest {
     assertThat(sheet.rows())
         .extracting(HiveRow::hive)
         .containsExactly("over and worse", "over", "doomed, not over", "b", "calm");
-    assertThat(sheet.expectedOver().orElseThrow()).isCloseTo(1.54, within(1e-9));
+    ApiaryCount count = sheet.over().orElseThrow();
+    assertThat(count.mean()).isCloseTo(1.54, within(1e-9));
+    assertThat(count.hives()).isEqualTo(5);
   }
 
   @Test
@@ -65,10 +68,26 @@ class ApiarySheetTest {
             row.judgedOn(),
             row.judged(),
             laid,
-            Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Map.of());
     assertThat(row.gain()).isEmpty();
     assertThat(planned.gain().orElseThrow()).isCloseTo(0.3, within(1e-9));
     assertThat(planned.winterLossWithBest()).hasValue(0.2);
+  }
+
+  @Test
+  void onePlanIsGivenToNoneToThoseOverOrToAll() {
+    ApiarySheet sheet =
+        ApiarySheet.of(List.of(row("calm", 0.02, 0.2, true), row("over", 0.6, 0.3, true)));
+    List<ApiaryPlan> plans = sheet.together(Optional.of("treat"));
+    assertThat(plans).extracting(ApiaryPlan::treated).containsExactly(0, 1, 2);
+    assertThat(plans)
+        .extracting(p -> Math.round(1000 * p.lost().mean()))
+        .containsExactly(500L, 350L, 250L);
+    assertThat(sheet.together(Optional.empty())).as("no plan does anything").isEmpty();
+    ApiarySheet unknown = ApiarySheet.of(List.of(row("a", 0.02, 0.2, false)));
+    assertThat(unknown.together(Optional.of("treat"))).isEmpty();
   }
 
   @Test
@@ -100,7 +119,9 @@ class ApiarySheetTest {
         r.judgedOn(),
         band(level),
         r.decision(),
-        r.nextCount());
+        r.nextCount(),
+        r.over(),
+        r.lost());
   }
 
   private static HiveRow row(String hive, double over, double loss, boolean known) {
@@ -122,7 +143,14 @@ class ApiarySheetTest {
         LocalDate.of(2025, 9, 30),
         band(5),
         decision,
-        Optional.empty());
+        Optional.empty(),
+        Optional.of(chance(hive, over)),
+        known ? Map.of("wait", chance(hive, loss), "treat", chance(hive, loss / 2)) : Map.of());
+  }
+
+  /** A hive that shares nothing with its neighbours. */
+  private static HiveChance chance(String hive, double own) {
+    return new HiveChance(hive, "", own, List.of(), (weights, bees, others) -> own);
   }
 
   private static PlanSummary plan(String name, double loss) {
