@@ -5,6 +5,7 @@ import broodtide.assessment.Difference;
 import broodtide.assessment.PlanRanking;
 import broodtide.decision.Windows;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,34 +14,44 @@ public final class WindowWords {
   private WindowWords() {}
 
   /**
-   * {@return the sentences, in their order}
+   * {@return the best start of a single control, in one short line}
    *
    * @param w a finished search
    */
-  public static List<String> of(Windows w) {
+  public static String first(Windows w) {
     Optional<Windows.Row> best = w.best();
     if (best.isEmpty()) {
-      return List.of("None of these controls can be begun on any of these days.");
+      return "None of these controls can be begun on any of these days.";
     }
     Windows.Row row = best.get();
     int column = row.best().orElseThrow();
-    return List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column));
+    return "Best start of one control: "
+        + row.control().name()
+        + ", "
+        + Plain.shortDay(w.starts().get(column))
+        + "; "
+        + OutcomeWords.named(w.outcome(), row.middle(column).orElseThrow())
+        + ".";
   }
 
-  private static String sentence(Windows w, Windows.Row row, int column) {
-    broodtide.assessment.Outcome o = w.outcome();
-    return "Best single course in the model: "
-        + row.control().name()
-        + " from "
-        + Plain.day(w.starts().get(column))
-        + ": "
-        + OutcomeWords.value(o, row.middle(column).orElseThrow())
-        + ", against "
-        + OutcomeWords.brief(o, w.ifYouWait())
-        + " if you wait."
-        + (w.labelDecides(row, column)
-            ? " Honey supers usually stand then; the label decides whether it may be used."
-            : "");
+  /**
+   * {@return what follows: how flat the best time is, what a delay costs, and whether the label has
+   * a say}
+   *
+   * @param w a finished search
+   */
+  public static List<String> further(Windows w) {
+    Optional<Windows.Row> best = w.best();
+    if (best.isEmpty()) {
+      return List.of();
+    }
+    Windows.Row row = best.get();
+    int column = row.best().orElseThrow();
+    List<String> out = new ArrayList<>(List.of(flatness(w, row), delay(w, row, column)));
+    if (w.labelDecides(row, column)) {
+      out.add("Honey supers usually stand then; the label decides whether it may be used.");
+    }
+    return out;
   }
 
   /**
@@ -70,7 +81,7 @@ public final class WindowWords {
     LocalDate first = w.starts().get(good.first());
     LocalDate last = w.starts().get(good.last());
     if (w.tolerance(row) == 0) {
-      return "No start day of it gains anything over waiting.";
+      return "No start day gains anything over waiting.";
     }
     return first.equals(last)
         ? "The best time is narrow: no neighbouring start day keeps nine tenths of its gain."
@@ -94,7 +105,7 @@ public final class WindowWords {
       return "Beginning up to four weeks later makes next to no difference.";
     }
     return month
-        .map(m -> words + "; four weeks later " + OutcomeWords.cost(w.outcome(), m) + ".")
+        .map(m -> words + ". Four weeks later it " + OutcomeWords.cost(w.outcome(), m) + ".")
         .orElse(words + ".");
   }
 }
