@@ -5,6 +5,7 @@ import broodtide.assessment.Difference;
 import broodtide.assessment.PlanRanking;
 import broodtide.decision.Windows;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,7 +25,31 @@ public final class WindowWords {
     }
     Windows.Row row = best.get();
     int column = row.best().orElseThrow();
-    return List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column));
+    List<String> out =
+        new ArrayList<>(List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column)));
+    if (ties(w)) {
+      out.add("Controls marked = are tied with it; choose by label, weather and effort.");
+    }
+    return out;
+  }
+
+  /**
+   * {@return whether another control, begun on its best day, is tied with the best of all}
+   *
+   * @param w a finished search
+   */
+  public static boolean ties(Windows w) {
+    return w.rows().stream().filter(row -> tied(w, row)).count() > 1;
+  }
+
+  /**
+   * {@return whether a control, begun on its best day, is the best of all or tied with it}
+   *
+   * @param w a finished search
+   * @param row a row of it
+   */
+  public static boolean tied(Windows w, Windows.Row row) {
+    return row.best().filter(day -> w.tied(row, day)).isPresent();
   }
 
   private static String sentence(Windows w, Windows.Row row, int column) {
