@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** When to begin, in plain sentences: the best time, how flat it is, and what a delay costs. */
 public final class WindowWords {
@@ -28,7 +29,13 @@ public final class WindowWords {
     List<String> out =
         new ArrayList<>(List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column)));
     if (ties(w)) {
-      out.add("Controls marked = are tied with it; choose by label, weather and effort.");
+      out.add(
+          "Tied with it, each on its best day: "
+              + w.rows().stream()
+                  .filter(other -> other != row && tied(w, other))
+                  .map(other -> other.control().name())
+                  .collect(Collectors.joining(", "))
+              + ". Choose by label, weather and effort.");
     }
     return out;
   }
