@@ -171,7 +171,8 @@ final class WindowsCommand implements Callable<Integer> {
             + ". If you wait: "
             + OutcomeWords.brief(o, w.ifYouWait())
             + ". About as good: gains at least nine tenths of what the best day gains. A week"
-            + " later: what it costs on average.");
+            + " later: what it costs on average."
+            + (WindowWords.ties(w) ? " =: these controls cannot be told apart." : ""));
     for (Windows.Row row : w.rows()) {
       WindowPicture.ruledOut(w, row)
           .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ": " + words));
@@ -183,8 +184,7 @@ final class WindowsCommand implements Callable<Integer> {
                           + row.control().name()
                           + " begun "
                           + days
-                          + ": honey supers stand as is usual; the label decides whether it may be"
-                          + " used then."));
+                          + ": honey supers usually stand then; the label decides."));
     }
   }
 
@@ -196,11 +196,12 @@ final class WindowsCommand implements Callable<Integer> {
             Table.Column.numbers("best"),
             Table.Column.words("about as good"),
             Table.Column.numbers("a week later"));
+    boolean ties = WindowWords.ties(w);
     for (Windows.Row row : w.rows()) {
       Optional<Integer> best = row.best();
       table =
           table.row(
-              row.control().name(),
+              row.control().name() + (ties && WindowWords.tied(w, row) ? " =" : ""),
               best.map(b -> Plain.shortDay(w.starts().get(b))).orElse("-"),
               best.map(b -> OutcomeWords.brief(w.outcome(), row.middle(b).orElseThrow()))
                   .orElse("-"),

@@ -57,6 +57,10 @@ public final class PlanPictures {
             + Digits.count(comparison.posterior().members().size())
             + " simulated colonies that fit them; bands: 50 % and 90 % intervals"
             + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
+    List<String> tied = comparison.decision().tied();
+    if (!tied.isEmpty()) {
+      subtitle += " Tied with the best by winter loss: " + String.join(", ", tied) + ".";
+    }
     Threshold threshold = threshold(c, end);
     if (threshold == null) {
       subtitle += " No treatment threshold on these days " + c.thresholds().where() + ".";

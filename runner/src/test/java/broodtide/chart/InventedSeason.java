@@ -180,7 +180,6 @@ public final class InventedSeason {
             "Colony 4, invented data. Each cell: a control begun that day, all else equal."),
         "Mites per 100 adult bees on 1 October, middle value",
         true,
-        0.15,
         starts,
         rows);
   }
@@ -196,7 +195,8 @@ public final class InventedSeason {
       } else if (!d.isBefore(end)) {
         cells.add(new WindowMap.Masked('T', "usually too cool for this control"));
       } else {
-        cells.add(new WindowMap.Outcome(least + 1.9 * off * off));
+        double value = least + 1.9 * off * off;
+        cells.add(new WindowMap.Outcome(value, false, value <= 1.05));
       }
     }
     return new WindowMap.Row(name, cells);

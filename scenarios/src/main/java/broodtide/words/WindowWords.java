@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** When to begin, in plain sentences: the best time, how flat it is, and what a delay costs. */
 public final class WindowWords {
@@ -35,6 +36,25 @@ public final class WindowWords {
   }
 
   /**
+   * {@return whether another control, begun on its best day, is tied with the best of all}
+   *
+   * @param w a finished search
+   */
+  public static boolean ties(Windows w) {
+    return w.rows().stream().filter(row -> tied(w, row)).count() > 1;
+  }
+
+  /**
+   * {@return whether a control, begun on its best day, is the best of all or tied with it}
+   *
+   * @param w a finished search
+   * @param row a row of it
+   */
+  public static boolean tied(Windows w, Windows.Row row) {
+    return row.best().filter(day -> w.tied(row, day)).isPresent();
+  }
+
+  /**
    * {@return what follows: how flat the best time is, what a delay costs, and whether the label has
    * a say}
    *
@@ -48,6 +68,15 @@ public final class WindowWords {
     Windows.Row row = best.get();
     int column = row.best().orElseThrow();
     List<String> out = new ArrayList<>(List.of(flatness(w, row), delay(w, row, column)));
+    if (ties(w)) {
+      out.add(
+          "Tied with it, each on its best day: "
+              + w.rows().stream()
+                  .filter(other -> other != row && tied(w, other))
+                  .map(other -> other.control().name())
+                  .collect(Collectors.joining(", "))
+              + ". Choose by label, weather and effort.");
+    }
     if (w.labelDecides(row, column)) {
       out.add("Honey supers usually stand then; the label decides whether it may be used.");
     }
