@@ -183,7 +183,8 @@ public final class FirstLines {
   private Optional<String> against() {
     return answer.best().objections().stream()
         .findFirst()
-        .map(words -> "Against it: " + SUBJECT.matcher(words).replaceFirst("") + ".");
+        .map(words -> "Against it: " + SUBJECT.matcher(words).replaceFirst(""))
+        .map(words -> shortest(words + ".", words.replaceFirst(" \\([^)]*\\)$", "") + "."));
   }
 
   /** The range of the loss over yards and winters, which no wash narrows, and plans as good. */
