@@ -32,8 +32,8 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
   /**
    * {@return the total index of every unknown, in the order of {@link Unknown}}
    *
-   * @param season what is played
-   * @param priors what is believed
+   * @param season what is played, in the place and from the first day of the posterior
+   * @param posterior colonies with the same priors and start; its washes are left out
    * @param day the day on which the infestation is looked at
    * @param answer what is made of it, for instance its logarithm
    * @param seed seed of the random numbers
@@ -41,7 +41,7 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
    */
   public static List<PriorSensitivity> of(
       Scenario season,
-      Priors priors,
+      SeasonPosterior posterior,
       LocalDate day,
       DoubleUnaryOperator answer,
       long seed,
@@ -51,7 +51,8 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
     double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
     double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
-    StandardColony start = StandardColony.on(season.model(), season.start());
+    StandardColony start = posterior.start();
+    Priors priors = posterior.priors();
     // One after the other, so that no more than one is held beside the first.
     Answers play =
         z -> {

@@ -58,7 +58,7 @@ final class WindowMapPainter {
     for (int r = 0; r < map.rows().size(); r++) {
       name(canvas, map.rows().get(r), left - 10, top + (r + 0.5) * height);
     }
-    Field.cells(
+    PlotArea.cells(
         canvas,
         values(),
         outcomes.low(),

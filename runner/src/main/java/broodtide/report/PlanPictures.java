@@ -13,7 +13,7 @@ import broodtide.chart.Line;
 import broodtide.chart.Marker;
 import broodtide.chart.SeasonChart;
 import broodtide.chart.Span;
-import broodtide.chart.Threshold;
+import broodtide.chart.ThresholdSteps;
 import broodtide.control.Control;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
@@ -61,7 +61,7 @@ public final class PlanPictures {
     if (!tied.isEmpty()) {
       subtitle += " Tied with the best by winter loss: " + String.join(", ", tied) + ".";
     }
-    Threshold threshold = threshold(c, end);
+    ThresholdSteps threshold = threshold(c, end);
     if (threshold == null) {
       subtitle += " No treatment threshold on these days " + c.thresholds().where() + ".";
     }
@@ -117,12 +117,14 @@ public final class PlanPictures {
   }
 
   /** The treatment threshold as steps; null when there is none on any day shown. */
-  private static @Nullable Threshold threshold(ColonyCase c, LocalDate end) {
-    List<Threshold.Level> levels =
+  private static @Nullable ThresholdSteps threshold(ColonyCase c, LocalDate end) {
+    List<ThresholdSteps.Level> levels =
         c.stages().thresholdSteps(c.thresholds(), c.start(), end).stream()
-            .map(s -> new Threshold.Level(s.from(), s.to(), s.perHundred()))
+            .map(s -> new ThresholdSteps.Level(s.from(), s.to(), s.perHundred()))
             .toList();
-    return levels.isEmpty() ? null : new Threshold("threshold: " + c.thresholds().name(), levels);
+    return levels.isEmpty()
+        ? null
+        : new ThresholdSteps("threshold: " + c.thresholds().name(), levels);
   }
 
   private static Almanac almanac(ColonyCase c, LocalDate end) {

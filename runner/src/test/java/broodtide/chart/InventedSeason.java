@@ -81,13 +81,13 @@ public final class InventedSeason {
     return new WashPoint(d, v, new Range(low, high), note);
   }
 
-  static Threshold threshold() {
-    return new Threshold(
+  static ThresholdSteps threshold() {
+    return new ThresholdSteps(
         "threshold",
         List.of(
-            new Threshold.Level(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 6, 30), 1),
-            new Threshold.Level(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 9, 14), 4.7),
-            new Threshold.Level(LocalDate.of(2026, 9, 15), LocalDate.of(2027, 3, 31), 1)));
+            new ThresholdSteps.Level(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 6, 30), 1),
+            new ThresholdSteps.Level(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 9, 14), 4.7),
+            new ThresholdSteps.Level(LocalDate.of(2026, 9, 15), LocalDate.of(2027, 3, 31), 1)));
   }
 
   static Almanac almanac() {

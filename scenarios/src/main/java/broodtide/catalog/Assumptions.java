@@ -11,7 +11,7 @@ import java.util.Map;
 /** Figures that turn a beekeeper's words into numbers. */
 public record Assumptions(
     @Measure(
-            is = "adult bees on a standard deep frame covered on both sides",
+            meaning = "adult bees on a standard deep frame covered on both sides",
             value = StrengthNote.BEES_PER_FRAME,
             unit = "bees",
             min = 1000,
@@ -20,7 +20,7 @@ public record Assumptions(
             source = "2,000 to 2,400 in common practice, no source; the middle by choice")
         double beesPerFrame,
     @Measure(
-            is = "mites that arrive from June to November where few colonies stand around",
+            meaning = "mites that arrive from June to November where few colonies stand around",
             value = 1.27,
             unit = "mites/day",
             min = 0,
@@ -31,7 +31,7 @@ public record Assumptions(
                     + " after Greatti et al. 1992")
         double sparseArrivals,
     @Measure(
-            is = "mites that arrive from June to November where many colonies stand around",
+            meaning = "mites that arrive from June to November where many colonies stand around",
             value = 5.22,
             unit = "mites/day",
             min = 0,
