@@ -96,7 +96,7 @@ public enum Unknown {
           0.7,
           1e6,
           Tag.CHOICE,
-          "one wash is nearly binomial, but scoops of a colony differ by frame and day; choice"),
+          "one wash is nearly binomial, but washes of a colony differ by frame and day; choice"),
       (colony, value) -> colony.overdispersion = value),
 
   /** Multiplier on the daily hazards of one miticide course. */

@@ -184,7 +184,7 @@ final class WashCommand implements Callable<Integer> {
   private String json(CountReading reading, CountOutlook outlook) {
     SamplePlan plan = SamplePlan.usual();
     double rate = rate(reading);
-    int scoop = scoop(reading);
+    int sample = sample(reading);
     ResultsFile file =
         new ResultsFile(
             "wash",
@@ -195,7 +195,7 @@ final class WashCommand implements Callable<Integer> {
     file.addCount(
         reading,
         new CountPrecision(
-            plan.precision(rate, scoop, 0.9),
+            plan.precision(rate, sample, 0.9),
             plan.beesFor(rate, 0.25, 0.9),
             hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives))),
         outlook);
@@ -206,12 +206,12 @@ final class WashCommand implements Callable<Integer> {
     return Math.min(MOST_RATE, Math.max(LEAST_RATE, reading.asCounted().median()));
   }
 
-  private static int scoop(CountReading reading) {
+  private static int sample(CountReading reading) {
     return (int) Math.round(reading.wash().beesOrAssumed());
   }
 
   private static int hivesToWash(CountReading reading, int hives) {
-    return SamplePlan.usual().hivesFor(rate(reading), scoop(reading), hives, 0.25);
+    return SamplePlan.usual().hivesFor(rate(reading), sample(reading), hives, 0.25);
   }
 
   private static String caution(CountReading reading) {
@@ -224,19 +224,19 @@ final class WashCommand implements Callable<Integer> {
 
   /** What another wash, or a larger one, would bring. */
   private static String next(CountReading reading) {
-    return "How sure is that? " + PrecisionWords.sentence(rate(reading), scoop(reading));
+    return "How sure is that? " + PrecisionWords.sentence(rate(reading), sample(reading));
   }
 
   /** How many hives tell the mean of the apiary. */
   private static String apiary(CountReading reading, int hives) {
     int needed = hivesToWash(reading, hives);
-    int scoop = scoop(reading);
+    int sample = sample(reading);
     return "For the mean of "
         + Digits.count(hives)
         + " hives, within a quarter, wash about "
         + Digits.count(needed)
         + " of them, "
-        + Digits.count(scoop)
+        + Digits.count(sample)
         + " bees each; one hive says little about its neighbours.";
   }
 }

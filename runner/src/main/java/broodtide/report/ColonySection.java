@@ -8,6 +8,7 @@ import broodtide.chart.WindowMap;
 import broodtide.decision.Windows;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
+import broodtide.words.EfficacyWords;
 import broodtide.words.WindowWords;
 import java.util.List;
 
@@ -76,7 +77,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   private void windows(HtmlWriter h, Windows w) {
     WindowMap map = WindowPicture.of(w);
     h.element(level(), "When to begin");
-    WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
+    h.element("p", WindowWords.first(w));
+    WindowWords.further(w).forEach(sentence -> h.element("p", sentence));
     h.figure(
         map,
         MAP,
@@ -105,6 +107,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     }
     h.close().close();
     meanings(h, columns);
+    EfficacyWords.sentence(comparison).ifPresent(words -> h.element("p", words));
     inWords(h, comparison);
   }
 
