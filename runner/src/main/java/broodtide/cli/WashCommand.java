@@ -218,7 +218,7 @@ final class WashCommand implements Callable<Integer> {
     SamplePlan plan = SamplePlan.usual();
     double rate = rate(reading);
     return new CountPrecision(
-        plan.precision(rate, scoop(reading), 0.9),
+        plan.precision(rate, sample(reading), 0.9),
         plan.beesFor(rate, 0.25, 0.9),
         hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives)));
   }
@@ -250,12 +250,12 @@ final class WashCommand implements Callable<Integer> {
     return Math.min(MOST_RATE, Math.max(LEAST_RATE, reading.asCounted().median()));
   }
 
-  private static int scoop(CountReading reading) {
+  private static int sample(CountReading reading) {
     return (int) Math.round(reading.wash().beesOrAssumed());
   }
 
   private static int hivesToWash(CountReading reading, int hives) {
-    return SamplePlan.usual().hivesFor(rate(reading), scoop(reading), hives, 0.25);
+    return SamplePlan.usual().hivesFor(rate(reading), sample(reading), hives, 0.25);
   }
 
   private static String caution(CountReading reading) {
@@ -268,19 +268,19 @@ final class WashCommand implements Callable<Integer> {
 
   /** What another wash, or a larger one, would bring. */
   private static String next(CountReading reading) {
-    return "How sure is that? " + PrecisionWords.sentence(rate(reading), scoop(reading));
+    return "How sure is that? " + PrecisionWords.sentence(rate(reading), sample(reading));
   }
 
   /** How many hives tell the mean of the apiary. */
   private static String apiary(CountReading reading, int hives) {
     int needed = hivesToWash(reading, hives);
-    int scoop = scoop(reading);
+    int sample = sample(reading);
     return "For the mean of "
         + Digits.count(hives)
         + " hives, within a quarter, wash about "
         + Digits.count(needed)
         + " of them, "
-        + Digits.count(scoop)
+        + Digits.count(sample)
         + " bees each; one hive says little about its neighbours.";
   }
 }

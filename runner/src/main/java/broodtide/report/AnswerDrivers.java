@@ -23,7 +23,7 @@ final class AnswerDrivers {
   private static final double MATTERS = 0.05;
 
   private static final int MOST_UNKNOWNS = 3;
-  private static final int SCOOP = 300;
+  private static final int SAMPLE = 300;
 
   private AnswerDrivers() {}
 
@@ -94,7 +94,7 @@ final class AnswerDrivers {
     return "Another wash, at "
         + Digits.two(rate)
         + " mites per 100 bees: "
-        + PrecisionWords.sentence(rate, SCOOP)
+        + PrecisionWords.sentence(rate, SAMPLE)
         + " It may move the forecast either way.";
   }
 

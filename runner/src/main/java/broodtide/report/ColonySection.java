@@ -8,6 +8,7 @@ import broodtide.chart.WindowMap;
 import broodtide.decision.Windows;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
+import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
 import broodtide.words.WindowWords;
 import java.util.List;
@@ -40,6 +41,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     if (several) {
       h.open("details").element("summary", "More of this hive");
       new Answer(result.comparison()).further().forEach(sentence -> h.element("p", sentence));
+      EfficacyWords.sentence(result.comparison()).ifPresent(words -> h.element("p", words));
       inWords(h, result.comparison());
     }
     result.windows().ifPresent(w -> windows(h, w));
@@ -101,7 +103,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   private void windows(HtmlWriter h, Windows w) {
     WindowMap map = WindowPicture.of(w);
     h.element(level(), "When to begin");
-    WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
+    h.element("p", WindowWords.first(w));
+    WindowWords.further(w).forEach(sentence -> h.element("p", sentence));
     h.figure(
         map,
         MAP,
@@ -130,6 +133,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.close().close();
     if (!several) {
       h.append(meanings(comparison));
+      EfficacyWords.sentence(comparison).ifPresent(words -> h.element("p", words));
       inWords(h, comparison);
     }
   }
