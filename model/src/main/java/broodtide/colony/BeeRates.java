@@ -11,7 +11,7 @@ import java.util.Map;
 /** Rates of the bees. Each component's {@link Measure} gives meaning, unit, range and source. */
 public record BeeRates(
     @Measure(
-            is = "adults at which the queen lays half her potential",
+            meaning = "adults at which the queen lays half her potential",
             value = 2500,
             unit = "bees",
             min = 0,
@@ -20,7 +20,7 @@ public record BeeRates(
             source = "saturating form after Khoury, Myerscough & Barron 2011; value by choice")
         double halfLayingAdults,
     @Measure(
-            is = "share of worker eggs that reach capping",
+            meaning = "share of worker eggs that reach capping",
             value = 0.90,
             unit = "1",
             min = 0.05,
@@ -29,7 +29,7 @@ public record BeeRates(
             source = "usual rearing success, from memory")
         double workerSurvival,
     @Measure(
-            is = "share of drone eggs that reach capping",
+            meaning = "share of drone eggs that reach capping",
             value = 0.85,
             unit = "1",
             min = 0.05,
@@ -38,7 +38,7 @@ public record BeeRates(
             source = "usual rearing success, from memory")
         double droneSurvival,
     @Measure(
-            is = "rate at which hive bees become foragers",
+            meaning = "rate at which hive bees become foragers",
             value = 0.05,
             unit = "1/day",
             min = 0.01,
@@ -47,7 +47,7 @@ public record BeeRates(
             source = "first flights at about three weeks; summer life of 3-6 weeks (Agroscope)")
         double foraging,
     @Measure(
-            is = "death rate of hive bees",
+            meaning = "death rate of hive bees",
             value = 0.005,
             unit = "1/day",
             min = 0,
@@ -58,7 +58,7 @@ public record BeeRates(
                     + " De Jong & De Jong 1983, 3-6 weeks by Agroscope")
         double hiveDeath,
     @Measure(
-            is = "death rate of foragers",
+            meaning = "death rate of foragers",
             value = 0.10,
             unit = "1/day",
             min = 0.02,
@@ -67,7 +67,7 @@ public record BeeRates(
             source = "chosen so that summer life is 27.3 days, see hiveDeath")
         double foragerDeath,
     @Measure(
-            is = "rate at which winter bees leave their winter life at the height of spring",
+            meaning = "rate at which winter bees leave their winter life at the height of spring",
             value = 0.05,
             unit = "1/day",
             min = 0.005,
@@ -76,7 +76,7 @@ public record BeeRates(
             source = "winter bees are gone some eight weeks into spring; choice")
         double springRelease,
     @Measure(
-            is = "share of released winter bees that go on as foragers; the rest die",
+            meaning = "share of released winter bees that go on as foragers; the rest die",
             value = 0.5,
             unit = "1",
             min = 0,
@@ -85,7 +85,7 @@ public record BeeRates(
             source = "choice")
         double releasedToForage,
     @Measure(
-            is = "factor on every death rate of a bee that emerged overtly infected",
+            meaning = "factor on every death rate of a bee that emerged overtly infected",
             value = 1 / 0.49,
             unit = "1",
             min = 1,
@@ -94,7 +94,7 @@ public record BeeRates(
             source = "life of 27.6 days clean and 13.6 infested, De Jong & De Jong 1983")
         double overtDeath,
     @Measure(
-            is = "adult bees infected per mite that comes out of a cell and carries virus",
+            meaning = "adult bees infected per mite that comes out of a cell and carries virus",
             value = 6,
             unit = "bees",
             min = 0,
@@ -105,7 +105,7 @@ public record BeeRates(
                     + " 6.2; hangs together with the share of mites that carry virus")
         double adultInfections,
     @Measure(
-            is = "chance that a capped bee dies, per mother mite in its cell",
+            meaning = "chance that a capped bee dies, per mother mite in its cell",
             value = 0.06,
             unit = "1",
             min = 0,
@@ -114,7 +114,7 @@ public record BeeRates(
             source = "choice")
         double cappedDeathPerMite,
     @Measure(
-            is = "adult bees in a gram",
+            meaning = "adult bees in a gram",
             value = 8,
             unit = "bees/g",
             min = 6,

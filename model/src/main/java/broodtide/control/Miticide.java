@@ -92,18 +92,7 @@ public record Miticide(
    * @param factor 0 or more; the hazards must stay in their range
    */
   public Miticide scaled(double factor) {
-    return new Miticide(
-        name,
-        days,
-        onBees * factor,
-        inCells * factor,
-        beeCost,
-        broodCost,
-        coolest,
-        warmest,
-        supers,
-        warmth,
-        spread);
+    return with(onBees * factor, inCells * factor, spread);
   }
 
   /**
@@ -112,7 +101,21 @@ public record Miticide(
    * @param other between trials and between colonies
    */
   public Miticide with(HazardSpread other) {
+    return with(onBees, inCells, other);
+  }
+
+  private Miticide with(double ofBees, double ofCells, HazardSpread other) {
     return new Miticide(
-        name, days, onBees, inCells, beeCost, broodCost, coolest, warmest, supers, warmth, other);
+        name,
+        days,
+        ofBees,
+        ofCells,
+        beeCost,
+        broodCost,
+        coolest,
+        warmest,
+        supers,
+        warmth,
+        other);
   }
 }

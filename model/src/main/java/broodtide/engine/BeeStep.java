@@ -21,7 +21,7 @@ final class BeeStep {
    * Added and taken away again, this leaves counts as they are and makes a dead colony's dwindling
    * trace zero, before it gets so small that processors slow down over it.
    */
-  private static final double NOBODY = 1e-44;
+  private static final double FLUSH_TO_ZERO = 1e-44;
 
   private final ColonyBlock b;
   private final Lanes lanes;
@@ -99,9 +99,9 @@ final class BeeStep {
       double stay = share * bees;
       double wait = share * old;
       double ill = bees - stay + (old - wait);
-      carrier[l] = (carrier[l] + ill) * ofHive + NOBODY - NOBODY;
-      sound[l] = (stay + toHive * young) * ofHive + NOBODY - NOBODY;
-      winter[l] = (wait + toWinter * young) * ofWinter + NOBODY - NOBODY;
+      carrier[l] = (carrier[l] + ill) * ofHive + FLUSH_TO_ZERO - FLUSH_TO_ZERO;
+      sound[l] = (stay + toHive * young) * ofHive + FLUSH_TO_ZERO - FLUSH_TO_ZERO;
+      winter[l] = (wait + toWinter * young) * ofWinter + FLUSH_TO_ZERO - FLUSH_TO_ZERO;
     }
   }
 
@@ -116,8 +116,11 @@ final class BeeStep {
       double bees = sound[l];
       double stay = left[l] * bees;
       double ill = carrier[l] + (bees - stay);
-      carrier[l] = (ill + flying * hiveCarrier[l]) * ofForagers + NOBODY - NOBODY;
-      sound[l] = (stay + flying * hive[l] + called * winter[l]) * ofForagers + NOBODY - NOBODY;
+      carrier[l] = (ill + flying * hiveCarrier[l]) * ofForagers + FLUSH_TO_ZERO - FLUSH_TO_ZERO;
+      sound[l] =
+          (stay + flying * hive[l] + called * winter[l]) * ofForagers
+              + FLUSH_TO_ZERO
+              - FLUSH_TO_ZERO;
     }
   }
 
@@ -132,8 +135,8 @@ final class BeeStep {
     double[] forager = b.of(FORAGER_OVERT);
     double[] die = dead;
     for (int l = 0; l < hive.length; l++) {
-      double bees = (hive[l] + emerged[l]) * ofHive + NOBODY - NOBODY;
-      double flown = (forager[l] + flying * bees) * ofForagers + NOBODY - NOBODY;
+      double bees = (hive[l] + emerged[l]) * ofHive + FLUSH_TO_ZERO - FLUSH_TO_ZERO;
+      double flown = (forager[l] + flying * bees) * ofForagers + FLUSH_TO_ZERO - FLUSH_TO_ZERO;
       hive[l] = bees;
       forager[l] = flown;
       die[l] = hiveDeath * bees + foragerDeath * flown;

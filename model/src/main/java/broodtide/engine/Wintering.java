@@ -15,7 +15,7 @@ import java.util.Map;
  */
 public record Wintering(
     @Measure(
-            is = "adult bees at which a colony's life is even odds",
+            meaning = "adult bees at which a colony's life is even odds",
             value = 1800,
             unit = "bees",
             min = 100,
@@ -26,7 +26,7 @@ public record Wintering(
                     + " al. 2024) and in Vermont in 2021; 1,600 to 2,020 fit about as well")
         double fewestBees,
     @Measure(
-            is = "spread of that number between colonies, in natural logarithms",
+            meaning = "spread of that number between colonies, in natural logarithms",
             value = 0.4,
             unit = "1",
             min = 0.01,
@@ -35,7 +35,7 @@ public record Wintering(
             source = "choice, tried on the same colonies in Georgia and Vermont")
         double spread,
     @Measure(
-            is = "spread of that number between yards and winters, in natural logarithms",
+            meaning = "spread of that number between yards and winters, in natural logarithms",
             value = 0.8,
             unit = "1",
             min = 0,
@@ -46,7 +46,8 @@ public record Wintering(
                     + " differed more")
         double yardSpread,
     @Measure(
-            is = "chance that a colony is lost over winter from other causes, in the middle yard",
+            meaning =
+                "chance that a colony is lost over winter from other causes, in the middle yard",
             value = 0.10,
             unit = "1",
             min = 0.001,
@@ -55,7 +56,7 @@ public record Wintering(
             source = "choice; published losses of treated colonies, 11 to 18 %, hold both causes")
         double otherLosses,
     @Measure(
-            is = "spread of that chance between yards and winters, in logits",
+            meaning = "spread of that chance between yards and winters, in logits",
             value = 1.2,
             unit = "1",
             min = 0,

@@ -8,7 +8,7 @@ import org.apache.commons.math3.util.FastMath;
  * Two ways to forecast a wash without a model of the colony. Each carries the uncertainty of its
  * own counts, with half a mite added so that a wash of nothing has a rate.
  */
-public final class Baselines {
+final class Baselines {
   private static final double HALF_A_MITE = 0.5;
 
   private Baselines() {}

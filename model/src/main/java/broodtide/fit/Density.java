@@ -105,7 +105,7 @@ public record Density(double[] values, double[] heights) {
     double[] z =
         IntStream.rangeClosed(0, STEPS)
             .mapToDouble(i -> from + (to - from) * i / STEPS)
-            .filter(v -> prior.at(v) < prior.most())
+            .filter(v -> prior.at(v) < prior.max())
             .toArray();
     double[] values = Arrays.stream(z).map(prior::at).toArray();
     double[] heights =

@@ -11,13 +11,13 @@ import org.apache.commons.math3.util.FastMath;
  * @param meaning what it is
  * @param median median, above 0
  * @param logSd standard deviation of its logarithm or logit, 0 (known) to 5
- * @param most largest value passed on to the model; smaller draws stay as they are
+ * @param max largest value passed on to the model; smaller draws stay as they are
  * @param scale on what scale it is normal
  * @param tag how it is known
  * @param source where it comes from, or why it was chosen
  */
 public record Prior(
-    String meaning, double median, double logSd, double most, Scale scale, Tag tag, String source) {
+    String meaning, double median, double logSd, double max, Scale scale, Tag tag, String source) {
   /** Standard deviations to either side of the middle of a normal that hold nine in ten of it. */
   public static final double NINE_IN_TEN = 1.6449;
 
@@ -31,7 +31,7 @@ public record Prior(
 
   /** Checks ranges. */
   public Prior {
-    OutOfRange.check("median", median, Double.MIN_NORMAL, most, "1");
+    OutOfRange.check("median", median, Double.MIN_NORMAL, max, "1");
     OutOfRange.check("logSd", logSd, 0, 5, "1");
   }
 
@@ -41,12 +41,12 @@ public record Prior(
    * @param meaning what it is
    * @param median median, above 0
    * @param logSd standard deviation of its logarithm, 0 (known) to 5
-   * @param most largest value passed on to the model
+   * @param max largest value passed on to the model
    * @param tag how it is known
    * @param source where it comes from, or why it was chosen
    */
-  public Prior(String meaning, double median, double logSd, double most, Tag tag, String source) {
-    this(meaning, median, logSd, most, Scale.LOG, tag, source);
+  public Prior(String meaning, double median, double logSd, double max, Tag tag, String source) {
+    this(meaning, median, logSd, max, Scale.LOG, tag, source);
   }
 
   /**
@@ -57,9 +57,9 @@ public record Prior(
   public double at(double z) {
     double factor = FastMath.exp(logSd * z);
     return switch (scale) {
-      case LOG -> Math.min(most, median * factor);
+      case LOG -> Math.min(max, median * factor);
       // odds times the factor, written so that neither end divides infinity by infinity
-      case LOGIT -> Math.min(most, median / (median + (1 - median) / factor));
+      case LOGIT -> Math.min(max, median / (median + (1 - median) / factor));
     };
   }
 
@@ -70,6 +70,6 @@ public record Prior(
    * @param newLogSd standard deviation of the logarithm or logit, 0 to 5
    */
   public Prior with(double newMedian, double newLogSd) {
-    return new Prior(meaning, newMedian, newLogSd, most, scale, tag, source);
+    return new Prior(meaning, newMedian, newLogSd, max, scale, tag, source);
   }
 }

@@ -33,9 +33,8 @@ public record PriorSensitivity(Unknown unknown, int course, int season, TotalInd
   /**
    * {@return the total index of every unknown, in the order of {@link Unknown}}
    *
-   * @param season what is played
-   * @param lastWash the day from which on growth is that to come
-   * @param priors what is believed
+   * @param season what is played, in the place and from the first day of the posterior
+   * @param posterior colonies with the same priors and start; its washes are left out
    * @param day the day on which the infestation is looked at
    * @param answer what is made of it, for instance its logarithm
    * @param seed seed of the random numbers
@@ -43,19 +42,19 @@ public record PriorSensitivity(Unknown unknown, int course, int season, TotalInd
    */
   public static List<PriorSensitivity> of(
       Scenario season,
-      LocalDate lastWash,
-      Priors priors,
+      SeasonPosterior posterior,
       LocalDate day,
       DoubleUnaryOperator answer,
       long seed,
       Workers workers) {
-    BeeYears years = BeeYears.of(season, lastWash);
+    BeeYears years = BeeYears.of(season, posterior.lastWash());
     ParticleLayout layout = ParticleLayout.of(SeasonPosterior.courses(season), years.seasons());
     List<ParticleLayout.Place> places = layout.places();
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
     double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
     double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
-    StandardColony start = StandardColony.on(season.model(), season.start());
+    StandardColony start = posterior.start();
+    Priors priors = posterior.priors();
     // One after the other, so that no more than one is held beside the first.
     Answers play =
         z -> {

@@ -223,6 +223,11 @@ public final class SeasonPosterior {
     return past;
   }
 
+  /** What colonies start from on the first day. */
+  StandardColony start() {
+    return start;
+  }
+
   /** {@return the priors} */
   public Priors priors() {
     return priors;

@@ -19,7 +19,7 @@ import org.apache.commons.math3.util.FastMath;
  *
  * <p>The same seed gives the same particles, however the likelihood is computed.
  */
-public final class TemperedSampler {
+final class TemperedSampler {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
   private static final double KEEP = 0.5;
   private static final int MOST_STEPS = 60;

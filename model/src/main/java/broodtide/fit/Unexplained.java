@@ -4,7 +4,7 @@ import broodtide.measure.Unworkable;
 import broodtide.wash.Wash;
 
 /** Washes that no colony of the priors could have given. */
-public final class Unexplained extends Unworkable {
+final class Unexplained extends Unworkable {
   private static final long serialVersionUID = 1L;
 
   /**

@@ -16,7 +16,7 @@ import java.lang.annotation.Target;
 @Target(ElementType.RECORD_COMPONENT)
 public @interface Measure {
   /** {@return what it is, as one would say it to a beekeeper} */
-  String is();
+  String meaning();
 
   /** {@return default value, in {@link #unit()}} */
   double value();

@@ -12,7 +12,7 @@ import java.util.Map;
 /** Rates of the mites. Each component's {@link Measure} gives meaning, unit, range and source. */
 public record MiteRates(
     @Measure(
-            is = "invasion of worker cells, per cell capped a day and gram of bees",
+            meaning = "invasion of worker cells, per cell capped a day and gram of bees",
             value = 0.56,
             unit = "g/cell",
             min = 0,
@@ -21,7 +21,7 @@ public record MiteRates(
             source = "Boot, Schoenmaker, Calis & Beetsma 1995, Apidologie 26:109")
         double workerInvasion,
     @Measure(
-            is = "invasion of drone cells, per cell capped a day and gram of bees",
+            meaning = "invasion of drone cells, per cell capped a day and gram of bees",
             value = 6.49,
             unit = "g/cell",
             min = 0,
@@ -30,7 +30,7 @@ public record MiteRates(
             source = "Boot, Schoenmaker, Calis & Beetsma 1995: drone cells 11.6 times as often")
         double droneInvasion,
     @Measure(
-            is = "shortest mean stay on bees, however much brood there is",
+            meaning = "shortest mean stay on bees, however much brood there is",
             value = 2.0,
             unit = "days",
             min = 0,
@@ -39,7 +39,7 @@ public record MiteRates(
             source = "half-times of 2.0, 4.3 and 8.3 days, Boot et al. 1993; value by choice")
         double shortestStay,
     @Measure(
-            is =
+            meaning =
                 "link L between the deaths of mites and bees: a mite on a bee dies at the bees'"
                     + " rate over 1 + (L x rate of entering cells)^2",
             value = 28,
@@ -53,7 +53,7 @@ public record MiteRates(
                     + " mites in winter and the highest infestations seen")
         double deathLink,
     @Measure(
-            is = "share of mothers that come back from a worker cell",
+            meaning = "share of mothers that come back from a worker cell",
             value = 0.65,
             unit = "1",
             min = 0,
@@ -62,7 +62,7 @@ public record MiteRates(
             source = "with 2-3 cycles a life, Martin & Kemp 1997; losses from memory")
         double workerMothersBack,
     @Measure(
-            is = "mated daughters made per mother alone in a worker cell",
+            meaning = "mated daughters made per mother alone in a worker cell",
             value = 0.85,
             unit = "mites",
             min = 0,
@@ -71,7 +71,7 @@ public record MiteRates(
             source = "0.9 per mother, Martin & Kryger 2002; rounded down by choice")
         double workerDaughters,
     @Measure(
-            is = "share of daughters lost as the worker emerges",
+            meaning = "share of daughters lost as the worker emerges",
             value = 0.20,
             unit = "1",
             min = 0,
@@ -80,7 +80,7 @@ public record MiteRates(
             source = "from memory")
         double workerDaughtersLost,
     @Measure(
-            is = "loss of daughters per further mother in a worker cell",
+            meaning = "loss of daughters per further mother in a worker cell",
             value = 0.15,
             unit = "1",
             min = 0,
@@ -90,7 +90,7 @@ public record MiteRates(
                 "form after Donze et al. 1996; value by choice, for the highest infestations seen")
         double workerCrowding,
     @Measure(
-            is = "share of mothers that come back from a drone cell",
+            meaning = "share of mothers that come back from a drone cell",
             value = 0.75,
             unit = "1",
             min = 0,
@@ -99,7 +99,7 @@ public record MiteRates(
             source = "from memory")
         double droneMothersBack,
     @Measure(
-            is = "mated daughters made per mother alone in a drone cell",
+            meaning = "mated daughters made per mother alone in a drone cell",
             value = 2.0,
             unit = "mites",
             min = 0,
@@ -108,7 +108,7 @@ public record MiteRates(
             source = "2.2-2.6 per reproducing mother, less those that do not reproduce")
         double droneDaughters,
     @Measure(
-            is = "share of daughters lost as the drone emerges",
+            meaning = "share of daughters lost as the drone emerges",
             value = 0.08,
             unit = "1",
             min = 0,
@@ -117,7 +117,7 @@ public record MiteRates(
             source = "from memory")
         double droneDaughtersLost,
     @Measure(
-            is = "loss of daughters per further mother in a drone cell",
+            meaning = "loss of daughters per further mother in a drone cell",
             value = 0.22,
             unit = "1",
             min = 0,
@@ -127,7 +127,7 @@ public record MiteRates(
                 "form after Donze et al. 1996; value by choice, for the highest infestations seen")
         double droneCrowding,
     @Measure(
-            is = "size K of the negative binomial of mothers over cells",
+            meaning = "size K of the negative binomial of mothers over cells",
             value = 2,
             unit = "1",
             min = 0.2,

@@ -8,7 +8,7 @@ import broodtide.measure.Measures;
 /** What the stock of bees and the strain of mites bring to mite reproduction. */
 public record StockTraits(
     @Measure(
-            is = "share by which the stock cuts daughters",
+            meaning = "share by which the stock cuts daughters",
             value = 0,
             unit = "1",
             min = 0,
@@ -17,7 +17,7 @@ public record StockTraits(
             source = "hygienic stock 0.2-0.4, strongly resistant 0.5-0.8: choice")
         double hygiene,
     @Measure(
-            is = "factor on daughters, one for average mites",
+            meaning = "factor on daughters, one for average mites",
             value = 1,
             unit = "1",
             min = 0,

@@ -37,7 +37,7 @@ public record Climate(
     Curve winterShare,
     Curve springRelease,
     @Measure(
-            is = "death rate of winter bees",
+            meaning = "death rate of winter bees",
             value = Climate.USUAL_WINTER_DEATH,
             unit = "1/day",
             min = 0.0005,

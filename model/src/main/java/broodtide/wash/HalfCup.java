@@ -8,7 +8,7 @@ import java.util.Map;
 /** What half a cup of bees holds when nobody has counted it. */
 public record HalfCup(
     @Measure(
-            is = "bees in a half cup that were not counted",
+            meaning = "bees in a half cup that were not counted",
             value = 320,
             unit = "bees",
             min = 50,
@@ -17,7 +17,7 @@ public record HalfCup(
             source = "means of 281 to 362 in five trials, open data")
         double bees,
     @Measure(
-            is = "standard deviation of the bees in a half cup",
+            meaning = "standard deviation of the bees in a half cup",
             value = 45,
             unit = "bees",
             min = 0,

@@ -14,7 +14,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  */
 public record SamplePlan(
     @Measure(
-            is = "evenness of mites between hives, k of a negative binomial",
+            meaning = "evenness of mites between hives, k of a negative binomial",
             value = 0.6,
             unit = "1",
             min = 0.05,
@@ -25,7 +25,7 @@ public record SamplePlan(
                     + " treated alike are more even")
         double evenness,
     @Measure(
-            is = "share of the mites on the bees that a wash finds",
+            meaning = "share of the mites on the bees that a wash finds",
             value = 0.9,
             unit = "1",
             min = 0.01,

@@ -27,6 +27,6 @@ class PriorTest {
   void aFactorIsNormalOnItsLogarithm() {
     Prior factor = Unknown.REPRODUCTION_FACTOR.usual();
     assertThat(factor.at(1)).isCloseTo(Math.exp(factor.logSd()), within(1e-12));
-    assertThat(factor.at(100)).isEqualTo(factor.most());
+    assertThat(factor.at(100)).isEqualTo(factor.max());
   }
 }

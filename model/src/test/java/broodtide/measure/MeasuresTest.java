@@ -21,7 +21,7 @@ class MeasuresTest {
       for (Measures.Line line : Measures.table(type)) {
         Measure m = line.measure();
         assertThat(m.value()).as(line.name()).isBetween(m.min(), m.max());
-        assertThat(m.is()).as(line.name()).isNotBlank();
+        assertThat(m.meaning()).as(line.name()).isNotBlank();
         assertThat(m.unit()).as(line.name()).isNotBlank();
         assertThat(m.source()).as(line.name()).isNotBlank();
       }

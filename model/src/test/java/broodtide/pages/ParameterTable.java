@@ -28,7 +28,7 @@ public final class ParameterTable {
         Measure m = line.measure();
         table.row(
             "`" + line.name() + "`",
-            m.is(),
+            m.meaning(),
             m.unit(),
             Figures.of(m.value(), DIGITS),
             Figures.of(m.min(), DIGITS) + " to " + Figures.of(m.max(), DIGITS),

@@ -31,7 +31,7 @@ final class CanvasGraphics extends ShapesOnly {
 
   @Override
   public void setColor(Color colour) {
-    Mark next = colour instanceof Field.Ink ink ? ink.mark() : null;
+    Mark next = colour instanceof PlotArea.Ink ink ? ink.mark() : null;
     if (next != mark) {
       endLine();
       mark = next;

@@ -14,7 +14,7 @@ final class CellGraphics extends ShapesOnly {
   private final double width;
   private final double height;
   private final Taker taker;
-  private Color colour = Field.NONE;
+  private Color colour = PlotArea.NONE;
 
   CellGraphics(int columns, int rows, int side, Taker taker) {
     this.width = (double) side / columns;

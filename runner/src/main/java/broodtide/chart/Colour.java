@@ -7,7 +7,7 @@ import java.util.Locale;
  *
  * @param rgb red, green and blue, 8 bits each
  */
-public record Colour(int rgb) {
+record Colour(int rgb) {
   /**
    * Reads {@code #rrggbb}.
    *

@@ -8,10 +8,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param date the day
  * @param median the middle value, in the unit of the chart, finite
- * @param half the 50 % band; null for none
- * @param most the 90 % band; null for none
+ * @param inner the 50 % band; null for none
+ * @param outer the 90 % band; null for none
  */
-public record Estimate(LocalDate date, double median, @Nullable Range half, @Nullable Range most) {
+public record Estimate(
+    LocalDate date, double median, @Nullable Range inner, @Nullable Range outer) {
   public Estimate {
     if (!Double.isFinite(median)) {
       throw new IllegalArgumentException(

@@ -80,7 +80,8 @@ record Facet(
     if (!y.label().isEmpty()) {
       canvas.write(y.label(), left, row, Type.LABEL.in(Palette.INK));
     }
-    Field field = new Field(box, x.scale(box.x(), box.right()), y.scale(box.bottom(), box.y()));
+    PlotArea field =
+        new PlotArea(box, x.scale(box.x(), box.right()), y.scale(box.bottom(), box.y()));
     List<Mark> all = new ArrayList<>(grid(canvas, left, box));
     marks.stream().filter(m -> !dotted(m)).forEach(all::add);
     marks.stream().filter(this::dotted).map(Mark::over).forEach(all::add);
@@ -138,7 +139,7 @@ record Facet(
   }
 
   /** Writes words inside the field, each at the free place nearest to where it belongs. */
-  private void words(Canvas canvas, Field field) {
+  private void words(Canvas canvas, PlotArea field) {
     List<Box> taken = new ArrayList<>();
     List<Box> lines = new ArrayList<>();
     for (Mark m : marks) {
@@ -160,7 +161,7 @@ record Facet(
   }
 
   /** Small boxes along a line. */
-  private static void along(Mark m, Field field, List<Box> out) {
+  private static void along(Mark m, PlotArea field, List<Box> out) {
     for (int i = 1; i < m.x.length; i++) {
       double x = field.x().at(m.x[i - 1]);
       double y = field.y().at(m.y[i - 1]);
@@ -175,7 +176,7 @@ record Facet(
   }
 
   /** Clear of dots, other words and lines; where that cannot be, clear of dots and words alone. */
-  private static Box placed(Words w, Field field, List<Box> taken, List<Box> lines) {
+  private static Box placed(Words w, PlotArea field, List<Box> taken, List<Box> lines) {
     Box box = field.box();
     boolean around = w.type().anchor() == Type.Anchor.MIDDLE;
     double aside = around ? 0 : 5;

@@ -9,9 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param low lowest outcome
  * @param high highest outcome
  * @param best the best place, the first one of equals; null when every cell is masked
- * @param near how close to the best a cell must be to be called as good
  */
-record Outcomes(double low, double high, @Nullable Place best, double near) {
+record Outcomes(double low, double high, @Nullable Place best) {
   /** A cell with an outcome. */
   record Place(int row, int column, double value) {}
 
@@ -28,19 +27,15 @@ record Outcomes(double low, double high, @Nullable Place best, double near) {
       }
     }
     if (lowest == null || highest == null) {
-      return new Outcomes(0, 0, null, 0);
+      return new Outcomes(0, 0, null);
     }
     Place best = map.lowerIsBetter() ? lowest : highest;
-    return new Outcomes(lowest.value(), highest.value(), best, map.nearBest());
+    return new Outcomes(lowest.value(), highest.value(), best);
   }
 
   /** Where a value lies between lowest and highest, 0 to 1. */
   double share(double value) {
     return high > low ? (value - low) / (high - low) : 0;
-  }
-
-  boolean nearBest(double value) {
-    return best != null && near > 0 && Math.abs(value - best.value()) <= near;
   }
 
   /** A value with just the decimals that tell twenty steps of the map apart. */

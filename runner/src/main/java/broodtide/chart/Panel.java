@@ -20,7 +20,7 @@ public record Panel(
     boolean log,
     List<Line> lines,
     List<WashPoint> washes,
-    @Nullable Threshold threshold) {
+    @Nullable ThresholdSteps threshold) {
   public Panel {
     lines = List.copyOf(lines);
     washes = List.copyOf(washes);
@@ -57,10 +57,10 @@ public record Panel(
     StringBuilder s = new StringBuilder(axis).append('.');
     for (Line line : lines) {
       Estimate end = line.last();
-      Range most = end.most();
+      Range outer = end.outer();
       s.append(' ').append(line.name()).append(": ").append(Numerals.two(end.median()));
-      if (most != null) {
-        s.append(" (").append(Numerals.range(most.low(), most.high())).append(')');
+      if (outer != null) {
+        s.append(" (").append(Numerals.range(outer.low(), outer.high())).append(')');
       }
       s.append(" on ").append(end.date());
       s.append(line.ended().isEmpty() ? "." : ", where the line ends: " + line.ended() + ".");

@@ -93,7 +93,7 @@ final class PanelStack {
 
   private void field(Canvas canvas, int i, Plot plot) {
     Panel panel = panels.get(i);
-    Threshold threshold = panel.threshold();
+    ThresholdSteps threshold = panel.threshold();
     strip.tint(canvas, plot.box());
     List<Mark> marks = new ArrayList<>(plot.frame(canvas));
     marks.addAll(plot.bands(panel.lines()));

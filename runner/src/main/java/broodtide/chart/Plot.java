@@ -42,8 +42,8 @@ record Plot(Box box, Days days, Scale scale) {
   }
 
   /** The same field in numbers, for its marks. */
-  Field field() {
-    return new Field(box, days.scale(), scale);
+  PlotArea field() {
+    return new PlotArea(box, days.scale(), scale);
   }
 
   /** Writes the numbers and gives the grid lines. */
@@ -90,15 +90,15 @@ record Plot(Box box, Days days, Scale scale) {
 
   /** The bands of all lines, wide ones first. */
   List<Mark> bands(List<Line> lines) {
-    long banded = lines.stream().filter(l -> l.last().most() != null).count();
+    long banded = lines.stream().filter(l -> l.last().outer() != null).count();
     double strength = banded <= 1 ? 1 : banded == 2 ? 0.8 : 0.5;
     List<Mark> bands = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      band(lines.get(i), i, Estimate::most, 0.16 * strength)
+      band(lines.get(i), i, Estimate::outer, 0.16 * strength)
           .ifPresent(b -> bands.add(b.in("band90", "")));
     }
     for (int i = 0; i < lines.size(); i++) {
-      band(lines.get(i), i, Estimate::half, 0.26 * strength)
+      band(lines.get(i), i, Estimate::inner, 0.26 * strength)
           .ifPresent(b -> bands.add(b.in("band50", "")));
     }
     return bands;

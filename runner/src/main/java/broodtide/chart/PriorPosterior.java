@@ -15,17 +15,17 @@ public final class PriorPosterior {
    * @param ratios whether equal steps along the axis are equal factors, as suits values that spread
    *     over decades; the values are above 0 then, and heights are per step
    */
-  public record Unknown(String name, Curve prior, Curve posterior, boolean ratios) {
+  public record Unknown(String name, DensityCurve prior, DensityCurve posterior, boolean ratios) {
     /** An unknown on an axis of even steps. */
-    public Unknown(String name, Curve prior, Curve posterior) {
+    public Unknown(String name, DensityCurve prior, DensityCurve posterior) {
       this(name, prior, posterior, false);
     }
 
-    private double middle(Curve curve) {
+    private double middle(DensityCurve curve) {
       double[] x = curve.x();
       double[] y = curve.y();
       double[] even = IntStream.range(0, x.length).mapToDouble(i -> y[i] / x[i]).toArray();
-      return (ratios ? Curve.of(x, even) : curve).middle();
+      return (ratios ? DensityCurve.of(x, even) : curve).middle();
     }
   }
 

@@ -27,21 +27,21 @@ record Reach(double low, double high, boolean log, String notes) {
   private static final double RATIO = 1e4;
 
   static Reach of(
-      List<Line> lines, List<WashPoint> washes, @Nullable Threshold threshold, boolean log) {
+      List<Line> lines, List<WashPoint> washes, @Nullable ThresholdSteps threshold, boolean log) {
     List<Double> core = new ArrayList<>();
     List<Double> tails = new ArrayList<>();
     List<Double> lows = new ArrayList<>();
     for (Line line : lines) {
       for (Estimate e : line.estimates()) {
         core.add(e.median());
-        Range half = e.half();
-        if (half != null) {
-          core.add(half.high());
+        Range inner = e.inner();
+        if (inner != null) {
+          core.add(inner.high());
         }
-        Range most = e.most();
-        if (most != null) {
-          tails.add(most.high());
-          lows.add(most.low());
+        Range outer = e.outer();
+        if (outer != null) {
+          tails.add(outer.high());
+          lows.add(outer.low());
         }
       }
     }
@@ -86,7 +86,7 @@ record Reach(double low, double high, boolean log, String notes) {
     double least =
         Stream.concat(
                 washes.stream().map(WashPoint::interval),
-                lines.stream().flatMap(l -> l.estimates().stream()).flatMap(Reach::most))
+                lines.stream().flatMap(l -> l.estimates().stream()).flatMap(Reach::outer))
             .map(Range::low)
             .filter(v -> v > 0)
             .min(Double::compare)
@@ -95,8 +95,8 @@ record Reach(double low, double high, boolean log, String notes) {
     return Axis.ratios(label, Math.min(low, reach.low()), reach.high());
   }
 
-  private static Stream<Range> most(Estimate e) {
-    return Stream.ofNullable(e.most());
+  private static Stream<Range> outer(Estimate e) {
+    return Stream.ofNullable(e.outer());
   }
 
   Scale scale(double foot, double top) {

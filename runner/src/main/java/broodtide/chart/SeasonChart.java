@@ -40,7 +40,7 @@ public record SeasonChart(Heading heading, Panel panel, Almanac almanac, Size si
    *
    * @param threshold the threshold of each day; null for none
    */
-  public SeasonChart threshold(@Nullable Threshold threshold) {
+  public SeasonChart threshold(@Nullable ThresholdSteps threshold) {
     return with(new Panel(panel.axis(), panel.log(), panel.lines(), panel.washes(), threshold));
   }
 

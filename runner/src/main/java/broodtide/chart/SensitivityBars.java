@@ -19,11 +19,24 @@ public final class SensitivityBars {
     public boolean counts() {
       return range.low() > 0;
     }
+
+    /** {@return whether its share before anything was known can be told from nothing} */
+    public boolean countsBefore() {
+      return beforeRange.low() > 0;
+    }
   }
 
   private static final Colour BEFORE = Palette.line(1);
 
   private SensitivityBars() {}
+
+  /** Which of the two shares, if any, cannot be told from nothing. */
+  private static String doubt(Index x) {
+    if (x.counts()) {
+      return x.countsBefore() ? "" : " (before: cannot be told from 0)";
+    }
+    return x.countsBefore() ? " (cannot be told from 0)" : " (both: cannot be told from 0)";
+  }
 
   /**
    * {@return the picture, the greatest at the top}
@@ -42,7 +55,7 @@ public final class SensitivityBars {
     double high = 0;
     for (int i = 0; i < rising.size(); i++) {
       Index x = rising.get(i);
-      names.add(x.counts() ? x.name() : x.name() + " (cannot be told from 0)");
+      names.add(x.name() + doubt(x));
       double opacity = x.counts() ? 0.75 : 0.25;
       marks.add(
           Mark.bars(

@@ -14,14 +14,14 @@ final class ThresholdMark {
 
   private ThresholdMark() {}
 
-  static List<Mark> line(Threshold threshold, Plot plot) {
+  static List<Mark> line(ThresholdSteps threshold, Plot plot) {
     Mark.Group group = new Mark.Group("threshold", threshold.name());
     return runs(shown(threshold, plot.days())).stream()
         .map(run -> steps(run, plot.days()).in(group))
         .toList();
   }
 
-  private static Mark steps(List<Threshold.Level> run, Days days) {
+  private static Mark steps(List<ThresholdSteps.Level> run, Days days) {
     int n = run.size();
     double[] x = new double[n + 1];
     double[] y = new double[n + 1];
@@ -36,17 +36,17 @@ final class ThresholdMark {
   }
 
   /** Those steps that hold on a day shown. */
-  static List<Threshold.Level> shown(Threshold threshold, Days days) {
+  static List<ThresholdSteps.Level> shown(ThresholdSteps threshold, Days days) {
     return threshold.levels().stream()
         .filter(l -> l.from().isBefore(days.last()) && !l.to().isBefore(days.first()))
         .toList();
   }
 
   /** Steps that follow one another without a day between them, together. */
-  private static List<List<Threshold.Level>> runs(List<Threshold.Level> levels) {
-    List<List<Threshold.Level>> out = new ArrayList<>();
+  private static List<List<ThresholdSteps.Level>> runs(List<ThresholdSteps.Level> levels) {
+    List<List<ThresholdSteps.Level>> out = new ArrayList<>();
     LocalDate next = LocalDate.MIN;
-    for (Threshold.Level level : levels) {
+    for (ThresholdSteps.Level level : levels) {
       if (!level.from().equals(next)) {
         out.add(new ArrayList<>());
       }
@@ -56,7 +56,7 @@ final class ThresholdMark {
     return out;
   }
 
-  private static Trace trace(List<Threshold.Level> run, Plot plot) {
+  private static Trace trace(List<ThresholdSteps.Level> run, Plot plot) {
     double[] xy = new double[4 * run.size()];
     for (int i = 0; i < run.size(); i++) {
       double y = plot.scale().at(run.get(i).value());
@@ -75,8 +75,8 @@ final class ThresholdMark {
    * @param washes places of washes, which it must not cover
    */
   static void name(
-      Canvas canvas, Threshold threshold, Plot plot, List<Box> lines, List<Box> washes) {
-    List<Threshold.Level> levels = shown(threshold, plot.days());
+      Canvas canvas, ThresholdSteps threshold, Plot plot, List<Box> lines, List<Box> washes) {
+    List<ThresholdSteps.Level> levels = shown(threshold, plot.days());
     if (levels.isEmpty()) {
       return;
     }

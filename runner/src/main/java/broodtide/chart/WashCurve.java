@@ -22,7 +22,7 @@ public final class WashCurve {
   public static Figure of(
       Heading heading,
       String axis,
-      Curve curve,
+      DensityCurve curve,
       @Nullable Double threshold,
       String name,
       String share) {
@@ -34,7 +34,7 @@ public final class WashCurve {
     List<Facet.Words> words = new ArrayList<>();
     marks.add(Mark.band(x, zero, y, Palette.line(0), 0.16));
     if (threshold != null && threshold < x[x.length - 1]) {
-      Curve beyond = curve.from(threshold);
+      DensityCurve beyond = curve.from(threshold);
       marks.add(
           Mark.band(beyond.x(), new double[beyond.x().length], beyond.y(), Palette.line(0), 0.42));
       marks.add(Mark.line(threshold, 0, threshold, top, Pen.THRESHOLD).in("limit", name));

@@ -9,7 +9,6 @@ import java.util.List;
  * @param heading title and subtitle
  * @param outcome what the number in a cell is, with its unit
  * @param lowerIsBetter whether the best cell is the lowest
- * @param nearBest cells this close to the best, in the unit of the outcome, are dotted; 0 for none
  * @param starts first days, in order, one for each column
  * @param rows one or more controls
  * @param size picture size
@@ -18,7 +17,6 @@ public record WindowMap(
     Heading heading,
     String outcome,
     boolean lowerIsBetter,
-    double nearBest,
     List<LocalDate> starts,
     List<Row> rows,
     Size size)
@@ -32,8 +30,9 @@ public record WindowMap(
    * @param value the outcome, finite
    * @param labelDecides whether honey supers stand and the label decides; drawn as a line along the
    *     upper edge
+   * @param tied whether it cannot be told from the best; drawn as a dot
    */
-  public record Outcome(double value, boolean labelDecides) implements Cell {
+  public record Outcome(double value, boolean labelDecides, boolean tied) implements Cell {
     public Outcome {
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException(
@@ -42,12 +41,12 @@ public record WindowMap(
     }
 
     /**
-     * A cell that nothing stands against.
+     * A cell that nothing stands against, worse than the best.
      *
      * @param value the outcome, finite
      */
     public Outcome(double value) {
-      this(value, false);
+      this(value, false, false);
     }
   }
 
@@ -97,7 +96,6 @@ public record WindowMap(
    * @param heading what stands above
    * @param outcome what cells are judged by, with its unit
    * @param lowerIsBetter whether small values are good
-   * @param nearBest how near to the best counts as about as good, in the unit of the outcome
    * @param starts the columns, rising
    * @param rows one per control
    */
@@ -105,16 +103,15 @@ public record WindowMap(
       Heading heading,
       String outcome,
       boolean lowerIsBetter,
-      double nearBest,
       List<LocalDate> starts,
       List<Row> rows) {
     Size size = new Size(720, 240);
-    return new WindowMap(heading, outcome, lowerIsBetter, nearBest, starts, rows, size);
+    return new WindowMap(heading, outcome, lowerIsBetter, starts, rows, size);
   }
 
   @Override
   public WindowMap sized(Size other) {
-    return new WindowMap(heading, outcome, lowerIsBetter, nearBest, starts, rows, other);
+    return new WindowMap(heading, outcome, lowerIsBetter, starts, rows, other);
   }
 
   @Override
@@ -135,6 +132,15 @@ public record WindowMap(
     return rows.stream()
         .flatMap(row -> row.cells().stream())
         .anyMatch(cell -> cell instanceof Outcome o && o.labelDecides());
+  }
+
+  /** {@return whether any open cell but the best is tied with it} */
+  public boolean tied() {
+    return rows.stream()
+            .flatMap(row -> row.cells().stream())
+            .filter(cell -> cell instanceof Outcome o && o.tied())
+            .count()
+        > 1;
   }
 
   @Override

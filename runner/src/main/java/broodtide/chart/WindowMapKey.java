@@ -101,7 +101,7 @@ final class WindowMapKey {
     double width = 0.36 * size.width();
     double step = width / STEPS;
     double[][] steps = {IntStream.range(0, STEPS).asDoubleStream().toArray()};
-    Field.cells(
+    PlotArea.cells(
         canvas,
         steps,
         0,

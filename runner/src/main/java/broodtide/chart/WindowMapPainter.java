@@ -58,7 +58,7 @@ final class WindowMapPainter {
     for (int r = 0; r < map.rows().size(); r++) {
       name(canvas, map.rows().get(r), left - 10, top + (r + 0.5) * height);
     }
-    Field.cells(
+    PlotArea.cells(
         canvas,
         values(),
         outcomes.low(),
@@ -146,7 +146,7 @@ final class WindowMapPainter {
     if (fits) {
       canvas.write(text, x, middle + 4.7, type);
     }
-    if (!isBest && outcomes.nearBest(value) && (b.height() > 28 || !fits)) {
+    if (!isBest && o.tied() && (b.height() > 28 || !fits)) {
       canvas.disc(x, fits ? b.bottom() - 7 : middle, 2, ink, Pen.solid(ink, 0.5));
     }
     if (o.labelDecides()) {
@@ -196,10 +196,7 @@ final class WindowMapPainter {
   }
 
   private List<String> words() {
-    String near =
-        outcomes.best() != null && map.nearBest() > 0
-            ? " Dots: within " + Numerals.plain(map.nearBest()) + " of it."
-            : "";
+    String near = map.tied() ? " Dots: tied with it; choose by label, weather and effort." : "";
     String outlined = outcomes.best() == null ? "" : " Outlined above.";
     return Lettering.wrap(
         bestInWords() + outlined + near, LABEL, map.size().width() - 2 * Heading.MARGIN);

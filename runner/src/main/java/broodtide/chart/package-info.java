@@ -14,9 +14,9 @@
  * broodtide.chart.SeasonInside}.
  *
  * <p>What is drawn from data (lines, bands, steps, bars, dots, cells) is drawn by XChart, through a
- * {@code Field}; words, ticks, labels at line ends, hatching and signs at the edge are set beside
- * it on the same coordinates. Both go to one small canvas with two ends, an SVG with real text that
- * needs no fonts, and a bitmap of two dots per unit.
+ * {@code PlotArea}; words, ticks, labels at line ends, hatching and signs at the edge are set
+ * beside it on the same coordinates. Both go to one small canvas with two ends, an SVG with real
+ * text that needs no fonts, and a bitmap of two dots per unit.
  *
  * <p>Pictures are immutable and may be shared between threads; the same input gives the same SVG,
  * byte for byte, on any machine.

@@ -100,8 +100,8 @@ final class ExplorerPage {
     return slider(
         dial.name(),
         dial.label(),
-        plain(dial.least()),
-        plain(dial.most()),
+        plain(dial.min()),
+        plain(dial.max()),
         plain(dial.step()),
         plain(dial.start()),
         "");

@@ -31,7 +31,7 @@ final class LessonPlay {
    * @param start its first day
    * @param values one per day
    */
-  record Curve(String name, LocalDate start, double[] values) {}
+  record QuantityCurve(String name, LocalDate start, double[] values) {}
 
   /**
    * A number with what it is.
@@ -51,13 +51,13 @@ final class LessonPlay {
   }
 
   /** The lines of one chart. */
-  List<Curve> curves(Lesson.Chart chart) {
-    List<Curve> out = new ArrayList<>();
+  List<QuantityCurve> curves(Lesson.Chart chart) {
+    List<QuantityCurve> out = new ArrayList<>();
     seasons.forEach(
         (plan, season) -> {
           for (Quantity q : chart.show()) {
             String name = seasons.size() > 1 ? plan : q.label();
-            out.add(new Curve(name, season.start(), season.of(q)));
+            out.add(new QuantityCurve(name, season.start(), season.of(q)));
           }
         });
     return out;
@@ -100,7 +100,7 @@ final class LessonPlay {
     for (Lesson.Chart chart : lesson.charts()) {
       ObjectNode c = charts.addObject().put("title", chart.title());
       ArrayNode lines = c.putArray("lines");
-      for (Curve curve : curves(chart)) {
+      for (QuantityCurve curve : curves(chart)) {
         lines
             .addObject()
             .put("name", curve.name())

@@ -136,7 +136,7 @@ final class Worksheet {
         new Size(720, 120 + 190 * panels.size()));
   }
 
-  private static Line line(LessonPlay.Curve curve) {
+  private static Line line(LessonPlay.QuantityCurve curve) {
     List<Estimate> days = new ArrayList<>();
     LocalDate day = curve.start();
     for (double value : curve.values()) {

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.catalog.Catalog;
 import broodtide.classroom.ClassSite;
 import broodtide.measure.OutOfRange;
+import broodtide.web.Browser;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -22,7 +23,7 @@ import picocli.CommandLine.Option;
       "A web page for teaching, for this machine alone: a colony to play with, lessons in"
           + " which the class predicts first and then looks, and worksheets to print."
     },
-    footer = {"  broodtide class --climate cool-maritime", "  broodtide class --port 8080"})
+    footer = {"  broodtide class --climate cool-maritime", "  broodtide class --port 8080 --browser"})
 final class ClassCommand implements Callable<Integer> {
   private final CommandContext desk;
 
@@ -41,6 +42,9 @@ final class ClassCommand implements Callable<Integer> {
       completionCandidates = KnownWords.Climates.class,
       defaultValue = "temperate")
   private String climate = "temperate";
+
+  @Option(names = "--browser", description = "Also opens the page in the browser.")
+  private boolean browser;
 
   @Mixin private JsonOption as = new JsonOption();
 
@@ -69,6 +73,9 @@ final class ClassCommand implements Callable<Integer> {
         throw new Refusal(
             "nobody reads standard output, so the address of the page is lost; let it go to a"
                 + " terminal or a file");
+      }
+      if (browser && !Browser.here().show(page.address())) {
+        desk.err().println("No browser could be asked; open the address yourself.");
       }
       new CountDownLatch(1).await();
     } catch (IOException e) {

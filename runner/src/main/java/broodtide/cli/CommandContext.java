@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param live whether standard error is a terminal, where progress may be drawn
  * @param clock says what day it is; only future dates are judged by it
  */
-public record CommandContext(
+record CommandContext(
     InputStream in,
     PrintWriter out,
     PrintWriter err,

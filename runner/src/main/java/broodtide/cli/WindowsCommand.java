@@ -193,11 +193,12 @@ final class WindowsCommand implements Callable<Integer> {
             Table.Column.numbers("best"),
             Table.Column.words("about as good"),
             Table.Column.numbers("a week later"));
+    boolean ties = WindowWords.ties(w);
     for (Windows.Row row : w.rows()) {
       Optional<Integer> best = row.best();
       table =
           table.row(
-              row.control().name(),
+              row.control().name() + (ties && WindowWords.tied(w, row) ? " =" : ""),
               best.map(b -> Plain.shortDay(w.starts().get(b))).orElse("-"),
               best.map(b -> OutcomeWords.brief(w.outcome(), row.middle(b).orElseThrow()))
                   .orElse("-"),

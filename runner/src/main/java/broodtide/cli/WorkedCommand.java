@@ -22,7 +22,9 @@ import broodtide.words.TreatmentWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -128,8 +130,9 @@ final class WorkedCommand implements Callable<Integer> {
             (c, workers, file, out) -> {
               checks.add(judge(c, beside, course, template, workers, file, out));
               if (checks.size() == judged.size()) {
+                toCheck(checks, template, out);
                 ApiaryTreatmentCheck.of(checks)
-                    .ifPresent(a -> out.say(TreatmentWords.apiary(a, judged.size())));
+                    .ifPresent(a -> together(a, checks, template, file, out));
               }
             });
   }
@@ -166,7 +169,11 @@ final class WorkedCommand implements Callable<Integer> {
     Optional<CountedEfficacy> counted =
         CountedEfficacy.alone(count(check.before()), count(check.after()), LEVEL);
     Optional<CountedEfficacy> against = beside.flatMap(n -> against(check, n));
-    file.add(check, counted, against);
+    Optional<ResistanceCheck> resistance =
+        fellShort(check.verdict(), template)
+            ? ResistanceCheck.of(check, template)
+            : Optional.empty();
+    file.add(check, counted, against, resistance);
     out.say(TreatmentWords.verdict(check, template.name()));
     TreatmentWords.whatWouldTell(check).ifPresent(out::say);
     out.say(TreatmentWords.counts(check, counted));
@@ -182,14 +189,49 @@ final class WorkedCommand implements Callable<Integer> {
     if (!doubts.isEmpty()) {
       out.say("Note: " + String.join("; ", doubts) + ".");
     }
-    if (check.verdict() == TreatmentCheck.Verdict.FELL_SHORT) {
-      out.say("To check, in this order:");
-      Shortfall.reasons(check, template).forEach(r -> out.say("- " + r + "."));
-      if (!colony.resistant.contains(template.substance().orElse(""))) {
-        ResistanceCheck.of(check, template).map(TreatmentWords::resistance).ifPresent(out::say);
+    resistance.map(TreatmentWords::resistance).ifPresent(out::say);
+    return check;
+  }
+
+  /** What may lie behind treatments that fell short, once for the hives with the same reasons. */
+  private static void toCheck(
+      List<TreatmentCheck> checks, ControlTemplate template, DecisionCommandRun out) {
+    Map<List<String>, List<String>> hives = new LinkedHashMap<>();
+    for (TreatmentCheck check : checks) {
+      if (check.verdict() == TreatmentCheck.Verdict.FELL_SHORT) {
+        hives
+            .computeIfAbsent(Shortfall.reasons(check, template), r -> new ArrayList<>())
+            .add(check.colony().colony());
       }
     }
-    return check;
+    hives.forEach(
+        (reasons, names) -> {
+          String whose = checks.size() == 1 ? "" : " for " + String.join(", ", names);
+          out.say("To check" + whose + ", in this order:");
+          reasons.forEach(r -> out.say("- " + r + "."));
+        });
+  }
+
+  /** Says what the hives tell together. */
+  private void together(
+      ApiaryTreatmentCheck apiary,
+      List<TreatmentCheck> checks,
+      ControlTemplate template,
+      ResultsFile file,
+      DecisionCommandRun out) {
+    Optional<ResistanceCheck> resistance =
+        fellShort(apiary.verdict(), template)
+            ? ResistanceCheck.of(apiary, checks.get(0), template)
+            : Optional.empty();
+    file.add(apiary, resistance);
+    out.say(TreatmentWords.apiary(apiary, checks.size()));
+    resistance.map(TreatmentWords::resistance).ifPresent(out::say);
+  }
+
+  /** Whether resistance is to be spoken of; not where the user reckons with it already. */
+  private boolean fellShort(TreatmentCheck.Verdict verdict, ControlTemplate template) {
+    return verdict == TreatmentCheck.Verdict.FELL_SHORT
+        && !colony.resistant.contains(template.substance().orElse(""));
   }
 
   /** Whether the later wash stands over the treatment threshold, whatever the treatment did. */

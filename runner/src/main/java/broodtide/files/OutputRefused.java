@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /** A result may not or cannot be written. The message names the file, the reason and a remedy. */
-public final class OutputRefused extends RefusedException {
+final class OutputRefused extends RefusedException {
   private static final long serialVersionUID = 1L;
 
   /** Something stands where the result should go, and is left as it is. */

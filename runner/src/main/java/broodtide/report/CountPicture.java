@@ -1,7 +1,7 @@
 package broodtide.report;
 
 import broodtide.assessment.CountReading;
-import broodtide.chart.Curve;
+import broodtide.chart.DensityCurve;
 import broodtide.chart.Figure;
 import broodtide.chart.Heading;
 import broodtide.chart.WashCurve;
@@ -60,7 +60,7 @@ public final class CountPicture {
   }
 
   /** Mean density of each step, so that it stays finite at 0 when no mite was found. */
-  private static Curve curve(RatePosterior belief, double most) {
+  private static DensityCurve curve(RatePosterior belief, double most) {
     double step = most / STEPS;
     double[] x = new double[STEPS + 1];
     double[] y = new double[STEPS + 1];
@@ -72,6 +72,6 @@ public final class CountPicture {
       below = atMost;
     }
     y[0] = y[1];
-    return Curve.of(x, y);
+    return DensityCurve.of(x, y);
   }
 }

@@ -13,7 +13,7 @@ import broodtide.chart.Line;
 import broodtide.chart.Marker;
 import broodtide.chart.SeasonChart;
 import broodtide.chart.Span;
-import broodtide.chart.Threshold;
+import broodtide.chart.ThresholdSteps;
 import broodtide.control.Control;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
@@ -57,7 +57,11 @@ public final class PlanPictures {
             + Digits.count(comparison.posterior().members().size())
             + " simulated colonies that fit them; bands: 50 % and 90 % intervals"
             + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
-    Threshold threshold = threshold(c, end);
+    List<String> tied = comparison.decision().tied();
+    if (!tied.isEmpty()) {
+      subtitle += " Tied with the best by winter loss: " + String.join(", ", tied) + ".";
+    }
+    ThresholdSteps threshold = threshold(c, end);
     if (threshold == null) {
       subtitle += " No treatment threshold on these days " + c.thresholds().where() + ".";
     }
@@ -113,12 +117,14 @@ public final class PlanPictures {
   }
 
   /** The treatment threshold as steps; null when there is none on any day shown. */
-  private static @Nullable Threshold threshold(ColonyCase c, LocalDate end) {
-    List<Threshold.Level> levels =
+  private static @Nullable ThresholdSteps threshold(ColonyCase c, LocalDate end) {
+    List<ThresholdSteps.Level> levels =
         c.stages().thresholdSteps(c.thresholds(), c.start(), end).stream()
-            .map(s -> new Threshold.Level(s.from(), s.to(), s.perHundred()))
+            .map(s -> new ThresholdSteps.Level(s.from(), s.to(), s.perHundred()))
             .toList();
-    return levels.isEmpty() ? null : new Threshold("threshold: " + c.thresholds().name(), levels);
+    return levels.isEmpty()
+        ? null
+        : new ThresholdSteps("threshold: " + c.thresholds().name(), levels);
   }
 
   private static Almanac almanac(ColonyCase c, LocalDate end) {

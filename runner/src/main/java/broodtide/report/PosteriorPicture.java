@@ -1,7 +1,7 @@
 package broodtide.report;
 
 import broodtide.assessment.Comparison;
-import broodtide.chart.Curve;
+import broodtide.chart.DensityCurve;
 import broodtide.chart.Figure;
 import broodtide.chart.Heading;
 import broodtide.chart.PriorPosterior;
@@ -66,10 +66,10 @@ public final class PosteriorPicture {
   /**
    * On an axis of ratios heights are per step of the logarithm, so that areas stay what they are.
    */
-  private static Curve curve(Density d, boolean ratios) {
+  private static DensityCurve curve(Density d, boolean ratios) {
     double[] x = d.values();
     double[] y = d.heights();
-    return Curve.of(
+    return DensityCurve.of(
         x, IntStream.range(0, x.length).mapToDouble(i -> ratios ? x[i] * y[i] : y[i]).toArray());
   }
 }

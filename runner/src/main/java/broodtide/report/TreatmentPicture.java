@@ -1,7 +1,7 @@
 package broodtide.report;
 
 import broodtide.assessment.QuantileSummary;
-import broodtide.chart.Curve;
+import broodtide.chart.DensityCurve;
 import broodtide.chart.EffectPicture;
 import broodtide.chart.Estimate;
 import broodtide.chart.Figure;
@@ -59,8 +59,8 @@ public final class TreatmentPicture {
     return Estimate.of(day.date(), s.q05(), s.q25(), s.median(), s.q75(), s.q95());
   }
 
-  private static Curve curve(double[] shares) {
+  private static DensityCurve curve(double[] shares) {
     Density d = Density.ofShare(shares);
-    return Curve.of(Arrays.stream(d.values()).map(v -> 100 * v).toArray(), d.heights());
+    return DensityCurve.of(Arrays.stream(d.values()).map(v -> 100 * v).toArray(), d.heights());
   }
 }

@@ -7,8 +7,6 @@ import broodtide.decision.Windows;
 import broodtide.words.Digits;
 import broodtide.words.OutcomeWords;
 import broodtide.words.Plain;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,16 +33,16 @@ public final class WindowPicture {
               row.control().name(),
               IntStream.range(0, w.starts().size()).mapToObj(i -> cell(w, row, i)).toList()));
     }
-    double near = w.best().map(w::tolerance).orElse(0.0) * o.shownTimes();
-    double shown = new BigDecimal(near).round(new MathContext(2)).doubleValue();
-    return WindowMap.of(heading(w), o.title(), true, shown, w.starts(), rows);
+    return WindowMap.of(heading(w), o.title(), true, w.starts(), rows);
   }
 
   private static WindowMap.Cell cell(Windows w, Windows.Row row, int column) {
     Windows.Cell cell = row.cells().get(column);
     if (cell instanceof Windows.Played played) {
       return new WindowMap.Outcome(
-          played.middle() * w.outcome().shownTimes(), w.labelDecides(row, column));
+          played.middle() * w.outcome().shownTimes(),
+          w.labelDecides(row, column),
+          w.tied(row, column));
     }
     Obstacle.Kind kind = ((Windows.Blocked) cell).obstacle().kind();
     return new WindowMap.Masked(kind.code(), kind.reason());

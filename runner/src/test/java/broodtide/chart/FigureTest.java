@@ -141,8 +141,8 @@ class FigureTest {
   void aDashedLineIsOnePathAndAGapPartsIt() {
     double[] x = {0, 1, 2, 3, 4};
     SvgCanvas canvas = new SvgCanvas(new Size(320, 200), "a line", "");
-    Field field =
-        new Field(
+    PlotArea field =
+        new PlotArea(
             new Box(0, 0, 300, 100),
             new Scale(0, 4, false, 0, 300),
             new Scale(0, 10, false, 100, 0));
@@ -182,7 +182,7 @@ class FigureTest {
 
   @Test
   void badFiguresAreRefusedInWords() {
-    assertThatThrownBy(() -> Curve.of(new double[] {1, 1}, new double[] {0, 0}))
+    assertThatThrownBy(() -> DensityCurve.of(new double[] {1, 1}, new double[] {0, 0}))
         .hasMessageContaining("rise");
     assertThatThrownBy(() -> new GrowthPicture.Segment(List.of(), List.of(), ""))
         .hasMessageContaining("both its ends");

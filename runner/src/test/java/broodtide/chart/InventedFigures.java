@@ -41,10 +41,10 @@ final class InventedFigures {
         "85 % above it");
   }
 
-  private static Curve bell(double from, double to, double middle, double width) {
+  private static DensityCurve bell(double from, double to, double middle, double width) {
     double[] x = IntStream.range(0, 201).mapToDouble(i -> from + (to - from) * i / 200).toArray();
     double[] y = IntStream.range(0, 201).mapToDouble(i -> bell((x[i] - middle) / width)).toArray();
-    return Curve.of(x, y);
+    return DensityCurve.of(x, y);
   }
 
   private static double bell(double z) {

@@ -81,13 +81,13 @@ public final class InventedSeason {
     return new WashPoint(d, v, new Range(low, high), note);
   }
 
-  static Threshold threshold() {
-    return new Threshold(
+  static ThresholdSteps threshold() {
+    return new ThresholdSteps(
         "threshold",
         List.of(
-            new Threshold.Level(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 6, 30), 1),
-            new Threshold.Level(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 9, 14), 4.7),
-            new Threshold.Level(LocalDate.of(2026, 9, 15), LocalDate.of(2027, 3, 31), 1)));
+            new ThresholdSteps.Level(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 6, 30), 1),
+            new ThresholdSteps.Level(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 9, 14), 4.7),
+            new ThresholdSteps.Level(LocalDate.of(2026, 9, 15), LocalDate.of(2027, 3, 31), 1)));
   }
 
   static Almanac almanac() {
@@ -180,7 +180,6 @@ public final class InventedSeason {
             "Colony 4, invented data. Each cell: a control begun that day, all else equal."),
         "Mites per 100 adult bees on 1 October, middle value",
         true,
-        0.15,
         starts,
         rows);
   }
@@ -196,7 +195,8 @@ public final class InventedSeason {
       } else if (!d.isBefore(end)) {
         cells.add(new WindowMap.Masked('T', "usually too cool for this control"));
       } else {
-        cells.add(new WindowMap.Outcome(least + 1.9 * off * off));
+        double value = least + 1.9 * off * off;
+        cells.add(new WindowMap.Outcome(value, false, value <= 1.05));
       }
     }
     return new WindowMap.Row(name, cells);

@@ -83,16 +83,17 @@ class SeasonChartTest {
 
   @Test
   void aThresholdIsNotDrawnOnDaysWithoutOne() {
-    List<Threshold.Level> april =
-        List.of(new Threshold.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 31), 1));
-    List<Threshold.Level> both = new ArrayList<>(april);
-    both.add(new Threshold.Level(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 8, 31), 4.7));
-    Drawn drawn = Drawn.of(InventedSeason.forecast().threshold(new Threshold("threshold", both)));
+    List<ThresholdSteps.Level> april =
+        List.of(new ThresholdSteps.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 5, 31), 1));
+    List<ThresholdSteps.Level> both = new ArrayList<>(april);
+    both.add(new ThresholdSteps.Level(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 8, 31), 4.7));
+    Drawn drawn =
+        Drawn.of(InventedSeason.forecast().threshold(new ThresholdSteps("threshold", both)));
     assertThat(Drawn.paths(drawn.groups("threshold").get(0))).hasSize(2);
     double[] end = Drawn.points(Drawn.paths(drawn.groups("threshold").get(0)).get(0)).get(1);
     assertThat(end[0]).isCloseTo(centre(word(drawn, "Jun")), within(0.2));
     assertThatThrownBy(
-            () -> new Threshold.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 4, 1), 1))
+            () -> new ThresholdSteps.Level(LocalDate.of(2026, 5, 1), LocalDate.of(2026, 4, 1), 1))
         .hasMessageContaining("before it begins");
   }
 
@@ -101,11 +102,11 @@ class SeasonChartTest {
     LocalDate d = LocalDate.of(2026, 7, 1);
     Days days = new Days(d, d.plusDays(60), 0, 100);
     assertThat(ThresholdMark.shown(InventedSeason.threshold(), days))
-        .extracting(Threshold.Level::value)
+        .extracting(ThresholdSteps.Level::value)
         .containsExactly(4.7);
     Days later = new Days(d.plusDays(1), d.plusDays(90), 0, 100);
     assertThat(ThresholdMark.shown(InventedSeason.threshold(), later))
-        .extracting(Threshold.Level::value)
+        .extracting(ThresholdSteps.Level::value)
         .containsExactly(4.7, 1.0);
     Days before = new Days(d.minusYears(1), d.minusYears(1).plusDays(9), 0, 100);
     assertThat(ThresholdMark.shown(InventedSeason.threshold(), before)).isEmpty();
@@ -242,7 +243,7 @@ class SeasonChartTest {
     assertThatThrownBy(() -> new WashPoint(d, 5, new Range(1, 4), ""))
         .hasMessageContaining("outside its own interval");
     assertThatThrownBy(() -> new Span("supers", d, d.minusDays(1))).hasMessageContaining("supers");
-    assertThatThrownBy(() -> new Threshold("threshold", List.of()))
+    assertThatThrownBy(() -> new ThresholdSteps("threshold", List.of()))
         .hasMessageContaining("at least one");
     assertThatThrownBy(() -> Panel.of("Mites", List.of())).hasMessageContaining("nothing to draw");
   }

@@ -16,7 +16,7 @@ class WindowMapTest {
   private static WindowMap map(boolean lowerIsBetter, WindowMap.Cell... cells) {
     WindowMap.Row row = new WindowMap.Row("thymol", List.of(cells));
     return WindowMap.of(
-        new Heading("A map", ""), "Mites per 100 bees", lowerIsBetter, 0.2, STARTS, List.of(row));
+        new Heading("A map", ""), "Mites per 100 bees", lowerIsBetter, STARTS, List.of(row));
   }
 
   private static WindowMap.Cell is(double v) {
@@ -47,6 +47,25 @@ class WindowMapTest {
   private static double middle(Element group) {
     List<double[]> box = Drawn.points(Drawn.paths(group).get(0));
     return (box.get(0)[0] + box.get(2)[0]) / 2;
+  }
+
+  @Test
+  void cellsTiedWithTheBestAreDottedAndExplained() {
+    WindowMap tied = map(true, new WindowMap.Outcome(1.2, false, true), is(3), tiedBest());
+    WindowMap alone = map(true, is(3), is(3), tiedBest());
+    assertThat(circles(tied, 0)).isEqualTo(1);
+    assertThat(circles(tied, 1)).isZero();
+    assertThat(circles(tied, 2)).isZero();
+    assertThat(tied.svg()).contains("Dots: tied with it");
+    assertThat(alone.svg()).doesNotContain("Dots:");
+  }
+
+  private static WindowMap.Cell tiedBest() {
+    return new WindowMap.Outcome(1, false, true);
+  }
+
+  private static int circles(WindowMap map, int cell) {
+    return Drawn.of(map).groups("cell").get(cell).getElementsByTagName("circle").getLength();
   }
 
   @Test
@@ -82,7 +101,7 @@ class WindowMapTest {
   @Test
   void cellsThatHangOnTheLabelAreLinedAndExplained() {
     Drawn open = Drawn.of(map(true, is(3), is(1), is(2)));
-    WindowMap some = map(true, new WindowMap.Outcome(3, true), is(1), is(2));
+    WindowMap some = map(true, new WindowMap.Outcome(3, true, false), is(1), is(2));
     Drawn lined = Drawn.of(some);
     assertThat(open.groups("lined")).isEmpty();
     assertThat(lined.groups("lined").get(0).getTextContent()).contains("the label decides");

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -248,68 +247,6 @@ class SurroundingsIT {
     if (plainC.code() != 0) {
       assertThat(plainC.code()).isEqualTo(2);
       assertThat(plainC.said()).contains("LC_ALL=C.UTF-8");
-    }
-  }
-
-  /** A checkout of nothing but the launcher and the built program. */
-  private Path launcherIn(Path checkout) throws IOException {
-    assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "needs bash");
-    Path script = Path.of("broodtide").toAbsolutePath();
-    assumeTrue(Files.exists(script), "needs the launcher");
-    Path runner = Files.createDirectories(checkout.resolve("runner"));
-    Path copy = Files.copy(script, runner.resolve("broodtide"));
-    assertThat(copy.toFile().setExecutable(true)).isTrue();
-    Files.createDirectory(runner.resolve("target"));
-    Files.copy(jar(), runner.resolve("target/broodtide.jar"));
-    return copy;
-  }
-
-  /** The launcher in a checkout with an odd name, by its path, by a link, from elsewhere. */
-  @Test
-  void theLauncherFindsItsCheckout() throws Exception {
-    Path copy = launcherIn(dir.resolve(NAMES + "/check out"));
-    Path link = Files.createSymbolicLink(dir.resolve("l i n k"), copy);
-    Path second = Files.createSymbolicLink(copy.resolveSibling("again"), Path.of("broodtide"));
-    Map<Path, String> ways = Map.of(copy, "C.UTF-8", link, "C", second, "POSIX");
-    for (Map.Entry<Path, String> way : ways.entrySet()) {
-      Ended r =
-          run(
-              Map.of("LC_ALL", way.getValue(), "CDPATH", "/", "HOME", ""),
-              with(List.of(way.getKey().toString()), "growth", "w.csv", "--climate", "temperate"));
-      assertThat(r.code()).as(way + ": " + r.said()).isZero();
-      assertThat(r.said()).contains("\u0130st\u0131k").doesNotContain("building");
-    }
-  }
-
-  /** Faster starts are had once, and what stands in their way stands in no other. */
-  @Test
-  void theLauncherLaysOutClassesOnce() throws Exception {
-    Path jvm = Path.of(System.getProperty("java.home"));
-    assumeTrue(Files.exists(jvm.resolve("release")), "needs a JVM that says which it is");
-    Map<String, String> with = Map.of("JAVA_HOME", jvm.toString());
-    Path checkout = dir.resolve("a b");
-    Path study = checkout.resolve("scenarios/library/studies/larkmeadow.csv");
-    Files.createDirectories(study.getParent());
-    Files.copy(Path.of("../scenarios/library/studies/larkmeadow.csv"), study);
-    Files.setLastModifiedTime(study, FileTime.fromMillis(0)); // older than the build
-    List<String> version = List.of(launcherIn(checkout).toString(), "--version");
-    assertThat(run(with, version).said()).contains("laying out classes", "broodtide 0.");
-    Path archive = archive(checkout);
-    assertThat(archive).isNotEmptyFile();
-    assertThat(run(with, version).said()).startsWith("broodtide 0.");
-
-    Files.delete(archive);
-    Files.delete(study);
-    assertThat(run(with, version).said()).contains("laying out classes", "broodtide 0.");
-    assertThat(archive(checkout)).isEmptyFile();
-    assertThat(run(with, version).said()).startsWith("broodtide 0.");
-  }
-
-  private static Path archive(Path checkout) throws IOException {
-    try (Stream<Path> built = Files.list(checkout.resolve("runner/target"))) {
-      List<Path> all = built.filter(p -> !p.endsWith("broodtide.jar")).toList();
-      assertThat(all).hasSize(1);
-      return all.get(0);
     }
   }
 }

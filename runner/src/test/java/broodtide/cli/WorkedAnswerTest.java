@@ -66,6 +66,43 @@ class WorkedAnswerTest {
     return json.at("/colonies/0/treatment");
   }
 
+  @Test
+  void hivesThatFellShortTogetherSpeakOfResistanceAndShareOneList() throws IOException {
+    Path washes = folder.resolve("three.csv");
+    Files.writeString(
+        washes,
+        """
+        date,colony,mites,bees
+        2026-08-01,Upper,14,300
+        2026-09-28,Upper,30,300
+        2026-08-01,Lower,11,300
+        2026-09-28,Lower,26,300
+        2026-08-01,Brook,9,300
+        2026-09-28,Brook,22,300
+        """);
+    Bench.Outcome r =
+        Bench.run(
+            "worked",
+            washes.toString(),
+            "--climate=temperate",
+            "--treated=2026-08-05",
+            "--with=amitraz-strips",
+            "--colonies=512",
+            "--quiet",
+            "--out=" + folder.resolve("out"));
+    assertThat(r.code()).as(r.err()).isZero();
+    assertThat(r.out()).containsOnlyOnce("To check for Brook, Lower, Upper, in this order:");
+    treatment();
+    JsonNode root = new ObjectMapper().readTree(folder.resolve("out/results.json").toFile());
+    assertThat(root.at("/apiaryTreatment/verdict").asText()).isEqualTo("FELL_SHORT");
+    double together = root.at("/apiaryTreatment/resistance/chance").asDouble();
+    for (JsonNode colony : root.path("colonies")) {
+      assertThat(colony.at("/treatment/resistance/substance").asText()).isEqualTo("amitraz");
+      assertThat(together).isGreaterThan(colony.at("/treatment/resistance/chance").asDouble());
+      assertThat(colony.at("/treatment/naturalFall/high").asDouble()).isEqualTo(0.23);
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({"0, 0", "1, 0", "11, 24", "27, 2", "20, 120"})
   void oneAnswerInWordsAndJson(int before, int after) throws IOException {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * Plans of one colony in order, by winter loss alone. A plan is tied with the one of lowest winter
@@ -84,8 +85,20 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
   }
 
   private static boolean worse(Candidate c, Candidate lowest) {
-    return c.mean() - lowest.mean() >= APART
-        && shareHigher(c.losses(), lowest.losses()) >= CLEARLY / 100.0;
+    return clearlyHigher(c.losses(), lowest.losses(), APART);
+  }
+
+  /**
+   * {@return whether figures are so much higher than others that the two are not tied: higher in
+   * mean by at least a margin and in at least {@value #CLEARLY} of 100 simulated colonies}
+   *
+   * @param figures by member
+   * @param lowest figures of the same members
+   * @param apart the margin, in the unit of the figures
+   */
+  public static boolean clearlyHigher(double[] figures, double[] lowest, double apart) {
+    return StatUtils.mean(figures) - StatUtils.mean(lowest) >= apart
+        && shareHigher(figures, lowest) >= CLEARLY / 100.0;
   }
 
   private static double shareHigher(double[] a, double[] b) {

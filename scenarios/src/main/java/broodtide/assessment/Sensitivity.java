@@ -42,8 +42,7 @@ public record Sensitivity(UnknownSummary unknown, FirstOrderIndex index, TotalIn
     List<PriorSensitivity> prior =
         PriorSensitivity.of(
             comparison.colony().season(run.plan()),
-            comparison.posterior().lastWash(),
-            comparison.posterior().priors(),
+            comparison.posterior(),
             day,
             Sensitivity::answer,
             SEED,

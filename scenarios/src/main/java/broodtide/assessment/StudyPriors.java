@@ -34,7 +34,7 @@ public final class StudyPriors {
     if (bees.isPresent()) {
       double standard = StandardColony.on(study.model(), study.start()).adults();
       double factor = bees.getAsDouble() / standard / study.colony().strength();
-      size = size.with(Math.min(size.most(), factor), STATED);
+      size = size.with(Math.min(size.max(), factor), STATED);
     }
     Prior reproduction = usual.of(Unknown.REPRODUCTION_FACTOR);
     Prior laying = usual.of(Unknown.LAYING_FACTOR);

@@ -11,7 +11,7 @@ import java.util.Map;
 /** Figures that turn a beekeeper's words into numbers. */
 public record Assumptions(
     @Measure(
-            is = "adult bees on a standard deep frame covered on both sides",
+            meaning = "adult bees on a standard deep frame covered on both sides",
             value = StrengthNote.BEES_PER_FRAME,
             unit = "bees",
             min = 1000,
@@ -20,7 +20,7 @@ public record Assumptions(
             source = "2,000 to 2,400 in common practice, no source; the middle by choice")
         double beesPerFrame,
     @Measure(
-            is = "mites that arrive in June and July where few colonies stand around",
+            meaning = "mites that arrive in June and July where few colonies stand around",
             value = 1.27,
             unit = "mites/day",
             min = 0,
@@ -31,7 +31,7 @@ public record Assumptions(
                     + " after Greatti et al. 1992")
         double sparseArrivals,
     @Measure(
-            is = "mites that arrive in June and July where many colonies stand around",
+            meaning = "mites that arrive in June and July where many colonies stand around",
             value = 5.22,
             unit = "mites/day",
             min = 0,
@@ -42,7 +42,7 @@ public record Assumptions(
                     + " to 13.7 from June, middle 4.7, Greatti et al. 1992")
         double denseArrivals,
     @Measure(
-            is = "times as many mites that arrive from August to November, few colonies or many",
+            meaning = "times as many mites that arrive from August to November, few colonies or many",
             value = 2,
             unit = "1",
             min = 1,

@@ -58,7 +58,7 @@ public final class ControlTemplateFile {
     out.put(CAUTIONS, template.cautions());
   }
 
-  private static Field<List<String>> lines(String name, String is) {
-    return Field.optional(name, new ListForm<>(TextForm.NOTE, 0, 50), List.of(), is);
+  private static Field<List<String>> lines(String name, String meaning) {
+    return Field.optional(name, new ListForm<>(TextForm.NOTE, 0, 50), List.of(), meaning);
   }
 }

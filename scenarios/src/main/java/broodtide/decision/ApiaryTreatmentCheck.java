@@ -22,9 +22,17 @@ import org.apache.commons.math3.util.FastMath;
  * @param high strength that is exceeded once in twenty
  * @param chanceWorked chance that it acted with at least half of its usual strength, 0 to 1, had
  *     that been as likely as not before the washes
+ * @param measured logarithm of the strength by the washes alone, whatever was believed before
+ * @param error standard error of {@code measured}
  */
 public record ApiaryTreatmentCheck(
-    int hives, double strength, double low, double high, double chanceWorked) {
+    int hives,
+    double strength,
+    double low,
+    double high,
+    double chanceWorked,
+    double measured,
+    double error) {
   /** A hive whose washes take less than this share of the prior's variance says nothing. */
   private static final double SAYS_NOTHING = 0.02;
 
@@ -66,7 +74,9 @@ public record ApiaryTreatmentCheck(
             FastMath.exp(mean),
             FastMath.exp(mean - Prior.NINE_IN_TEN * sd),
             FastMath.exp(mean + Prior.NINE_IN_TEN * sd),
-            odds / (1 + odds)));
+            odds / (1 + odds),
+            hives.mean(),
+            hives.standardError()));
   }
 
   private static double above(double mean, double sd) {

@@ -5,6 +5,7 @@ import broodtide.fit.Prior;
 import java.util.Arrays;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.util.FastMath;
 
 /**
  * What the washes of a treated colony say of resistance: whether the treatment's strength looks
@@ -22,8 +23,7 @@ public record ResistanceCheck(String substance, double chance) {
    * @param template the control of the library
    */
   public static Optional<ResistanceCheck> of(TreatmentCheck check, ControlTemplate template) {
-    Prior usual =
-        check.colony().priors().efficacy(template.usual().course().orElseThrow().substance());
+    Prior usual = usual(check, template);
     double open = check.colony().priors().efficacy(check.treatment().substance()).median();
     return template
         .efficacy()
@@ -33,6 +33,42 @@ public record ResistanceCheck(String substance, double chance) {
                 new ResistanceCheck(
                     template.substance().orElseThrow(),
                     chance(check.strength(), open, usual, r.belief())));
+  }
+
+  /**
+   * {@return what the hives of an apiary say together; empty when mites are not known to resist the
+   * treatment}
+   *
+   * @param apiary the hives that were treated together
+   * @param check one of them
+   * @param template the control of the library
+   */
+  public static Optional<ResistanceCheck> of(
+      ApiaryTreatmentCheck apiary, TreatmentCheck check, ControlTemplate template) {
+    Prior usual = usual(check, template);
+    return template
+        .efficacy()
+        .flatMap(ControlTemplate.Efficacy::resistant)
+        .map(
+            r ->
+                new ResistanceCheck(
+                    template.substance().orElseThrow(),
+                    chance(apiary.measured(), apiary.error(), usual, r.belief())));
+  }
+
+  private static Prior usual(TreatmentCheck check, ControlTemplate template) {
+    return check.colony().priors().efficacy(template.usual().course().orElseThrow().substance());
+  }
+
+  /** The chance of resistant mites from one measured logarithm of the strength. */
+  static double chance(double measured, double error, Prior usual, Prior resistant) {
+    double as = density(measured, error, resistant);
+    return as / Math.max(Double.MIN_NORMAL, as + density(measured, error, usual));
+  }
+
+  private static double density(double measured, double error, Prior believed) {
+    double sd = FastMath.hypot(error, believed.logSd());
+    return new NormalDistribution(null, FastMath.log(believed.median()), sd).density(measured);
   }
 
   /**

@@ -4,6 +4,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Difference;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.PlanCheck;
+import broodtide.assessment.PlanRanking;
 import broodtide.assessment.QuantileSummary;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.Obstacle;
@@ -110,6 +111,24 @@ public record Windows(
       }
     }
     return best;
+  }
+
+  /**
+   * {@return whether a cell is tied with the best of all cells, by the rule that plans are ranked
+   * by; so is the best itself}
+   *
+   * @param row a row of these
+   * @param column number of a start day, from 0
+   */
+  public boolean tied(Row row, int column) {
+    return best()
+        .map(b -> b.cells().get(b.best().orElseThrow()))
+        .filter(
+            best ->
+                row.cells().get(column) instanceof Played p
+                    && !PlanRanking.clearlyHigher(
+                        p.byMember(), ((Played) best).byMember(), outcome.usualCost()))
+        .isPresent();
   }
 
   /** {@return what waiting leads to: the outcome's middle figure} */

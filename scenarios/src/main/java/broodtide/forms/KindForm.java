@@ -35,7 +35,7 @@ public record KindForm<T>(String name, List<Kind<T>> kinds) implements Form<T> {
   public static <T, S extends T> Kind<T> kind(
       String word,
       Class<S> type,
-      String is,
+      String meaning,
       List<Field<?>> fields,
       Function<Fields, S> make,
       BiConsumer<S, ObjectForm.Written> spell) {
@@ -43,7 +43,7 @@ public record KindForm<T>(String name, List<Kind<T>> kinds) implements Form<T> {
     ObjectForm<T> form =
         new ObjectForm<>(
             word,
-            is,
+            meaning,
             Stream.concat(Stream.of(kind), fields.stream()).toList(),
             make::apply,
             (value, out) -> {

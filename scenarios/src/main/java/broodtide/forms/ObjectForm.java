@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * An object with known fields.
  *
  * @param name name of the form, one word
- * @param is what such an object is
+ * @param meaning what such an object is
  * @param fields its fields, in the order in which they are written
  * @param make builds the value; called even when fields are faulty, so that checks across the
  *     fields that could be read still speak; {@link OutOfRange} and other refusals become faults
@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ObjectForm<T>(
     String name,
-    String is,
+    String meaning,
     List<Field<?>> fields,
     Function<Fields, @Nullable T> make,
     BiConsumer<T, Written> spell,
@@ -36,11 +36,11 @@ public record ObjectForm<T>(
   /** An object none of whose fields was ever called otherwise. */
   public ObjectForm(
       String name,
-      String is,
+      String meaning,
       List<Field<?>> fields,
       Function<Fields, @Nullable T> make,
       BiConsumer<T, Written> spell) {
-    this(name, is, fields, make, spell, Map.of());
+    this(name, meaning, fields, make, spell, Map.of());
   }
 
   /**
@@ -49,7 +49,7 @@ public record ObjectForm<T>(
    * @param answers what to say, by the field's former name
    */
   public ObjectForm<T> replaced(Map<String, String> answers) {
-    return new ObjectForm<>(name, is, fields, make, spell, answers);
+    return new ObjectForm<>(name, meaning, fields, make, spell, answers);
   }
 
   /** The fields of an object that is being written. */
@@ -67,7 +67,7 @@ public record ObjectForm<T>(
   @Override
   public @Nullable T read(Node node, Reading in) {
     if (!(node instanceof Node.Obj object)) {
-      in.fault(node, "expected an object { ... }: " + is);
+      in.fault(node, "expected an object { ... }: " + meaning);
       return null;
     }
     boolean whole = namesAreRight(object, in);
@@ -117,7 +117,7 @@ public record ObjectForm<T>(
       if (field.required() && !object.members().containsKey(field.name())) {
         right = false;
         if (!meant.contains(field.name())) {
-          String missing = "the field \"" + field.name() + "\" is missing: " + field.is();
+          String missing = "the field \"" + field.name() + "\" is missing: " + field.meaning();
           in.fault(object.spot(), null, missing);
         }
       }
@@ -156,7 +156,7 @@ public record ObjectForm<T>(
   /** The schema itself rather than a reference to it. */
   public ObjectNode body(SchemaParts parts) {
     ObjectNode out = SchemaParts.object();
-    out.put("type", "object").put("description", is);
+    out.put("type", "object").put("description", meaning);
     ObjectNode properties = out.putObject("properties");
     ArrayNode required = SchemaParts.object().arrayNode();
     for (Field<?> field : fields) {
@@ -174,7 +174,7 @@ public record ObjectForm<T>(
   private static <V> ObjectNode described(Field<V> field, SchemaParts parts) {
     ObjectNode out = field.form().schema(parts);
     String unit = out.path("description").asText();
-    out.put("description", unit.isEmpty() ? field.is() : field.is() + " (" + unit + ")");
+    out.put("description", unit.isEmpty() ? field.meaning() : field.meaning() + " (" + unit + ")");
     field.fallback().ifPresent(value -> out.set("default", field.form().write(value)));
     return out;
   }

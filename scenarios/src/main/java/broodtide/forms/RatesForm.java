@@ -13,11 +13,15 @@ public final class RatesForm {
   private RatesForm() {}
 
   public static ObjectForm<Map<String, Double>> of(
-      String name, Class<? extends Record> record, String is) {
+      String name, Class<? extends Record> record, String meaning) {
     List<Field<Double>> rates =
         Measures.table(record).stream().map(line -> Field.of(record, line.name())).toList();
     return new ObjectForm<>(
-        name, is, List.copyOf(rates), in -> given(in, rates), (v, out) -> spell(v, rates, out));
+        name,
+        meaning,
+        List.copyOf(rates),
+        in -> given(in, rates),
+        (v, out) -> spell(v, rates, out));
   }
 
   private static Map<String, Double> given(Fields in, List<Field<Double>> rates) {

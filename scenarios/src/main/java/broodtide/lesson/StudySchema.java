@@ -47,8 +47,10 @@ public final class StudySchema {
   private static String whole(String title, ObjectForm<?> form) {
     SchemaParts parts = new SchemaParts();
     ObjectNode body = form.body(parts);
-    String is = form.is();
-    body.put("description", Character.toUpperCase(is.charAt(0)) + is.substring(1) + "." + COMMENTS);
+    String meaning = form.meaning();
+    body.put(
+        "description",
+        Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1) + "." + COMMENTS);
     return text(title, body, parts);
   }
 

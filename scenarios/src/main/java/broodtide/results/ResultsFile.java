@@ -5,7 +5,9 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
 import broodtide.assessment.Decision;
+import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
+import broodtide.decision.ResistanceCheck;
 import broodtide.decision.RuleTrial;
 import broodtide.decision.TreatmentCheck;
 import broodtide.decision.WashWorth;
@@ -170,8 +172,20 @@ public final class ResultsFile {
   public void add(
       TreatmentCheck check,
       Optional<CountedEfficacy> counted,
-      Optional<CountedEfficacy> neighbour) {
-    TreatmentJson.write(colony(check.colony()).putObject("treatment"), check, counted, neighbour);
+      Optional<CountedEfficacy> neighbour,
+      Optional<ResistanceCheck> resistance) {
+    TreatmentJson.write(
+        colony(check.colony()).putObject("treatment"), check, counted, neighbour, resistance);
+  }
+
+  /**
+   * Adds what treated hives of one apiary say together.
+   *
+   * @param apiary the hives
+   * @param resistance what they say of resistant mites, where the treatment fell short
+   */
+  public void add(ApiaryTreatmentCheck apiary, Optional<ResistanceCheck> resistance) {
+    TreatmentJson.write(root.putObject("apiaryTreatment"), apiary, resistance);
   }
 
   /**

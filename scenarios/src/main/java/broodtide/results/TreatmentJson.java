@@ -4,7 +4,10 @@ import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.QuantileSummary;
+import broodtide.catalog.NaturalFall;
+import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
+import broodtide.decision.ResistanceCheck;
 import broodtide.decision.Shortfall;
 import broodtide.decision.TellingWash;
 import broodtide.decision.TreatmentCheck;
@@ -21,7 +24,8 @@ final class TreatmentJson {
       ObjectNode node,
       TreatmentCheck check,
       Optional<CountedEfficacy> counted,
-      Optional<CountedEfficacy> neighbour) {
+      Optional<CountedEfficacy> neighbour,
+      Optional<ResistanceCheck> resistance) {
     node.put("name", check.treatment().name());
     node.put("from", check.treatment().from().toString());
     node.put("to", check.treatment().to().toString());
@@ -34,9 +38,30 @@ final class TreatmentJson {
     band(node.putObject("infestationUntreated"), QuantileSummary.of(check.untreated()));
     node.put("chanceOfHalfItsStrength", six(check.chanceWorked()));
     node.put("verdict", check.verdict().name());
+    range(node.putObject("naturalFall"), NaturalFall.LEAST, NaturalFall.MOST);
+    resistance.ifPresent(r -> resistance(node, r));
     check.telling().ifPresent(t -> telling(node.putObject("washThatWouldTell"), t));
     ArrayNode doubts = node.putArray("doubts");
     Shortfall.doubts(check).forEach(doubts::add);
+  }
+
+  /** Fills a node with what the hives of an apiary say together. */
+  static void write(
+      ObjectNode node, ApiaryTreatmentCheck apiary, Optional<ResistanceCheck> resistance) {
+    node.put("hives", apiary.hives());
+    node.put("strength", six(apiary.strength()));
+    range(node.putObject("strengthBand"), apiary.low(), apiary.high());
+    node.put("chanceOfHalfItsStrength", six(apiary.chanceWorked()));
+    node.put("verdict", apiary.verdict().name());
+    resistance.ifPresent(r -> resistance(node, r));
+  }
+
+  private static void resistance(ObjectNode node, ResistanceCheck r) {
+    node.putObject("resistance").put("substance", r.substance()).put("chance", six(r.chance()));
+  }
+
+  private static void range(ObjectNode node, double low, double high) {
+    node.put("low", six(low)).put("high", six(high));
   }
 
   private static void telling(ObjectNode node, TellingWash t) {

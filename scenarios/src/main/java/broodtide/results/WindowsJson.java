@@ -49,6 +49,7 @@ final class WindowsJson {
         cell.put("value", six(p.middle()));
         band(cell.putObject("band"), p.band());
         cell.put("labelDecides", w.labelDecides(row, i));
+        cell.put("tied", w.tied(row, i));
       } else if (row.cells().get(i) instanceof Windows.Blocked b) {
         cell.put("blocked", String.valueOf(b.obstacle().kind().code()));
         cell.put("reason", b.obstacle().words());

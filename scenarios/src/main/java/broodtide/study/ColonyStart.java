@@ -25,7 +25,7 @@ public record ColonyStart(
     OptionalDouble framesOfBees,
     OptionalDouble infestation,
     @Measure(
-            is = "factor on laying, one for an average queen",
+            meaning = "factor on laying, one for an average queen",
             value = 1,
             unit = "1",
             min = 0.05,

@@ -47,7 +47,7 @@ public final class TreatmentWords {
     String what = control + " from " + Plain.day(check.treatment().from());
     String answer = answer(verdict) + ": ";
     if (verdict == Verdict.CANNOT_TELL) {
-      return check.before().mites() == 0 && check.after().mites() == 0
+      return check.noMites()
           ? answer
               + "no mite was found before "
               + what

@@ -5,8 +5,10 @@ import broodtide.assessment.Difference;
 import broodtide.assessment.PlanRanking;
 import broodtide.decision.Windows;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** When to begin, in plain sentences: the best time, how flat it is, and what a delay costs. */
 public final class WindowWords {
@@ -24,7 +26,37 @@ public final class WindowWords {
     }
     Windows.Row row = best.get();
     int column = row.best().orElseThrow();
-    return List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column));
+    List<String> out =
+        new ArrayList<>(List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column)));
+    if (ties(w)) {
+      out.add(
+          "Tied with it, each on its best day: "
+              + w.rows().stream()
+                  .filter(other -> other != row && tied(w, other))
+                  .map(other -> other.control().name())
+                  .collect(Collectors.joining(", "))
+              + ". Choose by label, weather and effort.");
+    }
+    return out;
+  }
+
+  /**
+   * {@return whether another control, begun on its best day, is tied with the best of all}
+   *
+   * @param w a finished search
+   */
+  public static boolean ties(Windows w) {
+    return w.rows().stream().filter(row -> tied(w, row)).count() > 1;
+  }
+
+  /**
+   * {@return whether a control, begun on its best day, is the best of all or tied with it}
+   *
+   * @param w a finished search
+   * @param row a row of it
+   */
+  public static boolean tied(Windows w, Windows.Row row) {
+    return row.best().filter(day -> w.tied(row, day)).isPresent();
   }
 
   private static String sentence(Windows w, Windows.Row row, int column) {

@@ -58,6 +58,15 @@ class ResistanceCheckTest {
     }
   }
 
+  @Test
+  void oneMeasuredStrengthGivesTheSameChance() {
+    for (double measured : new double[] {-2, -1, -0.5, 0, 0.3}) {
+      assertThat(ResistanceCheck.chance(measured, 0.5, USUAL, RESISTED))
+          .as("measured %s", measured)
+          .isCloseTo(byRule(measured, 0.5), within(1e-12));
+    }
+  }
+
   /** The range that is told holds every untreated group that the library's trials name. */
   @Test
   void theNaturalFallIsThatOfTheTrials() {

@@ -131,6 +131,36 @@ class WindowSearchTest {
     assertThat(windows.delay(row, best, 3)).isEmpty();
   }
 
+  /** Worse in fewer than 80 of 100 colonies, or by less than the least difference, is a tie. */
+  @Test
+  void cellsAreTiedByTheRuleOfPlans() {
+    Windows windows = search(Invented.colony(), weekly(Invented.NOW, 20), 2);
+    Windows.Row first = windows.best().orElseThrow();
+    double[] least = ((Windows.Played) first.cells().get(first.best().orElseThrow())).byMember();
+    int tied = 0;
+    int worse = 0;
+    for (Windows.Row row : windows.rows()) {
+      for (int i = 0; i < windows.starts().size(); i++) {
+        if (row.cells().get(i) instanceof Windows.Played p) {
+          double mean = 0;
+          int higher = 0;
+          for (int m = 0; m < least.length; m++) {
+            mean += (p.byMember()[m] - least[m]) / least.length;
+            higher += p.byMember()[m] > least[m] ? 1 : 0;
+          }
+          boolean clear = mean >= Outcome.WINTER_BROOD.usualCost() && higher >= 0.8 * least.length;
+          assertThat(windows.tied(row, i)).as("%s %d", row.control().name(), i).isEqualTo(!clear);
+          tied += clear ? 0 : 1;
+          worse += clear ? 1 : 0;
+        } else {
+          assertThat(windows.tied(row, i)).isFalse();
+        }
+      }
+    }
+    assertThat(tied).isPositive();
+    assertThat(worse).isPositive();
+  }
+
   @Test
   void startsBeforeTheDecisionAreRefused() {
     LocalDate before = Invented.NOW.minusDays(1);

@@ -2,12 +2,12 @@ package broodtide.chart;
 
 import java.util.Arrays;
 
-/** A line through points at rising places, for instance a density. */
-public final class Curve {
+/** A density, or another curve, through points at rising places. */
+public final class DensityCurve {
   private final double[] x;
   private final double[] y;
 
-  private Curve(double[] x, double[] y) {
+  private DensityCurve(double[] x, double[] y) {
     this.x = x;
     this.y = y;
   }
@@ -18,7 +18,7 @@ public final class Curve {
    * @param x two places or more, rising
    * @param y a finite height for each
    */
-  public static Curve of(double[] x, double[] y) {
+  public static DensityCurve of(double[] x, double[] y) {
     boolean rises = x.length > 1 && x.length == y.length;
     for (int i = 1; rises && i < x.length; i++) {
       rises = x[i - 1] < x[i];
@@ -31,7 +31,7 @@ public final class Curve {
               + y.length
               + " heights");
     }
-    return new Curve(x.clone(), y.clone());
+    return new DensityCurve(x.clone(), y.clone());
   }
 
   double[] x() {
@@ -61,7 +61,7 @@ public final class Curve {
   }
 
   /** The part from a place on, which lies before the last point. */
-  Curve from(double place) {
+  DensityCurve from(double place) {
     double[] rest = Arrays.stream(x).filter(v -> v > place).toArray();
     double[] places = new double[rest.length + 1];
     places[0] = Math.max(place, x[0]);
@@ -69,7 +69,7 @@ public final class Curve {
     if (places[0] == places[1]) {
       places = rest;
     }
-    return new Curve(places, Arrays.stream(places).map(this::at).toArray());
+    return new DensityCurve(places, Arrays.stream(places).map(this::at).toArray());
   }
 
   /** The place that halves the area under the curve. */

@@ -23,7 +23,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  * @param x its foot
  * @param y its upright axis
  */
-record Field(Box box, Scale x, Scale y) {
+record PlotArea(Box box, Scale x, Scale y) {
   /** XChart keeps whole lengths, so it draws on a square of this side, which is then stretched. */
   private static final int SIDE = 1000;
 

@@ -10,7 +10,7 @@ import java.util.List;
  * @param name written beside it, for instance {@code threshold: 3 per 100}
  * @param levels one or more steps that do not overlap; kept in order of date
  */
-public record Threshold(String name, List<Level> levels) {
+public record ThresholdSteps(String name, List<Level> levels) {
   /**
    * One step.
    *
@@ -30,7 +30,7 @@ public record Threshold(String name, List<Level> levels) {
     }
   }
 
-  public Threshold {
+  public ThresholdSteps {
     levels = levels.stream().sorted(Comparator.comparing(Level::from)).toList();
     if (levels.isEmpty()) {
       throw new IllegalArgumentException(
