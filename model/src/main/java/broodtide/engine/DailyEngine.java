@@ -15,6 +15,7 @@ import java.util.List;
 public final class DailyEngine {
   private final Schedule schedule;
   private final ColonyBlock block;
+  private final Lanes lanes;
   private final Disturbances disturbances;
   private final BroodStep brood;
   private final Emergence emergence;
@@ -24,6 +25,7 @@ public final class DailyEngine {
   private DailyEngine(ColonyBlock block, ColonyModel model, Schedule schedule, Lanes lanes) {
     this.schedule = schedule;
     this.block = block;
+    this.lanes = lanes;
     disturbances = new Disturbances(block, lanes, schedule);
     brood = new BroodStep(block, lanes, model.bees());
     mites = new MiteStep(block, lanes, model.mites(), model.bees());
@@ -50,13 +52,13 @@ public final class DailyEngine {
   static DailyEngine of(
       Scenario scenario, Schedule schedule, StandardColony start, List<SimulatedColony> members) {
     ColonyBlock block = start.colonies(members);
-    Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
+    Lanes lanes = new Lanes(members, schedule.start, block.rows, schedule.courses.size());
     return new DailyEngine(block, scenario.model(), schedule, lanes);
   }
 
   static DailyEngine from(ColonyBlock block, Scenario scenario, List<SimulatedColony> members) {
     Schedule schedule = Schedule.of(scenario);
-    Lanes lanes = new Lanes(members, block.rows, schedule.courses.size());
+    Lanes lanes = new Lanes(members, schedule.start, block.rows, schedule.courses.size());
     return new DailyEngine(block, scenario.model(), schedule, lanes);
   }
 
@@ -92,6 +94,7 @@ public final class DailyEngine {
   }
 
   private void step(int day) {
+    lanes.enter(day);
     disturbances.morning(day);
     boolean treated = disturbances.miticides(day, mites.kill);
     brood.count();

@@ -1,8 +1,15 @@
 package broodtide.engine;
 
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
-/** The members of a block laid out as one array per trait, for the engine's loops. */
+/**
+ * The members of a block laid out as one array per trait, for the engine's loops. What changes with
+ * the season stands as on the day that was last entered.
+ */
 final class Lanes {
   final double[] strength;
   final double[] vigour;
@@ -12,13 +19,30 @@ final class Lanes {
   /** One row per miticide course of the plan. */
   final double[][] success;
 
+  private final double[] usualVigour;
+  private final double[] usualImmigration;
+
+  /** What changes on a day, by days since the start. */
+  private final Map<Integer, Factors> changes = new TreeMap<>();
+
+  /** New factors by lane; NaN where nothing changes. */
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  private record Factors(double[] growth, double[] arrivals) {
+    Factors(Rows rows) {
+      this(rows.row(), rows.row());
+      Arrays.fill(growth, Double.NaN);
+      Arrays.fill(arrivals, Double.NaN);
+    }
+  }
+
   /**
    * Lays the members out.
    *
+   * @param start first day of the run
    * @param rows makes the arrays
    * @param courses miticide courses in the plan
    */
-  Lanes(List<SimulatedColony> members, Rows rows, int courses) {
+  Lanes(List<SimulatedColony> members, LocalDate start, Rows rows, int courses) {
     strength = rows.row();
     vigour = rows.row();
     immigration = rows.row();
@@ -32,6 +56,35 @@ final class Lanes {
       infectivity[l] = m.infectivity();
       for (int c = 0; c < courses; c++) {
         success[c][l] = c < m.success().size() ? m.success().get(c) : 1;
+      }
+      for (SeasonChange change : m.changes()) {
+        // of those before the start the last one holds, since they come in the order of days
+        int day = (int) Math.max(0, change.from().toEpochDay() - start.toEpochDay());
+        Factors factors = changes.computeIfAbsent(day, d -> new Factors(rows));
+        factors.growth[l] = change.growth();
+        factors.arrivals[l] = change.arrivals();
+      }
+    }
+    usualVigour = vigour.clone();
+    usualImmigration = immigration.clone();
+  }
+
+  /** Sets the factor on the mites that come from outside where the season changes nothing. */
+  void arriving(int lane, double factor) {
+    immigration[lane] = factor;
+    usualImmigration[lane] = factor;
+  }
+
+  /** Takes in what changes on a day. Days must be entered one after the other. */
+  void enter(int day) {
+    Factors factors = changes.get(day);
+    if (factors == null) {
+      return;
+    }
+    for (int l = 0; l < vigour.length; l++) {
+      if (!Double.isNaN(factors.growth[l])) {
+        vigour[l] = usualVigour[l] * factors.growth[l];
+        immigration[l] = usualImmigration[l] * factors.arrivals[l];
       }
     }
   }

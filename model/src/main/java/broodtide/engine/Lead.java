@@ -64,7 +64,7 @@ final class Lead {
       b.copyLane(before, 0, l);
     }
     b.begin();
-    run(b, new Lanes(members, b.rows, 0));
+    run(b, new Lanes(members, schedule.start, b.rows, 0));
     for (int i = 0; i < VIGOURS; i++) {
       growth[i] = infestation(b, i) / infestation(before, 0);
       brought[i] = Math.max(0, infestation(b, VIGOURS + i) - infestation(b, i));
@@ -102,13 +102,13 @@ final class Lead {
 
   private ColonyBlock run(List<SimulatedColony> members, Search[] searches) {
     ColonyBlock b = new ColonyBlock(searches.length, model.mites().clumping());
-    Lanes lanes = new Lanes(members, b.rows, 0);
+    Lanes lanes = new Lanes(members, schedule.start, b.rows, 0);
     for (int l = 0; l < searches.length; l++) {
       b.copyLane(before, 0, l);
       double mites = before.adults(0) * searches[l].mites() / 100;
       b.scaleMites(l, mites / b.phoretic[l]);
       lanes.strength[l] = 1;
-      lanes.immigration[l] = searches[l].immigration();
+      lanes.arriving(l, searches[l].immigration());
     }
     b.begin();
     run(b, lanes);

@@ -17,7 +17,8 @@ import java.util.function.ToDoubleFunction;
  * the start day.
  */
 public final class Schedule {
-  final LocalDate start;
+  /** First day of the scenario. */
+  public final LocalDate start;
 
   /** Days of the scenario; every array has one element for each. */
   public final int days;

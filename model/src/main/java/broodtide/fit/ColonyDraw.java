@@ -1,29 +1,104 @@
 package broodtide.fit;
 
+import broodtide.engine.SeasonChange;
 import broodtide.engine.SimulatedColony;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.util.FastMath;
 
 /** A colony while its unknowns are set one by one. */
 final class ColonyDraw {
+  /**
+   * Correlation of growth to come with growth so far, on the log scale. Choice: 0.5 to 0.9 in one
+   * trial, 0 elsewhere.
+   */
+  static final double GROWTH_CORRELATION = 0.25;
+
+  private static final double OWN_GROWTH = Math.sqrt(1 - GROWTH_CORRELATION * GROWTH_CORRELATION);
   private static final double LEAST_LAYING = 0.05;
   private static final double LEAST_SIZE = 0.01;
   private static final double LARGEST_SIZE = 5;
+  private static final double LARGEST_VIGOUR = 3;
+
+  /** Middle of what is believed of the daughters. */
+  private final double usualReproduction;
 
   double infestation;
-  double reproduction;
   double laying;
   double startSize;
-  double reinvasion;
   double overdispersion;
   double infectivity;
+
+  /** What growth to come does not share with growth so far; 1 before it is set. */
+  double growthToCome = 1;
+
+  /** Number of the season that is being set; plays no part in what is the same in all. */
+  int season;
+
+  /** By number of the season of the bees, see {@link BeeYears}. */
+  final Map<Integer, Double> reproduction = new HashMap<>();
+
+  final Map<Integer, Double> reinvasion = new HashMap<>();
+
+  /** The same; what is missing counts as usual. */
+  final Map<Integer, Double> lateReinvasion = new HashMap<>();
+
+  /** One for each miticide course. */
   final List<Double> efficacy = new ArrayList<>();
 
-  /** The colony; its size on the first day follows its laying. */
-  SimulatedColony colony() {
+  ColonyDraw(double usualReproduction) {
+    this.usualReproduction = usualReproduction;
+  }
+
+  /** The colony over some years; its size on the first day follows its laying. */
+  SimulatedColony colony(BeeYears years) {
     double lays = Math.max(LEAST_LAYING, laying);
     double size = Math.min(LARGEST_SIZE, Math.max(LEAST_SIZE, startSize * lays));
     return new SimulatedColony(
-        lays, size, infestation, reproduction, reinvasion, infectivity, efficacy);
+        lays,
+        size,
+        infestation,
+        of(reproduction, 0),
+        of(reinvasion, 0),
+        infectivity,
+        efficacy,
+        changes(years));
+  }
+
+  private List<SeasonChange> changes(BeeYears years) {
+    List<SeasonChange> out = new ArrayList<>(years.stretches().size());
+    double growth = 1;
+    double arrivals = 1;
+    for (BeeYears.Stretch s : years.stretches()) {
+      double nextGrowth = growth(s, years.seen()) / of(reproduction, 0);
+      double nextArrivals = arrivals(s) / of(reinvasion, 0);
+      if (nextGrowth != growth || nextArrivals != arrivals) {
+        growth = nextGrowth;
+        arrivals = nextArrivals;
+        out.add(new SeasonChange(s.from(), growth, arrivals));
+      }
+    }
+    return out;
+  }
+
+  private double growth(BeeYears.Stretch s, int seen) {
+    double own = of(reproduction, s.season());
+    if (!s.ahead() || s.season() > seen) {
+      return own;
+    }
+    double kept = FastMath.pow(own / usualReproduction, GROWTH_CORRELATION);
+    return Math.min(
+        LARGEST_VIGOUR, usualReproduction * kept * FastMath.pow(growthToCome, OWN_GROWTH));
+  }
+
+  private double arrivals(BeeYears.Stretch s) {
+    double usual = of(reinvasion, s.season());
+    return s.late() ? usual * of(lateReinvasion, s.season()) : usual;
+  }
+
+  private static double of(Map<Integer, Double> bySeason, int season) {
+    return bySeason.getOrDefault(season, 1.0);
   }
 }

@@ -84,7 +84,7 @@ public final class ExpectedWashes {
       double[] means = run.values(Quantity.INFESTATION, w.date());
       double[] sizes = new double[means.length];
       for (int i = 0; i < means.length; i++) {
-        means[i] = Math.min(w.beesOrAssumed(), model.mean(means[i] / 100));
+        means[i] = model.mean(means[i] / 100);
         sizes[i] = model.size(dispersions[i]);
       }
       out.add(new Parts(means, sizes, living(survival, run, posterior, w.date())));

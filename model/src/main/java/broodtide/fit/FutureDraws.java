@@ -3,6 +3,9 @@ package broodtide.fit;
 import broodtide.control.Control;
 import broodtide.control.HazardSpread;
 import broodtide.control.MiticideCourse;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,15 +16,19 @@ import org.apache.commons.math3.random.RandomDataGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
- * How well miticides to come work in each colony. The luck of a course has two parts. What differs
- * between trials is shared by all colonies of an apiary that are treated together; it hangs on the
- * substance and on how many courses of it came before. What differs between colonies of one trial
- * hangs on the colony, too. Neither hangs on anything else: the same treatment has the same luck in
- * every plan, alone or beside others, in whatever order they are written and on whatever day it
- * begins, so that plans differ by what they do.
+ * What is to come of each colony: how well miticides work, and how seasons after the last wash turn
+ * out.
+ *
+ * <p>The luck of a miticide course has two parts. What differs between trials is shared by all
+ * colonies of an apiary that are treated together: it hangs on the substance and on the week in
+ * which the course begins. What differs between colonies of one trial hangs on the colony, on the
+ * substance and on how many courses of it came before. Neither hangs on anything else: the same
+ * treatment has the same luck in every plan, alone or beside others, in whatever order they are
+ * written, so that plans differ by what they do.
  */
 final class FutureDraws {
   private static final long SEED = 0x5EA50;
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private FutureDraws() {}
@@ -46,33 +53,76 @@ final class FutureDraws {
         .forEach(
             c -> {
               int number = before.merge(name(c), 1, Integer::sum);
-              luck.put(c, together(c.substance().spread(), name(c), number, colony, members));
+              int together = before.merge(treatment(c), 1, Integer::sum);
+              double[] shared = trial(treatment(c), together, members);
+              double[] own = spread(name(c) + '\n' + colony, number, members);
+              luck.put(c, together(c.substance().spread(), shared, own));
             });
     return courses.stream().map(c -> luck.getOrDefault(c, new double[members])).toList();
   }
 
-  /** Both parts, weighted by how much of the spread each makes up. */
-  private static double[] together(
-      HazardSpread spread, String name, int number, String colony, int members) {
-    double[] shared = trial(name, number, members);
-    double[] own = spread(name + '\n' + colony, number, members);
+  /**
+   * Both parts, weighted by how much of the spread each makes up. What little the two agree by
+   * chance is taken out of the colony's own, so that the whole is as wide as it is said to be.
+   */
+  private static double[] together(HazardSpread spread, double[] shared, double[] own) {
     double total = Math.max(Double.MIN_NORMAL, spread.total());
-    double[] z = new double[members];
-    for (int i = 0; i < members; i++) {
-      z[i] = (spread.trials() * shared[i] + spread.colonies() * own[i]) / total;
+    double agree = 0;
+    double square = 0;
+    for (int i = 0; i < own.length; i++) {
+      agree += shared[i] * own[i];
+      square += shared[i] * shared[i];
+    }
+    double slope = agree * agree < 0.5 * square * square ? agree / square : 0;
+    double kept = 1 / Math.sqrt(1 - slope * slope);
+    double[] z = new double[own.length];
+    for (int i = 0; i < z.length; i++) {
+      double apart = kept * (own[i] - slope * shared[i]);
+      z[i] = (spread.trials() * shared[i] + spread.colonies() * apart) / total;
     }
     return z;
   }
 
   /**
+   * {@return what names a treatment that hives of a yard share: the substance, and the Monday of
+   * the week in which it begins}
+   *
+   * @param course a course
+   */
+  static String treatment(MiticideCourse course) {
+    LocalDate monday = course.from().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+    return name(course) + '\n' + monday;
+  }
+
+  /**
    * The part that colonies treated together share, standard normal.
    *
-   * @param name name of the substance
-   * @param number how many courses of it there are up to this one
+   * @param treatment what they share, see {@link #treatment}
+   * @param number how many such courses there are up to this one, as a rule 1
    * @param members simulated colonies
    */
-  static double[] trial(String name, int number, int members) {
-    return spread(name, number, members);
+  static double[] trial(String treatment, int number, int members) {
+    return spread(treatment, number, members);
+  }
+
+  /** Draws of an unknown for a season that no wash saw, standard normal. */
+  static double[] of(Unknown unknown, int season, String colony, int members) {
+    return spread(unknown.id() + '\n' + colony, season, members);
+  }
+
+  /**
+   * Draws of what lies ahead of all washes, standard normal and even from the first member on, so
+   * that fewer colonies, and those that repeat others, are as even as all. They follow the golden
+   * ratio, of whose multiples no two come close.
+   */
+  static double[] even(Unknown unknown, String colony, int members) {
+    double at = new Well19937c(key(unknown.id() + '\n' + colony, 0)).nextDouble();
+    double[] z = new double[members];
+    for (int i = 0; i < members; i++) {
+      at = (at + GOLDEN) % 1;
+      z[i] = NORMAL.inverseCumulativeProbability(Math.min(1 - 1e-9, Math.max(1e-9, at)));
+    }
+    return z;
   }
 
   private static String name(MiticideCourse course) {
@@ -81,17 +131,23 @@ final class FutureDraws {
 
   /** The middles of equal shares of the normal distribution, dealt out by name and number. */
   private static double[] spread(String name, int number, int members) {
+    int[] dealt =
+        new RandomDataGenerator(new Well19937c(key(name, number)))
+            .nextPermutation(members, members);
+    double[] z = new double[members];
+    for (int i = 0; i < members; i++) {
+      z[i] = NORMAL.inverseCumulativeProbability((dealt[i] + 0.5) / members);
+    }
+    return z;
+  }
+
+  private static int[] key(String name, int number) {
     int[] key = new int[name.length() + 2];
     key[0] = (int) SEED;
     key[1] = number;
     for (int i = 0; i < name.length(); i++) {
       key[i + 2] = name.charAt(i);
     }
-    int[] dealt = new RandomDataGenerator(new Well19937c(key)).nextPermutation(members, members);
-    double[] z = new double[members];
-    for (int i = 0; i < members; i++) {
-      z[i] = NORMAL.inverseCumulativeProbability((dealt[i] + 0.5) / members);
-    }
-    return z;
+    return key;
   }
 }

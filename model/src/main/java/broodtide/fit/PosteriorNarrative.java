@@ -63,8 +63,12 @@ public final class PosteriorNarrative {
   private static List<Named> named(SeasonPosterior posterior) {
     List<MiticideCourse> courses = posterior.past().plan().courses();
     return posterior.summaries().stream()
-        .map(summary -> new Named(name(summary, courses), summary))
+        .map(summary -> new Named(name(summary, courses) + since(posterior, summary), summary))
         .toList();
+  }
+
+  private static String since(SeasonPosterior posterior, UnknownSummary summary) {
+    return summary.season() > 0 ? " since " + posterior.seasonStart(summary.season()) : "";
   }
 
   private static String name(UnknownSummary summary, List<MiticideCourse> courses) {
@@ -74,11 +78,13 @@ public final class PosteriorNarrative {
       case LAYING_FACTOR -> "how much the queen lays";
       case START_SIZE -> "colony strength at the start";
       case REINVASION -> "reinvasion";
+      case LATE_REINVASION -> "reinvasion late in the season";
       case OVERDISPERSION -> "variation between washes";
       case EFFICACY_FACTOR -> {
         MiticideCourse course = courses.get(summary.course());
         yield "how well \"" + course.name() + "\" of " + course.from() + " worked";
       }
+      case GROWTH_TO_COME -> "how fast the mites breed from the last wash on";
       case INFECTIVITY -> "how many mites carry virus";
     };
   }

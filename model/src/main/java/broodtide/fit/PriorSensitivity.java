@@ -1,6 +1,5 @@
 package broodtide.fit;
 
-import broodtide.control.Miticide;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
@@ -23,9 +22,11 @@ import java.util.function.DoubleUnaryOperator;
  * @param unknown the unknown
  * @param course number of the miticide course that it belongs to from 0 in the order of the plan,
  *     or -1 when it is the colony's
+ * @param season number of the season of the bees that it belongs to, from 0; 0 as well when it is
+ *     the same in all
  * @param index its total index
  */
-public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
+public record PriorSensitivity(Unknown unknown, int course, int season, TotalIndex index) {
   /** Draws; each is played once, and once more for each unknown. Choice. */
   public static final int DRAWS = 128;
 
@@ -46,8 +47,9 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
       DoubleUnaryOperator answer,
       long seed,
       Workers workers) {
-    List<Miticide> courses = SeasonPosterior.courses(season);
-    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
+    BeeYears years = BeeYears.of(season, posterior.lastWash());
+    ParticleLayout layout = ParticleLayout.of(SeasonPosterior.courses(season), years.seasons());
+    List<ParticleLayout.Place> places = layout.places();
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
     double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
     double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
@@ -57,7 +59,9 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
     Answers play =
         z -> {
           List<SimulatedColony> colonies =
-              Arrays.stream(z).map(row -> part.fitted(priors.draw(row, courses).colony())).toList();
+              Arrays.stream(z)
+                  .map(row -> part.fitted(priors.draw(row, layout).colony(years)))
+                  .toList();
           Set<Quantity> kept = Set.of(Quantity.INFESTATION);
           EnsembleRun run =
               EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE);
@@ -73,7 +77,7 @@ public record PriorSensitivity(Unknown unknown, int course, TotalIndex index) {
       }
       ParticleLayout.Place place = places.get(d);
       TotalIndex index = TotalIndex.of(base, play.of(mixed));
-      out.add(new PriorSensitivity(place.unknown(), place.course(), index));
+      out.add(new PriorSensitivity(place.unknown(), place.course(), place.season(), index));
     }
     return out;
   }

@@ -87,23 +87,27 @@ public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
   }
 
   /**
-   * {@return the prior of every unknown of a colony with its miticide courses, in the order of a
-   * particle}
+   * {@return the prior of every unknown of a colony with its miticide courses, within one season of
+   * the bees, in the order of a particle}
    *
    * @param courses the substance of each miticide course, in the order of the plan
    */
   public List<Prior> unknowns(List<Miticide> courses) {
-    return ParticleLayout.of(courses.size()).places().stream()
+    return ParticleLayout.of(courses, 1).places().stream()
         .map(place -> at(place, courses))
         .toList();
   }
 
-  /** What a particle in standard normal units stands for, its courses by substance. */
-  ColonyDraw draw(double[] z, List<Miticide> courses) {
-    ColonyDraw colony = new ColonyDraw();
-    int d = 0;
-    for (ParticleLayout.Place place : ParticleLayout.of(courses.size()).places()) {
-      place.unknown().set(colony, at(place, courses).at(z[d++]));
+  /**
+   * What a particle in standard normal units stands for.
+   *
+   * @param z one figure for each place; what lies ahead may be left out
+   */
+  ColonyDraw draw(double[] z, ParticleLayout layout) {
+    ColonyDraw colony = new ColonyDraw(of(Unknown.REPRODUCTION_FACTOR).median());
+    for (int d = 0; d < z.length; d++) {
+      ParticleLayout.Place place = layout.places().get(d);
+      place.unknown().set(colony, place.season(), at(place, layout.courses()).at(z[d]));
     }
     return colony;
   }

@@ -16,7 +16,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -25,13 +27,19 @@ import java.util.Set;
  */
 public final class SeasonPosterior {
   /** Most miticide courses whose success can be estimated besides the common unknowns. */
-  public static final int MOST_COURSES = ParticleLayout.courses(TemperedSampler.MOST_DIMENSIONS);
+  public static final int MOST_COURSES =
+      ParticleLayout.mostCourses(TemperedSampler.MOST_DIMENSIONS, Scenario.LONGEST / 365 + 1);
 
   private final Scenario past;
   private final StandardColony start;
   private final Priors priors;
   private final List<Wash> washes;
+  private final ParticleLayout layout;
   private final TemperedSampler.Sample sample;
+
+  /** Colonies of the whole sample, of which these may be the first. */
+  private final int whole;
+
   private final List<SimulatedColony> members;
 
   private SeasonPosterior(
@@ -39,14 +47,16 @@ public final class SeasonPosterior {
       StandardColony start,
       Priors priors,
       List<Wash> washes,
-      TemperedSampler.Sample sample) {
+      TemperedSampler.Sample sample,
+      int whole) {
     this.past = past;
     this.start = start;
     this.priors = priors;
     this.washes = washes;
+    this.layout = layout(past, lastWash(past, washes));
     this.sample = sample;
-    List<Miticide> courses = courses(past);
-    this.members = Arrays.stream(sample.z()).map(z -> priors.draw(z, courses).colony()).toList();
+    this.whole = whole;
+    this.members = colonies(past);
   }
 
   /**
@@ -94,14 +104,14 @@ public final class SeasonPosterior {
       day(past, w.date());
     }
     StandardColony start = StandardColony.on(past.model(), past.start());
-    List<Miticide> courses = courses(past);
+    ParticleLayout layout = layout(past, lastWash(past, ordered));
     TemperedSampler sampler =
-        new TemperedSampler(
-            priors.unknowns(courses).size(), effort.particles(), effort.moves(), effort.seed());
+        new TemperedSampler(layout.sampled(), effort.particles(), effort.moves(), effort.seed());
     if (ordered.isEmpty()) {
       TemperedSampler.Sample prior =
-          new TemperedSampler.Sample(sampler.prior(), effort.particles(), 1, 0, 0);
-      return new SeasonPosterior(past, start, priors, List.of(), prior);
+          new TemperedSampler.Sample(
+              withAhead(sampler.prior(), layout, ""), effort.particles(), 1, 0, 0);
+      return new SeasonPosterior(past, start, priors, List.of(), prior, effort.particles());
     }
     WashLikelihood likelihood = new WashLikelihood(past, start, priors, ordered, workers);
     TemperedSampler.Sample sample;
@@ -110,7 +120,34 @@ public final class SeasonPosterior {
     } catch (TemperedSampler.NothingFits e) {
       throw new Unexplained(likelihood.firstImpossible(sampler.prior()));
     }
-    return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample);
+    double[][] z = withAhead(sample.z(), layout, ordered.get(0).colony());
+    return new SeasonPosterior(
+        past, start, priors, List.copyOf(ordered), sample.with(z), effort.particles());
+  }
+
+  /** Particles with what lies ahead of the washes, of which they say nothing. */
+  private static double[][] withAhead(double[][] z, ParticleLayout layout, String colony) {
+    int sampled = layout.sampled();
+    double[][] out = new double[z.length][];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = Arrays.copyOf(z[i], layout.places().size());
+    }
+    for (int d = sampled; d < layout.places().size(); d++) {
+      double[] ahead = FutureDraws.even(layout.places().get(d).unknown(), colony, z.length);
+      for (int i = 0; i < out.length; i++) {
+        out[i][d] = ahead[i];
+      }
+    }
+    return out;
+  }
+
+  private static LocalDate lastWash(Scenario past, List<Wash> ordered) {
+    return ordered.isEmpty() ? past.start() : ordered.get(ordered.size() - 1).date();
+  }
+
+  /** What stands where in a particle of a record. */
+  static ParticleLayout layout(Scenario past, LocalDate lastWash) {
+    return ParticleLayout.of(courses(past), BeeYears.of(past, lastWash), lastWash);
   }
 
   /** The substance of each miticide course, in the order of the plan. */
@@ -140,9 +177,8 @@ public final class SeasonPosterior {
   /** {@return sizes of the negative binomial of washes, one per member} */
   public double[] dispersions() {
     double[] out = new double[members.size()];
-    List<Miticide> courses = courses(past);
     for (int i = 0; i < out.length; i++) {
-      out[i] = priors.draw(sample.z()[i], courses).overdispersion;
+      out[i] = priors.draw(sample.z()[i], layout).overdispersion;
     }
     return out;
   }
@@ -169,7 +205,7 @@ public final class SeasonPosterior {
             sample.acceptance(),
             sample.steps(),
             sample.logEvidence());
-    return new SeasonPosterior(past, start, priors, washes, fewer);
+    return new SeasonPosterior(past, start, priors, washes, fewer, whole);
   }
 
   /** {@return the sample in standard normal units, with what is known of its quality} */
@@ -202,16 +238,28 @@ public final class SeasonPosterior {
    * Unknown}} Infectivity is not among them: what washes say of it is nothing.
    */
   public List<UnknownSummary> summaries() {
-    List<Miticide> courses = courses(past);
-    List<ParticleLayout.Place> places = ParticleLayout.of(courses.size()).places();
     List<UnknownSummary> out = new ArrayList<>();
-    for (int d = 0; d < places.size(); d++) {
-      ParticleLayout.Place place = places.get(d);
+    for (int d = 0; d < layout.places().size(); d++) {
+      ParticleLayout.Place place = layout.places().get(d);
       if (place.unknown().taught()) {
-        out.add(UnknownSummary.of(place, priors.at(place, courses), column(d)));
+        out.add(UnknownSummary.of(place, priors.at(place, layout.courses()), column(d)));
       }
     }
     return out;
+  }
+
+  /** {@return the day of the last wash; the first day of the record where there is none} */
+  public LocalDate lastWash() {
+    return lastWash(past, washes);
+  }
+
+  /**
+   * {@return the first day of a season of the bees}
+   *
+   * @param season number of the season from 0, as in {@link UnknownSummary}
+   */
+  public LocalDate seasonStart(int season) {
+    return season == 0 ? past.start() : BeeYears.of(past, lastWash()).starts().get(season - 1);
   }
 
   /**
@@ -220,10 +268,11 @@ public final class SeasonPosterior {
    * @param summary one of {@link #summaries}
    */
   public double[] draws(UnknownSummary summary) {
-    return column(
-        ParticleLayout.of(courses(past).size())
-            .places()
-            .indexOf(new ParticleLayout.Place(summary.unknown(), summary.course())));
+    return column(new ParticleLayout.Place(summary.unknown(), summary.course(), summary.season()));
+  }
+
+  private double[] column(ParticleLayout.Place place) {
+    return column(layout.places().indexOf(place));
   }
 
   private double[] column(int d) {
@@ -285,16 +334,14 @@ public final class SeasonPosterior {
       throw new IllegalArgumentException(
           "the season starts on " + season.start() + ", the record on " + past.start());
     }
+    List<SimulatedColony> grown = season.days() > past.days() ? colonies(season) : members;
     if (wanted.size() <= known.size()) {
-      return members;
+      return grown;
     }
-    List<Control> toCome =
-        season.plan().controls().subList(given(), season.plan().controls().size());
-    String colony = washes.isEmpty() ? "" : washes.get(0).colony();
-    List<double[]> luck = FutureDraws.of(toCome, colony, members.size());
+    List<double[]> luck = luckToCome(season);
     List<SimulatedColony> out = new ArrayList<>();
-    for (int i = 0; i < members.size(); i++) {
-      SimulatedColony m = members.get(i);
+    for (int i = 0; i < grown.size(); i++) {
+      SimulatedColony m = grown.get(i);
       List<Double> success = new ArrayList<>(m.success());
       for (int c = 0; c < luck.size(); c++) {
         Miticide substance = wanted.get(known.size() + c);
@@ -303,6 +350,56 @@ public final class SeasonPosterior {
       out.add(m.with(success));
     }
     return out;
+  }
+
+  /** The colonies over the days of a run; what no wash saw of its seasons is drawn afresh. */
+  private List<SimulatedColony> colonies(Scenario run) {
+    BeeYears years = BeeYears.of(run, lastWash());
+    double[][] z = sample.z();
+    Map<ParticleLayout.Place, double[]> fresh = new LinkedHashMap<>();
+    for (ParticleLayout.Place place : ParticleLayout.of(List.of(), years.seasons()).places()) {
+      if (place.unknown().ofSeason() && !layout.places().contains(place)) {
+        fresh.put(place, draws(place.unknown(), place.season()));
+      }
+    }
+    List<SimulatedColony> out = new ArrayList<>(z.length);
+    for (int i = 0; i < z.length; i++) {
+      ColonyDraw draw = priors.draw(z[i], layout);
+      for (Map.Entry<ParticleLayout.Place, double[]> each : fresh.entrySet()) {
+        Unknown unknown = each.getKey().unknown();
+        unknown.set(draw, each.getKey().season(), priors.of(unknown).at(each.getValue()[i]));
+      }
+      out.add(draw.colony(years));
+    }
+    return List.copyOf(out);
+  }
+
+  private List<double[]> luckToCome(Scenario season) {
+    List<Control> all = season.plan().controls();
+    List<Control> toCome = all.subList(Math.min(given(), all.size()), all.size());
+    return FutureDraws.of(toCome, name(), members.size());
+  }
+
+  /** Draws of how well each course of a season works, in the order of its plan. */
+  List<double[]> luck(Scenario season) {
+    List<double[]> out = new ArrayList<>();
+    for (int c = 0; c < layout.courses().size(); c++) {
+      out.add(column(layout.indexOf(Unknown.EFFICACY_FACTOR, c, 0)));
+    }
+    out.addAll(luckToCome(season));
+    return out;
+  }
+
+  /** Draws of an unknown of a season, whether washes saw that season or not. */
+  double[] draws(Unknown unknown, int season) {
+    int place = layout.indexOf(unknown, -1, season);
+    return place >= 0
+        ? column(place)
+        : Arrays.copyOf(FutureDraws.of(unknown, season, name(), whole), sample.z().length);
+  }
+
+  private String name() {
+    return washes.isEmpty() ? "" : washes.get(0).colony();
   }
 
   private int given() {

@@ -26,7 +26,7 @@ final class TemperedSampler {
   private static final int WHOLE = 1000;
 
   /** Most unknowns that can be sampled at once. */
-  static final int MOST_DIMENSIONS = 50;
+  static final int MOST_DIMENSIONS = 81;
 
   private final int dimension;
   private final int particles;
@@ -68,12 +68,17 @@ final class TemperedSampler {
    * @param logEvidence log of the mean likelihood under the prior
    */
   public record Sample(
-      double[][] z, double effectiveSize, double acceptance, int steps, double logEvidence) {}
+      double[][] z, double effectiveSize, double acceptance, int steps, double logEvidence) {
+    /** The same quality with other unknowns. */
+    Sample with(double[][] other) {
+      return new Sample(other, effectiveSize, acceptance, steps, logEvidence);
+    }
+  }
 
   /**
    * A sampler.
    *
-   * @param dimension unknowns, 1 to 50
+   * @param dimension unknowns, 1 to 81
    * @param particles 16 to 1,000,000
    * @param moves random-walk moves after each step, 1 to 100
    * @param seed seed

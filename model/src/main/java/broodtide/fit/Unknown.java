@@ -2,13 +2,14 @@ package broodtide.fit;
 
 import broodtide.engine.SimulatedColony;
 import broodtide.measure.Tag;
+import java.time.LocalDate;
 import java.util.function.ObjDoubleConsumer;
 
 /**
  * What is not known of a colony. Each unknown is declared here and nowhere else: how it is called
  * in files, its unit, what is usually believed of it, whether each colony has one or each miticide
- * course, whether washes can teach it, and what of a colony it sets. The order is that of a
- * particle.
+ * course or season, whether washes can teach it, how much of it hives of a yard share, and what of
+ * a colony it sets. The order is that of a particle.
  *
  * @since 0.2.0
  */
@@ -26,20 +27,30 @@ public enum Unknown {
           "wide on purpose: 0.1 to 13 in nineteen colonies of twenty"),
       (colony, value) -> colony.infestation = value),
 
-  /** Daughters of a mite against the average. */
+  /** Daughters of a mite against the average, up to the last wash. */
   REPRODUCTION_FACTOR(
       "reproductionFactor",
       Unit.FACTOR,
       new Prior(
           "factor on the mites' daughters",
           1.0,
-          0.3,
+          0.5,
           3,
           Tag.DERIVED,
-          "field washes forecast from earlier ones stray as far; growth varies by about 30 %"
-              + " between years, Harris 2003; stock alone, 1.7 and 9.6 fold a summer in Ontario"
-              + " (PMC7761820), would give 0.18"),
-      (colony, value) -> colony.reproduction = value),
+          "shared trial data: 0.3 to 0.5 shared by hives of a yard and 0.3 of each; growth varies"
+              + " by about 30 % between years, Harris 2003, which gives 0.2; stock alone, 1.7 and"
+              + " 9.6 fold a summer in Ontario (PMC7761820), would give 0.18"),
+      (colony, value) -> colony.reproduction.put(colony.season, value)) {
+    @Override
+    public boolean ofSeason() {
+      return true;
+    }
+
+    @Override
+    public double shared() {
+      return 0.64;
+    }
+  },
 
   /** Eggs of the queen against the average. */
   LAYING_FACTOR(
@@ -82,7 +93,41 @@ public enum Unknown {
           Tag.DERIVED,
           "1.6 to 13.7 mites a day, Greatti et al. 1992, taken as 90 % of colonies; 2.5 to"
               + " 10.9 and 0.7 to 2.3, Frey & Rosenkranz 2014, are within it"),
-      (colony, value) -> colony.reinvasion = value),
+      (colony, value) -> colony.reinvasion.put(colony.season, value)) {
+    @Override
+    public boolean ofSeason() {
+      return true;
+    }
+  },
+
+  /** Mites brought in the late season, on top of reinvasion. */
+  LATE_REINVASION(
+      "lateReinvasion",
+      Unit.FACTOR,
+      new Prior(
+          "factor on mites from outside from August to November, on top of the one above",
+          1.0,
+          0.81,
+          100,
+          Tag.DERIVED,
+          "from the ranges of sites and autumns of Frey & Rosenkranz 2014; three quarters of its"
+              + " variance are shared by hives of a yard"),
+      (colony, value) -> colony.lateReinvasion.put(colony.season, value)) {
+    @Override
+    public boolean ofSeason() {
+      return true;
+    }
+
+    @Override
+    boolean seen(BeeYears years, int season, LocalDate lastWash) {
+      return years.late(season, LocalDate.MIN, lastWash);
+    }
+
+    @Override
+    public double shared() {
+      return 0.75;
+    }
+  },
 
   /**
    * Size of the negative binomial of washes around the colony's mean; the higher, the less spread.
@@ -92,11 +137,12 @@ public enum Unknown {
       Unit.SIZE,
       new Prior(
           "size of the negative binomial of washes around the colony's mean",
-          10,
+          7,
           0.7,
           1e6,
           Tag.CHOICE,
-          "one wash is nearly binomial, but washes of a colony differ by frame and day; choice"),
+          "one wash is nearly binomial, but washes of a colony differ by frame and day; choice,"
+              + " with which field washes are forecast well"),
       (colony, value) -> colony.overdispersion = value),
 
   /** Multiplier on the daily hazards of one miticide course. */
@@ -135,6 +181,36 @@ public enum Unknown {
     @Override
     public boolean taught() {
       return false;
+    }
+  },
+
+  /** Daughters of a mite from the last wash on, as far as growth so far does not tell. */
+  GROWTH_TO_COME(
+      "growthToCome",
+      Unit.FACTOR,
+      new Prior(
+          "factor on the mites' daughters from the last wash on; correlation with growth so far"
+              + " 0.25, by choice",
+          1.0,
+          0.5,
+          3,
+          Tag.DERIVED,
+          "as growth so far: 0.3 to 0.5 shared by hives of a yard and 0.3 of each in shared trial"
+              + " data; a shock of the season to come cannot be learnt from past washes"),
+      (colony, value) -> colony.growthToCome = value) {
+    @Override
+    public boolean taught() {
+      return false;
+    }
+
+    @Override
+    public boolean ahead() {
+      return true;
+    }
+
+    @Override
+    public double shared() {
+      return 0.64;
     }
   };
 
@@ -193,13 +269,37 @@ public enum Unknown {
     return false;
   }
 
+  /** {@return whether each season, from one spring to the next, has one of its own} */
+  public boolean ofSeason() {
+    return false;
+  }
+
+  /** {@return whether it is of the days after the last wash alone} */
+  public boolean ahead() {
+    return false;
+  }
+
+  /**
+   * {@return which share of its variance the hives of a yard share in a season, 0 to 1; the spread
+   * of the prior is the total of what they share and what is each hive's own}
+   */
+  public double shared() {
+    return 0;
+  }
+
   /** {@return whether washes can teach it} */
   public boolean taught() {
     return true;
   }
 
-  /** Sets what it sets of a colony. */
-  final void set(ColonyDraw colony, double value) {
+  /** Whether it has any part in what washes up to a day show of a season. */
+  boolean seen(BeeYears years, int season, LocalDate lastWash) {
+    return !ahead();
+  }
+
+  /** Sets what it sets of a colony in a season. */
+  final void set(ColonyDraw colony, int season, double value) {
+    colony.season = season;
     set.accept(colony, value);
   }
 }

@@ -9,6 +9,8 @@ import java.util.Arrays;
  * @param unknown the unknown
  * @param course number of the miticide course that it belongs to from 0 in the order of the plan,
  *     or -1 when it is the colony's
+ * @param season number of the season of the bees that it belongs to, from 0, the one in which the
+ *     record begins; 0 as well when it is the same in all
  * @param prior what was believed before
  * @param median median after
  * @param low lower end of the 90 % band
@@ -19,6 +21,7 @@ import java.util.Arrays;
 public record UnknownSummary(
     Unknown unknown,
     int course,
+    int season,
     Prior prior,
     double median,
     double low,
@@ -32,6 +35,7 @@ public record UnknownSummary(
     return new UnknownSummary(
         place.unknown(),
         place.course(),
+        place.season(),
         prior,
         prior.at(EnsembleRun.quantile(sorted, 0.5)),
         prior.at(EnsembleRun.quantile(sorted, 0.05)),

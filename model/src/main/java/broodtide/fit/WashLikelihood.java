@@ -1,6 +1,5 @@
 package broodtide.fit;
 
-import broodtide.control.Miticide;
 import broodtide.engine.ColonyView;
 import broodtide.engine.Ensemble;
 import broodtide.engine.Progress;
@@ -10,6 +9,7 @@ import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 
@@ -17,7 +17,8 @@ import java.util.List;
 final class WashLikelihood implements TemperedSampler.LogLikelihood {
   private final TrimmedScenario toLastWash;
   private final StandardColony start;
-  private final List<Miticide> courses;
+  private final ParticleLayout layout;
+  private final BeeYears years;
   private final Priors priors;
   private final List<Wash> washes;
   private final WashModel[] models;
@@ -33,7 +34,9 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   WashLikelihood(
       Scenario past, StandardColony start, Priors priors, List<Wash> washes, Workers workers) {
     this.start = start;
-    this.courses = SeasonPosterior.courses(past);
+    LocalDate lastWash = washes.get(washes.size() - 1).date();
+    layout = SeasonPosterior.layout(past, lastWash);
+    years = BeeYears.of(past, lastWash);
     this.priors = priors;
     this.washes = List.copyOf(washes);
     this.workers = workers;
@@ -53,8 +56,8 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
     SimulatedColony[] members = new SimulatedColony[z.length];
     double[] dispersions = new double[z.length];
     for (int i = 0; i < z.length; i++) {
-      ColonyDraw draw = priors.draw(z[i], courses);
-      members[i] = toLastWash.fitted(draw.colony());
+      ColonyDraw draw = priors.draw(z[i], layout);
+      members[i] = toLastWash.fitted(draw.colony(years));
       dispersions[i] = draw.overdispersion;
     }
     Arrays.fill(out, 0);

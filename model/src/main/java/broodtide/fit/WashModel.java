@@ -16,21 +16,23 @@ import org.apache.commons.math3.util.FastMath;
  */
 final class WashModel {
   private final int mites;
+  private final double bees;
   private final double exposure;
   private final double extraVariance;
 
   WashModel(Wash wash) {
     mites = wash.mites();
+    bees = wash.beesOrAssumed();
     exposure = wash.exposure();
     double recovery = wash.method().recovery().sd() / wash.method().recovery().mean();
     double frame = wash.frame().factor().sd() / wash.frame().factor().mean();
-    double bees = wash.beesAssumed() ? HalfCup.usual().sd() / HalfCup.usual().bees() : 0;
-    extraVariance = recovery * recovery + frame * frame + bees * bees;
+    double cup = wash.beesAssumed() ? HalfCup.usual().sd() / HalfCup.usual().bees() : 0;
+    extraVariance = recovery * recovery + frame * frame + cup * cup;
   }
 
-  /** Mites expected. */
+  /** Mites expected; at most one on every bee, since more cannot be believed of any wash. */
   double mean(double mitesPerBee) {
-    return exposure * mitesPerBee;
+    return Math.min(bees, exposure * mitesPerBee);
   }
 
   /** Size of the negative binomial when washes alone would have a given one. */

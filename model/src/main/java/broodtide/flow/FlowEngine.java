@@ -7,6 +7,7 @@ import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Trajectory;
 import broodtide.measure.OutOfRange;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -67,13 +68,23 @@ public final class FlowEngine {
     double[] y = state.vector();
     each.at(0, y);
     for (int from = 0; from < schedule.days; ) {
-      int to = schedule.nextBreak(from);
+      int to = Math.min(schedule.nextBreak(from), nextChange(member, scenario.start(), from));
       disturb(state.over(y), schedule, from);
       equations.enter(from);
       flow.run(equations, from, to, y, each);
       from = to;
     }
     return new Run(recorder.trajectory(), flow.evaluations(), deepest[0]);
+  }
+
+  /** The first day after a day on which the season changes the colony; far away if none does. */
+  private static int nextChange(SimulatedColony member, LocalDate start, int day) {
+    return member.changes().stream()
+        .mapToLong(change -> change.from().toEpochDay() - start.toEpochDay())
+        .filter(d -> d > day)
+        .mapToInt(Math::toIntExact)
+        .min()
+        .orElse(Integer.MAX_VALUE);
   }
 
   private static void disturb(FlowState s, Schedule schedule, int day) {

@@ -18,6 +18,7 @@ import broodtide.colony.BeeRates;
 import broodtide.engine.AdultClass;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Schedule;
+import broodtide.engine.SeasonChange;
 import broodtide.engine.SimulatedColony;
 import broodtide.mite.CellLoad;
 import broodtide.mite.MiteRates;
@@ -47,6 +48,8 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
   private int segment;
   private double onBees;
   private double inCells;
+  private double vigour;
+  private double immigration;
 
   /**
    * The equations of one colony. Call {@link #enter} before the first use.
@@ -74,6 +77,9 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
    */
   public void enter(int day) {
     segment = day;
+    SeasonChange change = member.changeOn(schedule.start.plusDays(day));
+    vigour = member.vigour() * change.growth();
+    immigration = member.immigration() * change.arrivals();
     onBees = 0;
     inCells = 0;
     for (int c = 0; c < schedule.courses.size(); c++) {
@@ -156,7 +162,7 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
     chain(rate, y, layout.workerMothers, entering * workerPart, cw, inCells);
     chain(rate, y, layout.droneMothers, toDrone > 0 ? entering * (1 - workerPart) : 0, cd, inCells);
 
-    double fertility = fertility(t) * member.vigour();
+    double fertility = fertility(t) * vigour;
     double k = mites.clumping();
     double workerYoung =
         workerMothersOut
@@ -184,7 +190,7 @@ public final class FlowEquations implements FirstOrderDifferentialEquations {
         age(rate, y, workerOut * (alive - overt), workerOut * overt, infection, yearShare(t));
 
     double death = mites.death(dead / Math.max(1, adults), enter);
-    double arriving = schedule.immigration[segment] * member.immigration();
+    double arriving = schedule.immigration[segment] * immigration;
     rate[PHORETIC] = back + arriving - entering - (death + onBees) * y[PHORETIC];
     rate[IMMIGRANTS] = arriving;
     rate[DIED_ON_BEES] = death * y[PHORETIC];

@@ -3,6 +3,7 @@ package broodtide.mite;
 import broodtide.measure.OutOfRange;
 import broodtide.season.YearSpan;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
 
 /**
@@ -23,6 +24,12 @@ public record Immigration(List<Window> windows) {
       OutOfRange.check("perDay", perDay, 0, 1000, "mites/day");
     }
   }
+
+  /**
+   * The late season in the north, in which colonies collapse and are robbed: most mites arrive, and
+   * how many differs most between places and years (Frey and Rosenkranz 2014, J. Econ. Entomol.).
+   */
+  public static final YearSpan LATE = new YearSpan(MonthDay.of(8, 1), MonthDay.of(11, 30));
 
   /** No mite arrives. */
   public static final Immigration NONE = new Immigration(List.of());

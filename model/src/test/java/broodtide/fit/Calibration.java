@@ -43,6 +43,13 @@ final class Calibration {
   private final Priors priors = Priors.defaults();
   private final Scenario past = Invented.season(AHEAD, Invented.strips(TREATED));
   private final StandardColony start = StandardColony.on(past.model(), past.start());
+  private final LocalDate lastWash = past.start().plusDays(DAYS[DAYS.length - 1]);
+  private final ParticleLayout layout = SeasonPosterior.layout(past, lastWash);
+  private final BeeYears years = BeeYears.of(past, lastWash);
+
+  /** Of the truth, which has what no wash can tell of as well. */
+  private final ParticleLayout all = ParticleLayout.of(SeasonPosterior.courses(past), 1);
+
   private final int particles;
   private final Workers workers;
 
@@ -80,17 +87,8 @@ final class Calibration {
   /** Ranks of every unknown and of the infestation a month after the last wash. */
   List<Ranks> run(int repeats, long seed) {
     List<String> names =
-        new ArrayList<>(
-            List.of(
-                "mites at the start",
-                "vigour of the mites",
-                "laying",
-                "size at the start",
-                "immigration",
-                "dispersion of washes",
-                "success of the treatment",
-                "share of mites with virus",
-                "forecast, 30 days ahead"));
+        new ArrayList<>(layout.places().stream().map(p -> p.unknown().id()).toList());
+    names.add("forecast, 30 days ahead");
     int[][] ranks = new int[names.size()][repeats];
     SplittableRandom[] streams = Streams.of(seed, Streams.Purpose.SIMULATE, repeats);
     for (int r = 0; r < repeats; r++) {
@@ -107,7 +105,7 @@ final class Calibration {
   }
 
   private int[] repeat(RandomGenerator random, long seed) {
-    double[] truth = new double[priors.unknowns(SeasonPosterior.courses(past)).size()];
+    double[] truth = new double[all.places().size()];
     List<Wash> washes = List.of();
     double[] ahead = new double[1];
     while (washes.isEmpty()) {
@@ -126,21 +124,22 @@ final class Calibration {
             Progress.NONE);
     EnsembleRun run = posterior.run(past, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
     double[] forecast = run.values(Quantity.INFESTATION, day(AHEAD));
-    int[] out = new int[truth.length + 1];
+    int unknowns = layout.places().size();
+    int[] out = new int[unknowns + 1];
     for (int k = 0; k < DRAWS; k++) {
       int i = (int) ((k + 0.5) * particles / DRAWS);
       double[] z = posterior.sample().z()[i];
-      for (int d = 0; d < truth.length; d++) {
-        out[d] += z[d] < truth[d] ? 1 : 0;
+      for (int d = 0; d < unknowns; d++) {
+        out[d] += z[d] < truth[all.places().indexOf(layout.places().get(d))] ? 1 : 0;
       }
-      out[truth.length] += forecast[i] < ahead[0] ? 1 : 0;
+      out[unknowns] += forecast[i] < ahead[0] ? 1 : 0;
     }
     return out;
   }
 
   /** Washes of one colony; none when they could not have been written down. */
   private List<Wash> washes(double[] z, RandomGenerator random, double[] ahead) {
-    SimulatedColony member = priors.draw(z, SeasonPosterior.courses(past)).colony();
+    SimulatedColony member = priors.draw(z, all).colony(years);
     double[] infestation = new double[AHEAD + 1];
     double[] adults = new double[AHEAD + 1];
     Ensemble.run(
@@ -159,11 +158,7 @@ final class Calibration {
     for (int w = 0; w < DAYS.length; w++) {
       WashModel model = new WashModel(Wash.of(day(DAYS[w]), "A", 0, BEES[w]));
       double mean = model.mean(infestation[DAYS[w]] / 100);
-      int mites =
-          WashModel.draw(
-              mean,
-              model.size(priors.draw(z, SeasonPosterior.courses(past)).overdispersion),
-              random);
+      int mites = WashModel.draw(mean, model.size(priors.draw(z, all).overdispersion), random);
       if (adults[DAYS[w]] < BEES[w] || mites > BEES[w]) {
         return List.of();
       }

@@ -28,8 +28,8 @@ class CalibrationTest {
   }
 
   /**
-   * Many repeats. Eight quantities are looked at in two ways, so that a sampler without fault would
-   * fail the bound for about one seed in 125; the seed is fixed. Draws the figure where the
+   * Many repeats. Nine quantities are looked at in two ways, so that a sampler without fault would
+   * fail the bound for about one seed in 110; the seed is fixed. Draws the figure where the
    * property {@code calibration.figure} says.
    */
   @Test

@@ -24,8 +24,18 @@ class FutureDrawsTest {
     double[] alone = FutureDraws.of(List.of(DRIBBLE), "A", MANY).get(0);
     assertThat(FutureDraws.of(List.of(FORMIC, DRIBBLE), "A", MANY).get(1)).containsExactly(alone);
     assertThat(FutureDraws.of(List.of(DRIBBLE, FORMIC), "A", MANY).get(0)).containsExactly(alone);
+    Control onSunday = course("dribble", AUGUST.plusDays(121));
+    assertThat(FutureDraws.of(List.of(onSunday), "A", MANY).get(0)).containsExactly(alone);
+  }
+
+  /** Another week is another treatment; what is the colony's own stays the same. */
+  @Test
+  void anotherWeekHasAnotherSharedPart() {
+    double[] one = FutureDraws.of(List.of(DRIBBLE), "A", MANY).get(0);
     Control aWeekLater = course("dribble", AUGUST.plusDays(127));
-    assertThat(FutureDraws.of(List.of(aWeekLater), "A", MANY).get(0)).containsExactly(alone);
+    double[] other = FutureDraws.of(List.of(aWeekLater), "A", MANY).get(0);
+    double trials = HazardSpread.USUAL.trials() / HazardSpread.USUAL.total();
+    assertThat(correlation(one, other)).isCloseTo(1 - trials * trials, within(0.04));
   }
 
   @Test
@@ -60,7 +70,8 @@ class FutureDrawsTest {
     double total = HazardSpread.USUAL.total();
     double shared = trials * trials / (total * total);
     assertThat(correlation(one, other)).isCloseTo(shared, within(0.04));
-    double[] trial = FutureDraws.trial("formic", 1, MANY);
+    double[] trial =
+        FutureDraws.trial(FutureDraws.treatment(FORMIC.course().orElseThrow()), 1, MANY);
     assertThat(correlation(one, trial)).isCloseTo(trials / total, within(0.03));
     assertThat(correlation(other, trial)).isCloseTo(trials / total, within(0.03));
   }

@@ -42,6 +42,9 @@ final class CaseReader {
   /** Where each colony was first named: in the study, or in the table of washes. */
   private final Map<String, String> places = new LinkedHashMap<>();
 
+  /** The yard of each colony that names one. */
+  private final Map<String, String> yards = new LinkedHashMap<>();
+
   CaseReader(CommandContext desk, ColonyOptions options) {
     this.desk = desk;
     this.options = options;
@@ -87,7 +90,7 @@ final class CaseReader {
             options.decideOn == null
                 ? "the day after the newest wash or treatment; --decide-on changes it."
                 : "as --decide-on says."));
-    return new Cases(resisting(cases), Optional.empty(), notes);
+    return new Cases(placed(cases), Optional.empty(), notes);
   }
 
   /**
@@ -116,7 +119,7 @@ final class CaseReader {
                 cases.addAll(
                     ColonyCases.ofWashes(
                         place, Map.of(colony, taken), given, Optional.empty(), until(horizon))));
-    return new Cases(resisting(cases), Optional.empty(), notes);
+    return new Cases(placed(cases), Optional.empty(), notes);
   }
 
   private static String decided(LocalDate now, String why) {
@@ -179,14 +182,15 @@ final class CaseReader {
         : c.with(ResistantMites.believed("--resistant", options.resistant, c.priors()));
   }
 
-  private List<ColonyCase> resisting(List<ColonyCase> cases) {
+  /** In their yards, and with the substances in mind that did badly here. */
+  private List<ColonyCase> placed(List<ColonyCase> cases) {
     if (!options.resistant.isEmpty()) {
       notes.add(
           "Taken to act as where mites resist: "
               + String.join(", ", options.resistant)
               + ", as --resistant says.");
     }
-    return cases.stream().map(this::resisting).toList();
+    return ColonyCases.inYards(cases, yards).stream().map(this::resisting).toList();
   }
 
   private Horizon until(Horizon usual) {
@@ -235,7 +239,7 @@ final class CaseReader {
               + String.join(", ", study.resistant())
               + ", as the study says.");
     }
-    return new Cases(resisting(List.of(c)), Optional.of(study), notes);
+    return new Cases(placed(List.of(c)), Optional.of(study), notes);
   }
 
   private Map<String, List<Wash>> studyWashes(Study study) {
@@ -282,6 +286,7 @@ final class CaseReader {
   private Map<String, List<Wash>> noted(WashFile file) {
     notes.addAll(file.notes());
     places.putAll(LookalikeNames.lines(file.colonies(), " of " + file.name()));
+    yards.putAll(file.yards());
     return file.byColony();
   }
 

@@ -23,7 +23,7 @@ record LearnedTable(ColonyResult result) {
     h.close().close();
     h.open("tbody", "role", "rowgroup");
     for (UnknownSummary u : unknowns) {
-      UnknownWords words = UnknownWords.of(u.unknown());
+      UnknownWords words = UnknownWords.of(u, result.comparison().posterior());
       h.open("tr", "role", "row").open("th", "scope", "row", "role", "rowheader");
       h.text(words.name() + " ").element("small", words.unit()).close();
       Prior p = u.prior();

@@ -39,7 +39,7 @@ public final class PosteriorPicture {
         double[] z = posterior.draws(s);
         unknowns.add(
             unknown(
-                UnknownWords.of(s.unknown()).name(),
+                UnknownWords.of(s, posterior).name(),
                 Density.before(s.prior()),
                 Density.after(s.prior(), z)));
         taught += s.shrinkage() >= SOMETHING ? 1 : 0;

@@ -29,6 +29,9 @@ public final class ColonyCase {
   /** Name of the plan that holds what was already done. */
   private static final String DONE = "done";
 
+  /** The yard where none is named: all colonies without one stand together. */
+  static final String NO_YARD = "";
+
   private final String colony;
   private final ColonyModel model;
   private final LocalDate start;
@@ -39,6 +42,7 @@ public final class ColonyCase {
   private final ThresholdSet thresholds;
   private final Priors priors;
   private final WinterAhead winter;
+  private final String yard;
 
   /**
    * Copies the lists and checks the order of the days.
@@ -76,7 +80,8 @@ public final class ColonyCase {
         given,
         thresholds,
         priors,
-        WinterAhead.of(model, now));
+        WinterAhead.of(model, now),
+        NO_YARD);
   }
 
   /** The same with the winter that others of the same place and decision date share. */
@@ -90,7 +95,8 @@ public final class ColonyCase {
       List<Control> given,
       ThresholdSet thresholds,
       Priors priors,
-      WinterAhead winter) {
+      WinterAhead winter,
+      String yard) {
     this.colony = colony;
     this.model = model;
     this.start = start;
@@ -101,6 +107,7 @@ public final class ColonyCase {
     this.thresholds = thresholds;
     this.priors = priors;
     this.winter = winter;
+    this.yard = yard;
     if (now.isBefore(start) || !until.isAfter(now)) {
       throw new Unworkable(
           "colony \""
@@ -149,6 +156,21 @@ public final class ColonyCase {
   /** {@return its name} */
   public String colony() {
     return colony;
+  }
+
+  /** {@return the yard in which it stands; empty where none is named} */
+  public String yard() {
+    return yard;
+  }
+
+  /**
+   * {@return the same colony in a yard, with whose other colonies it shares a part of its season}
+   *
+   * @param other name of the yard
+   */
+  public ColonyCase in(String other) {
+    return new ColonyCase(
+        colony, model, start, now, until, washes, given, thresholds, priors, winter, other);
   }
 
   /** {@return rates and place} */
@@ -274,7 +296,17 @@ public final class ColonyCase {
    */
   public ColonyCase decidingOn(LocalDate day) {
     return new ColonyCase(
-        colony, model, start, day, until, washes, given, thresholds, priors, winter.from(day));
+        colony,
+        model,
+        start,
+        day,
+        until,
+        washes,
+        given,
+        thresholds,
+        priors,
+        winter.from(day),
+        yard);
   }
 
   /**
@@ -285,7 +317,7 @@ public final class ColonyCase {
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
     return new ColonyCase(
-        colony, model, start, now, until, washes, all, thresholds, priors, winter);
+        colony, model, start, now, until, washes, all, thresholds, priors, winter, yard);
   }
 
   /**
@@ -295,7 +327,7 @@ public final class ColonyCase {
    */
   public ColonyCase with(Priors other) {
     return new ColonyCase(
-        colony, model, start, now, until, washes, given, thresholds, other, winter);
+        colony, model, start, now, until, washes, given, thresholds, other, winter, yard);
   }
 
   /**
@@ -304,7 +336,18 @@ public final class ColonyCase {
    * @param other rates and place
    */
   ColonyCase with(ColonyModel other) {
-    return new ColonyCase(colony, other, start, now, until, washes, given, thresholds, priors);
+    return new ColonyCase(
+        colony,
+        other,
+        start,
+        now,
+        until,
+        washes,
+        given,
+        thresholds,
+        priors,
+        WinterAhead.of(other, now),
+        yard);
   }
 
   /**
@@ -314,7 +357,7 @@ public final class ColonyCase {
    */
   public ColonyCase until(LocalDate day) {
     return new ColonyCase(
-        colony, model, start, now, day, washes, given, thresholds, priors, winter);
+        colony, model, start, now, day, washes, given, thresholds, priors, winter, yard);
   }
 
   /**

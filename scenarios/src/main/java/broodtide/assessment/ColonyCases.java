@@ -113,9 +113,22 @@ public final class ColonyCases {
                   done,
                   place.thresholds(),
                   Priors.defaults(),
-                  winter));
+                  winter,
+                  ColonyCase.NO_YARD));
         });
     return List.copyOf(cases);
+  }
+
+  /**
+   * {@return the same cases, each in its yard; colonies without one stand together}
+   *
+   * @param cases one for each colony
+   * @param yards name of the yard by colony, as {@link WashFile#yards} has it
+   */
+  public static List<ColonyCase> inYards(List<ColonyCase> cases, Map<String, String> yards) {
+    return cases.stream()
+        .map(c -> c.in(yards.getOrDefault(c.colony(), ColonyCase.NO_YARD)))
+        .toList();
   }
 
   /**

@@ -117,7 +117,7 @@ public final class PlanRun {
   }
 
   /** {@return the day on which the colony was last known to be alive} */
-  private LocalDate knownAlive() {
+  LocalDate knownAlive() {
     return colony.washes().stream()
         .map(Wash::date)
         .filter(day -> !day.isAfter(colony.until()))

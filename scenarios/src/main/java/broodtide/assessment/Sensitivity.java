@@ -52,13 +52,17 @@ public record Sensitivity(UnknownSummary unknown, FirstOrderIndex index, TotalIn
       double[] draws = comparison.posterior().draws(unknown);
       TotalIndex total =
           prior.stream()
-              .filter(p -> p.unknown() == unknown.unknown() && p.course() == unknown.course())
+              .filter(p -> of(p, unknown))
               .map(PriorSensitivity::index)
               .findFirst()
               .orElseThrow();
       out.add(new Sensitivity(unknown, FirstOrderIndex.of(draws, forecast), total));
     }
     return out;
+  }
+
+  private static boolean of(PriorSensitivity p, UnknownSummary u) {
+    return p.unknown() == u.unknown() && p.course() == u.course() && p.season() == u.season();
   }
 
   private static double answer(double perHundred) {

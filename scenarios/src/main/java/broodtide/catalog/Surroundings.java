@@ -17,9 +17,9 @@ public enum Surroundings {
 
   /**
    * June to November: Frey & Rosenkranz 2014 counted from July to November, Greatti et al. 1992
-   * from June to early August, 1.6 to 13.7 a day.
+   * from June to early August, 1.6 to 13.7 a day. From August on it is {@link Immigration#LATE}.
    */
-  private static final YearSpan SEASON = new YearSpan(MonthDay.of(6, 1), MonthDay.of(11, 30));
+  private static final YearSpan EARLY = new YearSpan(MonthDay.of(6, 1), MonthDay.of(7, 31));
 
   /** {@return the word that files use} */
   public String word() {
@@ -34,12 +34,15 @@ public enum Surroundings {
   public Immigration immigration(Assumptions assumptions) {
     return switch (this) {
       case ISOLATED -> Immigration.NONE;
-      case SPARSE -> over(assumptions.sparseArrivals());
-      case DENSE -> over(assumptions.denseArrivals());
+      case SPARSE -> over(assumptions.sparseArrivals(), assumptions);
+      case DENSE -> over(assumptions.denseArrivals(), assumptions);
     };
   }
 
-  private static Immigration over(double perDay) {
-    return new Immigration(List.of(new Immigration.Window(SEASON, perDay)));
+  private static Immigration over(double perDay, Assumptions assumptions) {
+    return new Immigration(
+        List.of(
+            new Immigration.Window(EARLY, perDay),
+            new Immigration.Window(Immigration.LATE, perDay * assumptions.lateArrivals())));
   }
 }

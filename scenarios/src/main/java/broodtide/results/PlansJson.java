@@ -67,6 +67,9 @@ final class PlansJson {
       if (s.course() >= 0) {
         u.put("course", s.course());
       }
+      if (s.season() > 0) {
+        u.put("season", s.season());
+      }
       u.put("unit", s.unknown().unit().word());
       u.put("what", s.prior().meaning());
       u.put("priorMedian", six(s.prior().median()));

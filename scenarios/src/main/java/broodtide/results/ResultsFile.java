@@ -108,6 +108,9 @@ public final class ResultsFile {
   private ObjectNode colony(ColonyCase c) {
     ObjectNode node = colonies.addObject();
     node.put("colony", c.colony());
+    if (!c.yard().isEmpty()) {
+      node.put("yard", c.yard());
+    }
     node.put("climate", c.model().climate().name());
     node.put("start", c.start().toString());
     node.put("now", c.now().toString());

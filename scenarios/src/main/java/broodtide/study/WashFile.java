@@ -26,24 +26,30 @@ import java.util.TreeMap;
  *
  * <p>The header names the columns, in any order and case: {@code date,colony,mites,bees}, of which
  * a {@code bees} cell may be blank when the half cup was not counted, and if wanted {@code
- * method,frame,note,frames_of_bees}. Cells are parted by commas, semicolons or tabs. Lines before
- * the header that start with {@code #} are remarks. Blanks at the ends of a cell are no part of it;
- * names that differ otherwise, however little, are different colonies, which is noted.
+ * method,frame,note,frames_of_bees,yard}. Cells are parted by commas, semicolons or tabs. Lines
+ * before the header that start with {@code #} are remarks. Blanks at the ends of a cell are no part
+ * of it; names that differ otherwise, however little, are different colonies, which is noted.
  *
  * @param name the file's name as the user gave it
  * @param washes the washes in the order of the file
  * @param colonies the line on which each colony first stands, in the order of the file
+ * @param yards the yard of each colony that names one, in the order of the file
  * @param notes what was assumed, read in one of several ways, or not used, in sentences
  */
 public record WashFile(
-    String name, List<Wash> washes, Map<String, Integer> colonies, List<String> notes) {
+    String name,
+    List<Wash> washes,
+    Map<String, Integer> colonies,
+    Map<String, String> yards,
+    List<String> notes) {
   /** No wash or treatment is from before this day: a year mistyped. */
   public static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
 
-  /** Copies the lists and the map. */
+  /** Copies the lists and the maps. */
   public WashFile {
     washes = List.copyOf(washes);
     colonies = Collections.unmodifiableMap(new LinkedHashMap<>(colonies));
+    yards = Collections.unmodifiableMap(new LinkedHashMap<>(yards));
     notes = List.copyOf(notes);
   }
 
@@ -101,7 +107,7 @@ public record WashFile(
     }
     List<String> notes = new ArrayList<>(text.notes());
     notes.addAll(rows.notes());
-    return new WashFile(name, rows.washes(), rows.colonies(), notes);
+    return new WashFile(name, rows.washes(), rows.colonies(), rows.yards(), notes);
   }
 
   /** {@return the washes of each colony by date, colonies in the order of their names} */

@@ -28,7 +28,8 @@ import java.util.Set;
 /** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
 final class WashRows {
   static final Set<String> COLUMNS =
-      Set.of("date", "colony", "mites", "bees", "method", "frame", "note", "frames_of_bees");
+      Set.of(
+          "date", "colony", "mites", "bees", "method", "frame", "note", "frames_of_bees", "yard");
   static final List<String> REQUIRED = List.of("date", "colony", "mites", "bees");
 
   private final List<String> columns;
@@ -49,6 +50,8 @@ final class WashRows {
   private final Map<String, String> names = new HashMap<>();
 
   private final Map<String, Integer> colonies = new LinkedHashMap<>();
+  private final Map<String, String> yards = new LinkedHashMap<>();
+  private final Map<String, Integer> yardLines = new HashMap<>();
   private boolean nameless;
 
   private WashRows(List<String> columns, LocalDate today, Faults faults) {
@@ -92,6 +95,7 @@ final class WashRows {
     cells.required(line, row, "colony", "give the colony a name");
     cells.limit(line, row, "colony", TextForm.LINE);
     cells.limit(line, row, "note", TextForm.NOTE);
+    cells.limit(line, row, "yard", TextForm.LINE);
     OptionalInt mites = cells.count(line, row, "mites");
     if (mites.isEmpty() && cells.text(row, "mites").isEmpty()) {
       cells.required(line, row, "mites", "write 0 when none were found, or remove the row");
@@ -109,12 +113,44 @@ final class WashRows {
     }
     String name = names.computeIfAbsent(cells.name(row, "colony"), c -> c);
     colonies.putIfAbsent(name, line);
+    if (!inOneYard(line, row, name)) {
+      return;
+    }
     String note = HiddenCharacters.marked(cells.text(row, "note"));
     try {
       keep(line, new Wash(date, name, mites.getAsInt(), bees, method, frame, note, strength));
     } catch (OutOfRange e) {
       cells.fault(line, row, e.field(), "expected " + e.allowed() + mend(e.field()));
     }
+  }
+
+  /** Remembers the yard of a colony; false where the file has put it into another before. */
+  private boolean inOneYard(int line, String[] row, String colony) {
+    String yard = cells.name(row, "yard");
+    if (yard.isEmpty()) {
+      return true;
+    }
+    String before = yards.putIfAbsent(colony, names.computeIfAbsent(yard, y -> y));
+    if (before == null) {
+      yardLines.put(colony, line);
+      return true;
+    }
+    if (!before.equals(yard)) {
+      cells.fault(
+          line,
+          row,
+          "yard",
+          "colony \""
+              + colony
+              + "\" stands in \""
+              + before
+              + "\" on line "
+              + yardLines.get(colony)
+              + "; expected one yard for each colony; write where it stands now on all of its"
+              + " rows");
+      return false;
+    }
+    return true;
   }
 
   private static String mend(String field) {
@@ -145,6 +181,11 @@ final class WashRows {
   /** The line on which each colony first stands, in the order of the file. */
   Map<String, Integer> colonies() {
     return colonies;
+  }
+
+  /** The yard of each colony that names one, in the order of the file. */
+  Map<String, String> yards() {
+    return yards;
   }
 
   /** What was assumed, or not used. */

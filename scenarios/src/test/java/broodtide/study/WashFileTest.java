@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -345,6 +346,25 @@ class WashFileTest {
         "# remark\nsep=,\ndate,colony,mites,bees,note\n2025-06-15,A,7,300,\"two\nlines\"\n"
             + "\n2025-06-16,A,x,300,\n";
     assertThat(faults(text).get(0).line()).isEqualTo(7);
+  }
+
+  @Test
+  void aColonyStandsInOneYard() {
+    String head = "date,colony,mites,bees,yard\n";
+    WashFile file =
+        read(
+            head
+                + "2025-06-15,A,7,300,Ridge\n2025-07-15,A,8,300,\n2025-06-15,B,7,300,\n"
+                + "2025-07-15,B,9,300,Mill\n2025-06-15,C,1,300,\n");
+    assertThat(file.yards()).containsExactly(Map.entry("A", "Ridge"), Map.entry("B", "Mill"));
+    assertThat(read(HEAD + "2025-06-15,A,7,300\n").yards()).isEmpty();
+    String moved = head + "2025-06-15,A,7,300,Ridge\n2025-07-15,A,8,300,Mill\n";
+    Fault fault = faults(moved).get(0);
+    assertThat(fault.line()).isEqualTo(3);
+    assertThat(fault.toString())
+        .contains("Mill")
+        .contains("stands in \"Ridge\" on line 2")
+        .contains("one yard for each colony");
   }
 
   @Test
