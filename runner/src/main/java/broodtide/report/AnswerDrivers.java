@@ -29,20 +29,14 @@ final class AnswerDrivers {
 
   static void write(HtmlWriter h, List<PagePart> parts) {
     h.open("section").element("h2", "What would change this answer");
-    for (PagePart part : parts) {
-      if (part.several()) {
-        h.open("h3").text("Colony ").given(part.colony().colony()).close();
-      }
-      list(h, part.turns());
-    }
-    if (parts.size() > 1) {
-      h.element("h3", "Every colony");
+    if (parts.size() == 1) {
+      list(h, parts.get(0).turns());
     }
     list(h, general(parts));
     h.close();
   }
 
-  private static void list(HtmlWriter h, List<String> lines) {
+  static void list(HtmlWriter h, List<String> lines) {
     h.open("ul");
     lines.forEach(line -> h.element("li", line));
     h.close();
