@@ -36,6 +36,10 @@ public final class SeasonPosterior {
   private final List<Wash> washes;
   private final ParticleLayout layout;
   private final TemperedSampler.Sample sample;
+
+  /** Colonies of the whole sample, of which these may be the first. */
+  private final int whole;
+
   private final List<SimulatedColony> members;
 
   private SeasonPosterior(
@@ -43,13 +47,15 @@ public final class SeasonPosterior {
       StandardColony start,
       Priors priors,
       List<Wash> washes,
-      TemperedSampler.Sample sample) {
+      TemperedSampler.Sample sample,
+      int whole) {
     this.past = past;
     this.start = start;
     this.priors = priors;
     this.washes = washes;
     this.layout = layout(past, lastWash(past, washes));
     this.sample = sample;
+    this.whole = whole;
     this.members = colonies(past);
   }
 
@@ -105,7 +111,7 @@ public final class SeasonPosterior {
       TemperedSampler.Sample prior =
           new TemperedSampler.Sample(
               withAhead(sampler.prior(), layout, ""), effort.particles(), 1, 0, 0);
-      return new SeasonPosterior(past, start, priors, List.of(), prior);
+      return new SeasonPosterior(past, start, priors, List.of(), prior, effort.particles());
     }
     WashLikelihood likelihood = new WashLikelihood(past, start, priors, ordered, workers);
     TemperedSampler.Sample sample;
@@ -115,7 +121,8 @@ public final class SeasonPosterior {
       throw new Unexplained(likelihood.firstImpossible(sampler.prior()));
     }
     double[][] z = withAhead(sample.z(), layout, ordered.get(0).colony());
-    return new SeasonPosterior(past, start, priors, List.copyOf(ordered), sample.with(z));
+    return new SeasonPosterior(
+        past, start, priors, List.copyOf(ordered), sample.with(z), effort.particles());
   }
 
   /** Particles with what lies ahead of the washes, of which they say nothing. */
@@ -198,7 +205,7 @@ public final class SeasonPosterior {
             sample.acceptance(),
             sample.steps(),
             sample.logEvidence());
-    return new SeasonPosterior(past, start, priors, washes, fewer);
+    return new SeasonPosterior(past, start, priors, washes, fewer, whole);
   }
 
   /** {@return the sample in standard normal units, with what is known of its quality} */
@@ -386,7 +393,9 @@ public final class SeasonPosterior {
   /** Draws of an unknown of a season, whether washes saw that season or not. */
   double[] draws(Unknown unknown, int season) {
     int place = layout.indexOf(unknown, -1, season);
-    return place >= 0 ? column(place) : FutureDraws.of(unknown, season, name(), sample.z().length);
+    return place >= 0
+        ? column(place)
+        : Arrays.copyOf(FutureDraws.of(unknown, season, name(), whole), sample.z().length);
   }
 
   private String name() {

@@ -18,6 +18,7 @@
  * <p>On a posterior, {@link broodtide.fit.ExpectedWashes} gives the distribution of a wash to come,
  * {@link broodtide.fit.Agreement} says whether washes and model agree, and {@link
  * broodtide.fit.UnknownSummary} what the washes taught of one unknown. {@link
+ * broodtide.fit.SharedDraws} is what colonies of a yard share of their season. {@link
  * broodtide.fit.Backtest#run} forecasts each colony's last wash from the earlier ones and compares
  * the forecasts with the simple ones of {@link broodtide.fit.Baselines}.
  *

@@ -6,6 +6,7 @@ import broodtide.control.Plan;
 import broodtide.flow.FlowEngine;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,7 +19,18 @@ class SeasonAgreementTest {
 
   @Test
   void untreatedSeason() {
-    agree(Plan.waiting("wait"), 0.3, 100);
+    agree(Plan.waiting("wait"), SimulatedColony.average(0.3), 100);
+  }
+
+  /** Mites that breed faster or slower from a day on, among them one within the lead. */
+  @Test
+  void seasonThatChanges() {
+    List<SeasonChange> changes =
+        List.of(
+            new SeasonChange(START.minusDays(20), 0.8, 1),
+            new SeasonChange(START.plusDays(75), 1.3, 1),
+            new SeasonChange(START.plusDays(140), 0.6, 1));
+    agree(Plan.waiting("wait"), SimulatedColony.average(0.3).changing(changes), 100);
   }
 
   /**
@@ -27,7 +39,7 @@ class SeasonAgreementTest {
    */
   @Test
   void seasonWithEveryControl() {
-    agree(Plans.everything(START), 0.7, 300);
+    agree(Plans.everything(START), SimulatedColony.average(0.7), 300);
   }
 
   /** In a colony that collapses, the engines agree on when it falls below a tenth of its peak. */
@@ -51,22 +63,12 @@ class SeasonAgreementTest {
     return day;
   }
 
-  private static void agree(Plan plan, double infestation, int longest) {
+  private static void agree(Plan plan, SimulatedColony colony, int longest) {
     Scenario season = new Scenario(ColonyModel.in(Places.seasonal()), plan, START, 240);
-    Trajectory daily = DailyEngine.run(season, SimulatedColony.average(infestation));
-    double coarse =
-        worst(
-            daily,
-            FlowEngine.run(season, SimulatedColony.average(infestation), 8, 1e-8).trajectory());
-    double fine =
-        worst(
-            daily,
-            FlowEngine.run(season, SimulatedColony.average(infestation), 32, 1e-8).trajectory());
-    double finest =
-        worst(
-            daily,
-            FlowEngine.run(season, SimulatedColony.average(infestation), longest, 1e-8)
-                .trajectory());
+    Trajectory daily = DailyEngine.run(season, colony);
+    double coarse = worst(daily, FlowEngine.run(season, colony, 8, 1e-8).trajectory());
+    double fine = worst(daily, FlowEngine.run(season, colony, 32, 1e-8).trajectory());
+    double finest = worst(daily, FlowEngine.run(season, colony, longest, 1e-8).trajectory());
     assertThat(fine).isLessThan(coarse);
     assertThat(finest).isLessThan(fine);
     assertThat(finest).as("few per cent").isLessThan(0.04);

@@ -59,7 +59,7 @@ class AgreementTest {
   @Test
   void unrecordedTreatmentIsNoticed() {
     List<Wash> fallen =
-        List.of(wash(0, 30, 300), wash(10, 36, 300), wash(35, 5, 300), wash(60, 4, 300));
+        List.of(wash(0, 45, 300), wash(10, 54, 300), wash(35, 4, 300), wash(60, 3, 300));
     Agreement without = agreement(fallen);
     Agreement with = Agreement.of(posterior(season(120, strips(11)), fallen, 1024, 1, TWO), TWO);
     assertThat(without.usual()).isLessThan(with.usual());

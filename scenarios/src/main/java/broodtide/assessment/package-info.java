@@ -15,6 +15,9 @@
  *   <li>{@link broodtide.assessment.CountReading#of} reads one count in its season, and {@link
  *       broodtide.assessment.CountOutlook} says where such a colony would stand if it were left
  *       alone;
+ *   <li>{@link broodtide.assessment.HiveChance} and {@link broodtide.assessment.ApiaryCount#of} say
+ *       how many colonies of an apiary are over their threshold or lost, when those of a yard share
+ *       a part of their season;
  *   <li>{@link broodtide.assessment.UsualPlans#of} gives the plans that a beekeeper would weigh
  *       first.
  * </ul>

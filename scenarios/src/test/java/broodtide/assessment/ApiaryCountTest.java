@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import broodtide.assessment.HiveChance.Counted;
 import broodtide.assessment.HiveChance.Ranked;
+import broodtide.control.Plan;
+import broodtide.engine.Progress;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -87,6 +91,39 @@ class ApiaryCountTest {
     assertThat(none.distribution()).containsExactly(1, 0, 0);
     ApiaryCount all = ApiaryCount.of(List.of(hive("A", "", 1, WHAT), hive("B", "", 1, WHAT)));
     assertThat(all.distribution()).containsExactly(0, 0, 1);
+  }
+
+  /** Colonies read from washes: their chances are those that their plans give. */
+  @Test
+  void coloniesReadFromWashesAreCountedWithTheirOwnChances() {
+    ColonyCase one = Invented.colony().throughWinter().in("Ridge");
+    ColonyCase other = one.with(one.priors());
+    List<HiveChance> over = new ArrayList<>();
+    List<HiveChance> lost = new ArrayList<>();
+    try (Workers workers = new Workers(2)) {
+      for (ColonyCase c : List.of(one, other)) {
+        SeasonPosterior posterior = Invented.posterior(c, 256, workers);
+        PlanRun wait =
+            Comparison.of(c, posterior, List.of(Plan.waiting("wait")), workers, Progress.NONE)
+                .reference();
+        over.add(HiveChance.over(posterior, wait, c.now()).orElseThrow());
+        lost.add(HiveChance.lost(posterior, wait).orElseThrow());
+        assertThat(over.get(0).chance())
+            .isEqualTo(wait.chanceOver(c.thresholdOn(c.now()).orElseThrow(), c.now()));
+        assertThat(lost.get(0).chance())
+            .isEqualTo(wait.shareLost(wait.springLow().orElseThrow().day()));
+      }
+    }
+    assertThat(over.get(1).yard()).isEqualTo("Ridge");
+    for (List<HiveChance> two : List.of(over, lost)) {
+      ApiaryCount count = ApiaryCount.of(two);
+      double chance = two.get(0).chance();
+      assertThat(count.mean()).isEqualTo(2 * chance);
+      assertThat(mean(count)).isCloseTo(2 * chance, within(1e-9));
+      // what the two share makes both and none likelier than by themselves
+      assertThat(count.distribution()[2]).isGreaterThan(chance * chance);
+      assertThat(count.distribution()[0]).isGreaterThan((1 - chance) * (1 - chance));
+    }
   }
 
   /** Over invented yards that share what they are said to share, intervals hold what they say. */

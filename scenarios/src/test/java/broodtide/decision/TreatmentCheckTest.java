@@ -72,7 +72,7 @@ class TreatmentCheckTest {
 
   @Test
   void aTreatmentThatActedAsUsualIsSeenToHaveWorked() {
-    TreatmentCheck check = judge(washed(1, 1.5, OFTEN));
+    TreatmentCheck check = judge(washed(1, 3, OFTEN));
     assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.WORKED);
     assertThat(QuantileSummary.of(check.reduction()).q05()).isGreaterThan(0.5);
     assertThat(check.before().date()).isEqualTo("2026-08-01");

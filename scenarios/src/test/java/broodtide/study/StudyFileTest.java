@@ -20,7 +20,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -104,10 +103,14 @@ class StudyFileTest {
     Assumptions usual = Assumptions.usual();
     assertThat(usual.sparseArrivals()).isCloseTo(Math.sqrt(0.7 * 2.3), within(0.005));
     assertThat(usual.denseArrivals()).isCloseTo(Math.sqrt(2.5 * 10.9), within(0.005));
-    assertThat(Surroundings.SPARSE.immigration(usual).windows())
-        .singleElement()
-        .satisfies(w -> assertThat(w.span().from()).isEqualTo(MonthDay.of(6, 1)))
-        .satisfies(w -> assertThat(w.span().to()).isEqualTo(MonthDay.of(11, 30)));
+    Immigration sparse = Surroundings.SPARSE.immigration(usual);
+    assertThat(sparse.windows()).hasSize(2);
+    assertThat(sparse.on(LocalDate.of(2026, 5, 31))).isZero();
+    assertThat(sparse.on(LocalDate.of(2026, 6, 1))).isEqualTo(usual.sparseArrivals());
+    assertThat(sparse.on(LocalDate.of(2026, 7, 31))).isEqualTo(usual.sparseArrivals());
+    assertThat(sparse.on(LocalDate.of(2026, 8, 1))).isEqualTo(2 * usual.sparseArrivals());
+    assertThat(sparse.on(LocalDate.of(2026, 11, 30))).isEqualTo(2 * usual.sparseArrivals());
+    assertThat(sparse.on(LocalDate.of(2026, 12, 1))).isZero();
   }
 
   @Test
