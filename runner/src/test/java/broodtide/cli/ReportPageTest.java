@@ -183,7 +183,7 @@ class ReportPageTest {
             .forEach(c -> assertThat(section.getTextContent()).contains(c));
       }
     }
-    assertThat(section.getTextContent()).contains("acid-proof gloves, a respirator");
+    assertThat(section.getTextContent()).contains("wear a respirator for acid vapour");
   }
 
   @Test
