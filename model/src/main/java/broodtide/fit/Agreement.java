@@ -149,12 +149,11 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
             ? "These washes do not fit the model: every one lies far from what it expects."
             : "These washes do not fit the model: fewer than 1 in "
                 + Math.round(1 / RARE)
-                + " colonies that it can imagine would give a record as odd as this one.";
+                + " simulated colonies give a record as odd as this.";
     return List.of(
         what
-            + " Check for a miscounted wash or a wrong date, a treatment or split that is not in"
-            + " the record, robbing or drifting bees that brought mites, or bees taken from another"
-            + " kind of frame than noted. Until that is cleared up, trust the last wash more than"
-            + " the forecast.");
+            + " Look for a miscount, a wrong date, or a treatment or split that is not in the"
+            + " record. Robbing, drifting bees or another kind of frame can do it too. Until that"
+            + " is cleared up, trust the last wash more than the forecast.");
   }
 }

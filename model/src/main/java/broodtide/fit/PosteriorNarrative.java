@@ -3,7 +3,6 @@ package broodtide.fit;
 import broodtide.control.MiticideCourse;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What the washes taught about each unknown, in sentences for the beekeeper. */
 public final class PosteriorNarrative {
@@ -12,6 +11,9 @@ public final class PosteriorNarrative {
 
   private static final double MUCH = 0.5;
 
+  /** Unknowns named in one sentence. */
+  private static final int FEW = 3;
+
   private PosteriorNarrative() {}
 
   /** One unknown by its name. */
@@ -19,21 +21,11 @@ public final class PosteriorNarrative {
     boolean known() {
       return summary.prior().logSd() == 0;
     }
-
-    String band() {
-      String low = two(summary.low());
-      String high = two(summary.high());
-      return switch (summary.unknown().unit()) {
-        case PER_HUNDRED -> name + " (" + low + " to " + high + ")";
-        case FACTOR -> name + " (" + low + " to " + high + " times the usual)";
-        case SIZE, SHARE -> name;
-      };
-    }
   }
 
   /**
-   * {@return one sentence per degree of knowledge, in the order much, something, little; bands hold
-   * nine in ten} Unknowns whose priors leave no doubt are not mentioned.
+   * {@return short sentences for each degree of knowledge, in the order much, something, little}
+   * Unknowns whose priors leave no doubt are not mentioned.
    *
    * @param posterior the colonies that fit the washes
    */
@@ -52,20 +44,19 @@ public final class PosteriorNarrative {
         continue;
       }
       if (shrinkage >= MUCH) {
-        much.add(n.band());
+        much.add(n.name());
       } else if (shrinkage >= LITTLE) {
-        some.add(n.band());
+        some.add(n.name());
       } else {
         little.add(n.name());
       }
     }
-    add(out, "Your washes say much about ", much, ".");
-    add(out, "Your washes say something about ", some, ".");
-    add(
-        out,
-        "Your washes say little about ",
-        little,
-        "; there the forecast rests on what is usual.");
+    add(out, "much", much);
+    add(out, "something", some);
+    add(out, "little", little);
+    if (!little.isEmpty()) {
+      out.add("There the forecast rests on what is usual.");
+    }
     return out;
   }
 
@@ -98,20 +89,16 @@ public final class PosteriorNarrative {
     };
   }
 
-  private static void add(List<String> out, String before, List<String> items, String after) {
-    if (items.isEmpty()) {
-      return;
+  /** A few unknowns to a sentence, so that none grows long. */
+  private static void add(List<String> out, String how, List<String> names) {
+    for (int from = 0; from < names.size(); from += FEW) {
+      List<String> few = names.subList(from, Math.min(from + FEW, names.size()));
+      int last = few.size() - 1;
+      String list =
+          last == 0
+              ? few.get(0)
+              : String.join(", ", few.subList(0, last)) + " and " + few.get(last);
+      out.add((from == 0 ? "Your washes say " : "They also say ") + how + " about " + list + ".");
     }
-    int last = items.size() - 1;
-    String list =
-        last == 0
-            ? items.get(0)
-            : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
-    out.add(before + list + after);
-  }
-
-  private static String two(double v) {
-    int digits = v >= 10 ? 0 : v >= 1 ? 1 : 2;
-    return String.format(Locale.ROOT, "%." + digits + "f", v);
   }
 }

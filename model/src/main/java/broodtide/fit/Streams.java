@@ -21,7 +21,7 @@ public final class Streams {
     PREDICT,
     /** Invented data. */
     SIMULATE,
-    /** The scoops of washes that a rule asks for. */
+    /** The luck of the washes that a rule asks for. */
     RULE_WASHES,
     /** Data drawn again from themselves, to see how far a figure rests on chance. */
     BOOTSTRAP,

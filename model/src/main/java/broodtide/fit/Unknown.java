@@ -141,7 +141,7 @@ public enum Unknown {
           0.7,
           1e6,
           Tag.CHOICE,
-          "one wash is nearly binomial, but scoops of a colony differ by frame and day; choice,"
+          "one wash is nearly binomial, but washes of a colony differ by frame and day; choice,"
               + " with which field washes are forecast well"),
       (colony, value) -> colony.overdispersion = value),
 

@@ -12,7 +12,7 @@ import org.apache.commons.math3.util.FastMath;
 /**
  * How a wash comes about: a negative binomial around bees x recovery x frame factor x mites per
  * bee. Spread from the method, the frame and bees that were not counted adds to the spread between
- * scoops.
+ * washes.
  */
 final class WashModel {
   private final int mites;
@@ -35,7 +35,7 @@ final class WashModel {
     return Math.min(bees, exposure * mitesPerBee);
   }
 
-  /** Size of the negative binomial when scoops alone would have a given one. */
+  /** Size of the negative binomial when washes alone would have a given one. */
   double size(double dispersion) {
     return 1 / (1 / dispersion + extraVariance);
   }

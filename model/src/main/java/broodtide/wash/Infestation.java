@@ -73,7 +73,7 @@ public final class Infestation {
    * only}
    */
   public RatePosterior asCounted() {
-    return belief(1, scoopVariance(), false);
+    return belief(1, samplingVariance(), false);
   }
 
   /**
@@ -85,7 +85,7 @@ public final class Infestation {
     boolean other = wash.method() != WashMethod.ALCOHOL;
     boolean honey = wash.frame() == Frame.HONEY;
     double known = other ? 1 / WashMethod.ALCOHOL.recovery().mean() : 1;
-    double variance = scoopVariance();
+    double variance = samplingVariance();
     if (honey) {
       known *= Frame.HONEY.factor().mean() / Frame.BROOD_CENTRE.factor().mean();
       variance += logVariance(Frame.HONEY.factor().mean(), Frame.HONEY.factor().sd());
@@ -96,14 +96,14 @@ public final class Infestation {
   /** {@return belief about the mites per 100 adult bees of the whole colony} */
   public RatePosterior inColony() {
     Factor frame = wash.frame().factor();
-    return belief(frame.mean(), scoopVariance() + logVariance(frame.mean(), frame.sd()), true);
+    return belief(frame.mean(), samplingVariance() + logVariance(frame.mean(), frame.sd()), true);
   }
 
   private double bees() {
     return wash.beesAssumed() ? cup.bees() : wash.beesOrAssumed();
   }
 
-  private double scoopVariance() {
+  private double samplingVariance() {
     return wash.beesAssumed() ? logVariance(cup.bees(), cup.sd()) : 0;
   }
 

@@ -49,9 +49,9 @@ class AgreementTest {
     assertThat(a.words()).hasSize(1);
     assertThat(a.words().get(0))
         .contains("do not fit the model")
-        .contains("miscounted wash")
+        .contains("miscount")
         .contains("treatment")
-        .contains("robbing")
+        .contains("Robbing")
         .contains("another kind of frame");
   }
 
@@ -71,11 +71,10 @@ class AgreementTest {
   void sentencesSayWhatWasLearned() {
     List<String> words = PosteriorNarrative.sentences(posterior(season(120), four(), 1024, 1, TWO));
     assertThat(words.get(0))
-        .startsWith("Your washes say much about mites per 100 bees at the start (0.");
-    assertThat(words.get(words.size() - 1))
-        .startsWith("Your washes say little about ")
-        .contains("reinvasion")
-        .endsWith("; there the forecast rests on what is usual.");
+        .startsWith("Your washes say much about mites per 100 bees at the start");
+    assertThat(String.join(" ", words))
+        .containsPattern(" say little about [^.]*reinvasion")
+        .endsWith(" There the forecast rests on what is usual.");
   }
 
   @Test

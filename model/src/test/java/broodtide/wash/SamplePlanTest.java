@@ -50,12 +50,12 @@ public class SamplePlanTest {
                 source,
                 () -> SamplePlan.usual().hivesFor(3, 300, 1000, 0.25))
             .missedBecause("the default comes from trials whose hives were treated differently"),
-        scoop(1, 0.57),
-        scoop(3, 0.33),
-        scoop(5, 0.25));
+        sample(1, 0.57),
+        sample(3, 0.33),
+        sample(5, 0.25));
   }
 
-  private static Check scoop(int perHundred, double spread) {
+  private static Check sample(int perHundred, double spread) {
     return Check.within(
         "standard deviation over mean of a wash of 300 at " + perHundred + " per 100",
         Figures.of(spread, 2) + " by hand",

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 /** Everything that the class page can be asked for, and the answer to each. */
 public final class ClassSite implements Site {
   private static final Pattern LESSON =
-      Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/scoops)?");
+      Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/washes)?");
   private static final String STATIC = "/static/";
   private static final String INSIDE = "/api/inside";
   private static final long MOST_SEED = 999_999;
@@ -120,9 +120,9 @@ public final class ClassSite implements Site {
 
   private Response lesson(Lesson lesson, boolean api, String part, @Nullable String query) {
     LessonPlay play = new LessonPlay(lesson, player);
-    if (api && part.equals("/scoops") && lesson.task() instanceof Lesson.Scoops task) {
+    if (api && part.equals("/washes") && lesson.task() instanceof Lesson.Washes task) {
       long seed = Query.of(query, Set.of("seed")).whole("seed", 1, 0, MOST_SEED);
-      return Response.json(200, LessonPlay.json(play.scoops(task, seed), seed));
+      return Response.json(200, LessonPlay.json(play.washes(task, seed), seed));
     }
     Query.of(query, Set.of());
     if (api && part.isEmpty()) {

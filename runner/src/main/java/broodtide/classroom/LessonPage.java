@@ -85,7 +85,7 @@ final class LessonPage {
     if (task instanceof Lesson.Choose choose) {
       return choose(choose, lesson.question());
     }
-    return scoops((Lesson.Scoops) task, lesson.question());
+    return washes((Lesson.Washes) task, lesson.question());
   }
 
   private static Html choose(Lesson.Choose choose, String question) {
@@ -129,12 +129,12 @@ final class LessonPage {
                 "points", points));
   }
 
-  private static Html scoops(Lesson.Scoops task, String question) {
-    return Template.named("scoops.html")
+  private static Html washes(Lesson.Washes task, String question) {
+    return Template.named("washes.html")
         .fill(
             Map.of(
                 "question", Html.text(question),
                 "bees", Html.text(Integer.toString(task.bees())),
-                "scoops", Html.text(Integer.toString(task.scoops()))));
+                "washes", Html.text(Integer.toString(task.washes()))));
   }
 }

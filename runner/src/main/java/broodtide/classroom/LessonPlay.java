@@ -81,10 +81,10 @@ final class LessonPlay {
     return Digits.two(shown.get());
   }
 
-  /** Scoops of the lesson's colony on its day. */
-  ScoopDraw scoops(Lesson.Scoops task, long seed) {
+  /** Washes of the lesson's colony on its day. */
+  SampleDraw washes(Lesson.Washes task, long seed) {
     double infestation = season(task.plan()).at(Quantity.INFESTATION, task.on()).orElse(0.0);
-    return ScoopDraw.of(Math.min(100, infestation), task.bees(), task.scoops(), seed);
+    return SampleDraw.of(Math.min(100, infestation), task.bees(), task.washes(), seed);
   }
 
   /** The value on a day of the curve that learners draw. */
@@ -143,8 +143,8 @@ final class LessonPlay {
     }
   }
 
-  /** Scoops as the page's script reads them. */
-  static ObjectNode json(ScoopDraw draw, long seed) {
+  /** Washes as the page's script reads them. */
+  static ObjectNode json(SampleDraw draw, long seed) {
     ObjectNode out = SeasonJson.object();
     out.put("seed", seed);
     ArrayNode counts = out.putArray("counts");

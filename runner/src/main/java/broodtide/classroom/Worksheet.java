@@ -63,11 +63,11 @@ final class Worksheet {
               + Html.list(choose.choices().stream().map(Lesson.Choice::text).toList())
               + "</ul><p class=\"write\">Because:</p>");
     }
-    Lesson.Scoops task = (Lesson.Scoops) lesson.task();
+    Lesson.Washes task = (Lesson.Washes) lesson.task();
     return new Html(
         "<p class=\"write\">Lowest count I expect:</p><p class=\"write\">Highest count I"
             + " expect:</p><p>The counts of the class:</p><div class=\"cells\">"
-            + "<span></span>".repeat(task.scoops())
+            + "<span></span>".repeat(task.washes())
             + "</div>");
   }
 
@@ -76,8 +76,8 @@ final class Worksheet {
       Lesson.Choice right = choose.right();
       return paragraph(right.text() + ". " + right.because());
     }
-    if (lesson.task() instanceof Lesson.Scoops task) {
-      ScoopDraw draw = play.scoops(task, SEED);
+    if (lesson.task() instanceof Lesson.Washes task) {
+      SampleDraw draw = play.washes(task, SEED);
       List<String> counts = new ArrayList<>();
       for (int count : draw.counts()) {
         counts.add(Integer.toString(count));

@@ -5,6 +5,7 @@ import broodtide.report.AnswerSheet;
 import broodtide.report.RunFacts;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +14,9 @@ import picocli.CommandLine.Model.CommandSpec;
 final class AnswerFiles {
   /** The page to open first. */
   static final String REPORT = "report.html";
+
+  /** As many names can be read; of more files the pictures are only counted. */
+  private static final int MOST_NAMED = 20;
 
   private AnswerFiles() {}
 
@@ -33,7 +37,17 @@ final class AnswerFiles {
 
   /** Says what was written where. */
   static String written(Path folder, Collection<String> names) {
-    return "Written to " + folder + ": " + String.join(", ", names) + ".";
+    List<String> shown = new ArrayList<>(names);
+    String more = "";
+    if (names.size() > MOST_NAMED) {
+      shown.removeIf(AnswerFiles::pictured);
+      more = " and " + (names.size() - shown.size()) + " pictures";
+    }
+    return "Written to " + folder + ": " + String.join(", ", shown) + more + ".";
+  }
+
+  private static boolean pictured(String name) {
+    return name.endsWith(".svg") || name.endsWith(".png");
   }
 
   /** What a command answers, as its help says, without the full stop. */

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
       StudyCommand.class,
       DemoCommand.class,
       ClassCommand.class,
+      AboutCommand.class,
       CompletionCommand.class
     })
 final class Broodtide implements Runnable {

@@ -23,7 +23,10 @@ import picocli.CommandLine.Option;
       "A web page for teaching, for this machine alone: a colony to play with, lessons in"
           + " which the class predicts first and then looks, and worksheets to print."
     },
-    footer = {"  broodtide class --climate cool-maritime", "  broodtide class --port 8080 --browser"})
+    footer = {
+      "  broodtide class --climate cool-maritime",
+      "  broodtide class --port 8080 --browser"
+    })
 final class ClassCommand implements Callable<Integer> {
   private final CommandContext desk;
 

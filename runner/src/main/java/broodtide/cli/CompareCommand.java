@@ -38,6 +38,7 @@ import picocli.CommandLine.Option;
 final class CompareCommand implements Callable<Integer> {
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private EachOption each = new EachOption();
   @Mixin private RunOptions run = new RunOptions();
 
   @Option(
@@ -74,6 +75,8 @@ final class CompareCommand implements Callable<Integer> {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new PlanCommandRun(desk, run, "compare")
+        .each(each.each)
+        .together(named.stream().map(Plan::name).findFirst())
         .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
   }
 

@@ -4,7 +4,6 @@ import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
 import broodtide.assessment.UsualPlans;
 import broodtide.chart.Picture;
 import broodtide.control.Plan;
@@ -16,7 +15,8 @@ import broodtide.measure.RefusedException;
 import broodtide.report.AnswerSheet;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
-import broodtide.words.DecisionWords;
+import broodtide.words.FirstLines;
+import broodtide.words.OutcomeWords;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -137,20 +137,37 @@ final class DecisionCommandRun {
   }
 
   /**
-   * Works out the decision that the colony's usual plans lead to, says it, and keeps it for the
-   * results.
+   * Plays the colony's usual plans, and keeps what they decide for the results.
+   *
+   * @return the plans that were played
    */
-  Decision decision(Assessment assessment, ResultsFile file) {
+  Comparison usual(Assessment assessment, ResultsFile file) {
     ColonyCase c = assessment.colony();
     Comparison comparison =
         watched(
             "comparing plans for " + c.colony(), line -> assessment.compare(plans.apply(c), line));
-    Decision decision = comparison.decision();
-    file.decided(c.colony(), decision);
-    if (comparison.runs().size() > 1) {
-      DecisionWords.of(decision).forEach(this::say);
+    file.decided(c.colony(), comparison.decision());
+    return comparison;
+  }
+
+  /**
+   * Says the answer in at most five short lines.
+   *
+   * @param first the answer to the question of the command
+   * @param comparison the usual plans
+   */
+  void open(String first, Comparison comparison) {
+    FirstLines.after(first, comparison).forEach(this::say);
+  }
+
+  /** Explains the winter loss of which the opening lines speak. */
+  void explain(Comparison comparison) {
+    if (comparison.decision().winterLossTold()) {
+      mention(
+          "Winter loss, lost: the chance that the colony is "
+              + OutcomeWords.meaning(comparison.colony())
+              + ".");
     }
-    return decision;
   }
 
   /** Something done with progress drawn. */

@@ -20,6 +20,7 @@ import picocli.CommandLine.Mixin;
 final class ForecastCommand implements Callable<Integer> {
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
+  @Mixin private EachOption each = new EachOption();
   @Mixin private RunOptions run = new RunOptions();
 
   ForecastCommand(CommandContext desk) {
@@ -29,6 +30,6 @@ final class ForecastCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
-    return new PlanCommandRun(desk, run, "forecast").wait(cases);
+    return new PlanCommandRun(desk, run, "forecast").each(each.each).wait(cases);
   }
 }

@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
       "  broodtide growth washes.csv --climate temperate --treated 2026-08-05"
     })
 final class GrowthCommand implements Callable<Integer> {
-  private static final int SCOOP = 300;
+  private static final int SAMPLE = 300;
 
   private static final String STEADY =
       "Mites per bee, as if growth were steady. In autumn they rise faster, because colonies shrink"
@@ -144,12 +144,12 @@ final class GrowthCommand implements Callable<Integer> {
 
   /** The wash that this growth alone would lead to. */
   private static String ahead(String name, GrowthFit fit, LocalDate day) {
-    return fit.forecast(day, SCOOP)
+    return fit.forecast(day, SAMPLE)
         .map(
             f ->
                 name
                     + ": if it goes on like this, a wash of "
-                    + SCOOP
+                    + SAMPLE
                     + " bees on "
                     + Plain.day(day)
                     + " finds about "
@@ -197,7 +197,7 @@ final class GrowthCommand implements Callable<Integer> {
           Objects.requireNonNull(fits.get(c.colony())),
           treatments.getOrDefault(c.colony(), List.of()),
           Optional.ofNullable(colony.until),
-          SCOOP);
+          SAMPLE);
     }
     return file.text();
   }

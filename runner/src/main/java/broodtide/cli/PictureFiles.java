@@ -17,7 +17,7 @@ import java.util.Set;
  */
 final class PictureFiles {
   /** Pictures that are drawn as PNG unasked. */
-  private static final Set<String> ALSO_PNG = Set.of("compare", "forecast", "windows");
+  private static final Set<String> ALSO_PNG = Set.of("compare", "forecast", "windows", "apiary");
 
   private final boolean several;
   private final boolean png;
@@ -40,7 +40,24 @@ final class PictureFiles {
    * @param colony the colony that it shows
    */
   void add(String what, String colony, Picture picture) {
-    String name = name(what, colony, files.keySet());
+    draw(what, name(what, colony, files.keySet()), picture);
+  }
+
+  /**
+   * Draws a picture of all colonies.
+   *
+   * @param what names the files
+   */
+  void addOf(String what, Picture picture) {
+    draw(what, what, picture);
+  }
+
+  /** The names of a picture of all colonies. */
+  static List<String> ofAll(String what) {
+    return List.of(what + ".svg", what + ".png");
+  }
+
+  private void draw(String what, String name, Picture picture) {
     files.put(name + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
     if (lacking.isPresent() || !asPng(what)) {
       return;

@@ -1,9 +1,13 @@
 package broodtide.cli;
 
+import broodtide.assessment.ApiaryPlan;
+import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
+import broodtide.assessment.HiveRow;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.UsualPlans;
 import broodtide.control.Plan;
@@ -15,12 +19,19 @@ import broodtide.files.Outputs;
 import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PlanTerminalTable;
+import broodtide.report.SheetTerminalTable;
 import broodtide.results.ColonyResult;
 import broodtide.terminal.Terminal;
+import broodtide.wash.ThresholdSet;
 import broodtide.words.Answer;
+import broodtide.words.ApiaryWords;
+import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
+import broodtide.words.NotShown;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +44,14 @@ final class PlanCommandRun {
   private final RunOptions run;
   private final String what;
   private final List<String> text = new ArrayList<>();
+  private final List<String> opening = new ArrayList<>();
+
+  /** By hive, what is to be said beside the sheet, where the answers are not said in full. */
+  private final Map<String, List<String>> differences = new HashMap<>();
+
   private boolean laysNone;
+  private boolean each;
+  private Optional<String> together = Optional.empty();
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
     this.desk = desk;
@@ -49,8 +67,20 @@ final class PlanCommandRun {
 
   /** Says something before the answer. */
   PlanCommandRun opening(String sentences) {
-    text.add(desk.terminal().wrap(sentences));
-    text.add("");
+    opening.add(desk.terminal().wrap(sentences));
+    opening.add("");
+    return this;
+  }
+
+  /** Whether the full answer for each of several hives is wanted. */
+  PlanCommandRun each(boolean wanted) {
+    each = wanted;
+    return this;
+  }
+
+  /** The plan that is looked at for the whole apiary; where none is named, the best of most. */
+  PlanCommandRun together(Optional<String> plan) {
+    together = plan;
     return this;
   }
 
@@ -64,17 +94,26 @@ final class PlanCommandRun {
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
     PlanRunFiles findings = new PlanRunFiles(what, run, effort, cases);
+    findings.togetherWith(together);
     Outputs outputs = run.outputs(cases, findings.names(cases.colonies()));
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {
       for (ColonyCase c : cases.cases()) {
         one(c, plans.apply(c), effort, workers, findings);
       }
     }
+    findings.finish();
     Map<String, byte[]> files = findings.files();
     findings.lacking().ifPresent(desk.err()::println);
     if (run.json) {
       desk.out().print(findings.json());
     } else {
+      opening.forEach(desk.out()::println);
+      findings
+          .sheet()
+          .ifPresent(
+              sheet ->
+                  sheet(sheet, findings.together(), cases.cases().get(0).thresholds())
+                      .forEach(desk.out()::println));
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
       cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
@@ -97,9 +136,8 @@ final class PlanCommandRun {
       Workers workers,
       PlanRunFiles findings) {
     Assessment assessment = assess(c, effort, workers);
-    if (laysNone) {
-      findings.decided(c, assessment.waiting());
-    }
+    Optional<Decision> waiting = laysNone ? Optional.of(assessment.waiting()) : Optional.empty();
+    waiting.ifPresent(decision -> findings.decided(c, decision));
     Comparison comparison = compare(assessment, plans);
     if (comparison.runs().isEmpty()) {
       throw new Refusal(
@@ -108,8 +146,12 @@ final class PlanCommandRun {
     Optional<Windows> windows =
         comparison.runs().size() > 1 ? Optional.of(windows(comparison, workers)) : Optional.empty();
     ColonyResult result = ColonyResult.of(comparison, windows, workers);
-    findings.add(result);
-    text.addAll(say(result));
+    findings.add(result, waiting.orElseGet(comparison::decision));
+    if (each || !findings.several()) {
+      text.addAll(say(result));
+    } else {
+      differences.put(c.colony(), differs(result));
+    }
   }
 
   private static String reasons(Comparison comparison) {
@@ -136,6 +178,49 @@ final class PlanCommandRun {
     try (ProgressLine line = new ProgressLine(desk, run, "trying start days for " + c.colony())) {
       return WindowSearch.usual(c, comparison.posterior(), workers, line);
     }
+  }
+
+  /** The sheet of an apiary, and below it what differs between its hives. */
+  private List<String> sheet(ApiarySheet sheet, List<ApiaryPlan> plans, ThresholdSet thresholds) {
+    Terminal terminal = desk.terminal();
+    List<String> out = new ArrayList<>();
+    out.add(terminal.wrap(ApiaryWords.headline(sheet, thresholds)));
+    out.add("");
+    out.add(terminal.table(SheetTerminalTable.of(sheet, terminal)).stripTrailing());
+    out.add(terminal.faint(terminal.wrap(SheetTerminalTable.legend(sheet))));
+    out.add("");
+    if (!plans.isEmpty()) {
+      out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add("");
+    }
+    ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
+    ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
+    if (!differences.isEmpty()) {
+      Map<String, List<String>> byUrgency = new LinkedHashMap<>();
+      for (HiveRow row : sheet.rows()) {
+        byUrgency.put(row.hive(), differences.getOrDefault(row.hive(), List.of()));
+      }
+      ApiaryWords.shared(byUrgency).forEach(line -> out.add(terminal.wrap(line)));
+      out.add(terminal.wrap("The full answer for each hive is in the report; --each prints it."));
+    }
+    out.add("");
+    return out;
+  }
+
+  /** What may be said of one hive and not of another, and stands on no sheet. */
+  private static List<String> differs(ColonyResult result) {
+    Comparison comparison = result.comparison();
+    List<String> out = new ArrayList<>();
+    Answer.contradiction(result.agreement()).ifPresent(out::add);
+    FirstLines.objection(comparison).ifPresent(o -> out.add("Against the best plan: " + o + "."));
+    for (Comparison.Refused r : comparison.refused()) {
+      out.add("Left out: " + r.plan() + ": " + r.reason() + ".");
+    }
+    if (comparison.runs().size() > 1) {
+      EfficacyWords.sentence(comparison).ifPresent(out::add);
+    }
+    NotShown.inWinter(comparison.colony().model().climate()).ifPresent(out::add);
+    return out;
   }
 
   private List<String> say(ColonyResult result) {

@@ -2,6 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
 import broodtide.assessment.Horizon;
 import broodtide.decision.MemoryNeed;
 import broodtide.decision.Rule;
@@ -16,7 +17,6 @@ import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
-import broodtide.words.OutcomeWords;
 import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -69,8 +69,8 @@ final class RulesCommand implements Callable<Integer> {
       paramLabel = "CONTROL",
       completionCandidates = KnownWords.Controls.class,
       description = "Control of the usual rules. Default: ${DEFAULT-VALUE}.",
-      defaultValue = "formic-strips")
-  private String with = "formic-strips";
+      defaultValue = "formic-slow")
+  private String with = "formic-slow";
 
   @Option(
       names = "--from",
@@ -152,9 +152,9 @@ final class RulesCommand implements Callable<Integer> {
         out.watched(
             "playing rules for " + c.colony(),
             progress -> RuleTrial.of(c, posterior, round, played, run.seed, workers, progress));
-    out.decision(assessment, file);
+    Comparison usual = out.usual(assessment, file);
     file.add(trial);
-    say(trial, out);
+    say(trial, usual, out);
     if (!trial.results().isEmpty()) {
       out.draw(
           c,
@@ -175,10 +175,15 @@ final class RulesCommand implements Callable<Integer> {
     return last.isBefore(first) ? first : last;
   }
 
-  private static void say(RuleTrial trial, DecisionCommandRun out) {
-    trial.results().stream()
-        .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())))
-        .ifPresent(best -> out.say(sentence(best, trial.results())));
+  private static void say(RuleTrial trial, Comparison usual, DecisionCommandRun out) {
+    Optional<RuleResult> fewest =
+        trial.results().stream()
+            .min(Comparator.comparingDouble((RuleResult r) -> RuleResult.mean(r.lost())));
+    out.open(
+        fewest
+            .map(best -> sentence(best, trial.results()))
+            .orElse("None of these rules can be tried."),
+        usual);
     out.show(table(trial), "Each rule, per colony and season.");
     ColonyCase c = trial.colony();
     List<LocalDate> days = trial.days();
@@ -196,13 +201,12 @@ final class RulesCommand implements Callable<Integer> {
             + (days.size() == 1
                 ? "on " + Plain.shortDay(days.get(0))
                 : Plain.shortDay(days.get(0)) + " to " + Plain.shortDay(days.get(days.size() - 1)))
-            + ". Treated: treatments begun. Missed: washes at which the colony was really over the"
-            + " treatment threshold and was not treated then or shortly before. Needless:"
-            + " treatments begun while it was not. Blocked: washes after which the rule asked for a"
-            + " treatment that supers, temperature or brood ruled out. All per colony and season."
-            + " Lost: "
-            + OutcomeWords.meaning(c)
-            + ".");
+            + ". Treated: treatments begun. Missed: washes of a colony over the treatment threshold"
+            + " that was not treated then or shortly before. Needless: treatments begun while it"
+            + " was not over. Blocked: treatments that the rule asked for and that supers,"
+            + " temperature or brood ruled out. All per colony and season.");
+    fewest.map(best -> faults(best)).filter(words -> !words.isEmpty()).ifPresent(out::say);
+    out.explain(usual);
     unjudged(trial).ifPresent(out::say);
     for (RuleResult r : trial.results()) {
       r.objections().forEach(o -> out.say("Note: " + o + "."));
@@ -214,20 +218,13 @@ final class RulesCommand implements Callable<Integer> {
     String loss = Digits.chance(RuleResult.mean(best.lost()));
     if (all.size() > 1
         && all.stream().allMatch(r -> Digits.chance(RuleResult.mean(r.lost())).equals(loss))) {
-      return "No rule stands out: with each of them the chance that the colony is lost is "
-          + loss
-          + ".";
+      return "No rule stands out: winter loss is " + loss + " with each of them.";
     }
-    return (all.size() == 1 ? "With \"" : "Of these rules, \"")
+    return (all.size() == 1 ? "With \"" : "Rule \"")
         + best.rule().name()
-        + (all.size() == 1
-            ? "\" the chance that the colony is lost is "
-            : "\" loses the fewest colonies: ")
+        + (all.size() == 1 ? "\" winter loss is " : "\" loses fewest colonies: ")
         + loss
-        + ", with "
-        + one(RuleResult.mean(best.treatments()))
-        + " treatments a season. "
-        + faults(best);
+        + ".";
   }
 
   /** How often the best rule misses and treats needlessly, as far as there is a threshold. */
@@ -237,11 +234,11 @@ final class RulesCommand implements Callable<Integer> {
     String missed =
         Double.isNaN(misses)
             ? ""
-            : "leaves a colony over the treatment threshold untreated at a wash "
-                + Odds.seasons(misses);
-    String idle = Double.isNaN(needless) ? "" : "treats needlessly " + Odds.seasons(needless);
-    String both = missed + (missed.isEmpty() || idle.isEmpty() ? "" : " and ") + idle;
-    return both.isEmpty() ? "" : "It " + both + ".";
+            : " It misses a colony over the treatment threshold " + Odds.seasons(misses) + ".";
+    String idle =
+        Double.isNaN(needless) ? "" : " It treats needlessly " + Odds.seasons(needless) + ".";
+    String both = missed + idle;
+    return both.isEmpty() ? "" : "About rule \"" + best.rule().name() + "\":" + both;
   }
 
   /** The wash days on which nothing can be missed or needless. */
@@ -279,7 +276,7 @@ final class RulesCommand implements Callable<Integer> {
               one(RuleResult.mean(r.treatments())),
               known(RuleResult.mean(r.misses())),
               known(RuleResult.mean(r.needless())),
-              one(RuleResult.mean(r.hindered())),
+              one(RuleResult.mean(r.blocked())),
               none ? "-" : Digits.percent(r.winterBroodOfLiving().median()),
               Digits.chance(RuleResult.mean(r.lost())));
     }

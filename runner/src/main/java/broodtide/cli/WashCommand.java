@@ -30,19 +30,26 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** What does one count say? */
 @Command(
     name = "wash",
     mixinStandardHelpOptions = true,
-    header = "What one count says.",
+    header = "What one count says, or the counts of one day.",
     description = {
       "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the treatment threshold, and what it implies for the whole colony."
+          + " the treatment threshold, and what it implies for the whole colony. Of a table of"
+          + " counts, a sheet: the hives of one day, those likeliest over the threshold first."
     },
-    footer = {"  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime"})
+    footer = {
+      "  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime",
+      "  broodtide wash washes.csv --climate cool-maritime"
+    })
 final class WashCommand implements Callable<Integer> {
   /** Mites per 100 bees between which it is said how sure a wash is. */
   private static final double LEAST_RATE = 0.3;
@@ -51,8 +58,16 @@ final class WashCommand implements Callable<Integer> {
 
   private final CommandContext desk;
 
-  @Parameters(index = "0", paramLabel = "MITES", description = "Mites counted.")
-  private int mites;
+  @Parameters(
+      index = "0",
+      paramLabel = "MITES",
+      converter = CountedOrTable.Converter.class,
+      description =
+          "Mites counted; or a table of counts (CSV) as other commands read it, of which the counts"
+              + " of one day are shown as a sheet. '-' reads it from standard input.")
+  private CountedOrTable counted = new CountedOrTable(OptionalInt.of(0), Optional.empty());
+
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
       names = "--bees",
@@ -60,8 +75,11 @@ final class WashCommand implements Callable<Integer> {
       description = "Bees in the wash. Default: a half cup, not counted.")
   private @Nullable Integer bees;
 
-  @Option(names = "--date", paramLabel = "DATE", description = "Day of the wash.", required = true)
-  private LocalDate date = LocalDate.EPOCH;
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "Day of the wash. Of a table: default the newest.")
+  private @Nullable LocalDate date;
 
   @Option(
       names = "--climate",
@@ -117,6 +135,28 @@ final class WashCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    return counted.table().isPresent()
+        ? table(counted.table().get())
+        : count(counted.mites().orElseThrow());
+  }
+
+  private int table(String name) {
+    for (String option : List.of("--bees", "--method", "--frame", "--hives")) {
+      if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
+        throw new Refusal(
+            option + " has no place beside a table of counts, which says it itself; leave it out");
+      }
+    }
+    return new CountTable(desk, folder, as.json)
+        .answer(
+            name, date, year(), Catalog.threshold(threshold), reading -> precision(reading, null));
+  }
+
+  private int count(int mites) {
+    LocalDate date = this.date;
+    if (date == null) {
+      throw new ParameterException(spec.commandLine(), "Missing required option: '--date=DATE'");
+    }
     if (date.isAfter(LocalDate.now(desk.clock()))) {
       throw new OutOfRange("--date", date.toString(), "today or earlier");
     }
@@ -136,8 +176,7 @@ final class WashCommand implements Callable<Integer> {
     if (hives != null) {
       OutOfRange.check("--hives", hives, 1, 10_000, "hives");
     }
-    Climate place = Catalog.climate(climate);
-    Climate year = south ? place.inSouth() : place;
+    Climate year = year();
     ThresholdSet held = Catalog.threshold(threshold);
     Optional<Outputs> outputs = folder.open(List.of());
     CountReading reading = CountReading.of(wash, year, held);
@@ -170,6 +209,20 @@ final class WashCommand implements Callable<Integer> {
     return Main.OK;
   }
 
+  private Climate year() {
+    Climate place = Catalog.climate(climate);
+    return south ? place.inSouth() : place;
+  }
+
+  private static CountPrecision precision(CountReading reading, @Nullable Integer hives) {
+    SamplePlan plan = SamplePlan.usual();
+    double rate = rate(reading);
+    return new CountPrecision(
+        plan.precision(rate, sample(reading), 0.9),
+        plan.beesFor(rate, 0.25, 0.9),
+        hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives)));
+  }
+
   private List<String> words(CountReading reading, CountOutlook outlook) {
     List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
     outlook.ahead().ifPresent(o -> sentences.add(WashWords.ahead(o)));
@@ -182,9 +235,6 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private String json(CountReading reading, CountOutlook outlook) {
-    SamplePlan plan = SamplePlan.usual();
-    double rate = rate(reading);
-    int scoop = scoop(reading);
     ResultsFile file =
         new ResultsFile(
             "wash",
@@ -192,13 +242,7 @@ final class WashCommand implements Callable<Integer> {
             CountOutlook.SEED,
             CountOutlook.COLONIES,
             alcohol(reading) ? List.of(Caution.ALCOHOL) : List.of());
-    file.addCount(
-        reading,
-        new CountPrecision(
-            plan.precision(rate, scoop, 0.9),
-            plan.beesFor(rate, 0.25, 0.9),
-            hives == null ? OptionalInt.empty() : OptionalInt.of(hivesToWash(reading, hives))),
-        outlook);
+    file.addCount(reading, precision(reading, hives), outlook);
     return file.text();
   }
 
@@ -206,12 +250,12 @@ final class WashCommand implements Callable<Integer> {
     return Math.min(MOST_RATE, Math.max(LEAST_RATE, reading.asCounted().median()));
   }
 
-  private static int scoop(CountReading reading) {
+  private static int sample(CountReading reading) {
     return (int) Math.round(reading.wash().beesOrAssumed());
   }
 
   private static int hivesToWash(CountReading reading, int hives) {
-    return SamplePlan.usual().hivesFor(rate(reading), scoop(reading), hives, 0.25);
+    return SamplePlan.usual().hivesFor(rate(reading), sample(reading), hives, 0.25);
   }
 
   private static String caution(CountReading reading) {
@@ -224,19 +268,19 @@ final class WashCommand implements Callable<Integer> {
 
   /** What another wash, or a larger one, would bring. */
   private static String next(CountReading reading) {
-    return "How sure is that? " + PrecisionWords.sentence(rate(reading), scoop(reading));
+    return "How sure is that? " + PrecisionWords.sentence(rate(reading), sample(reading));
   }
 
   /** How many hives tell the mean of the apiary. */
   private static String apiary(CountReading reading, int hives) {
     int needed = hivesToWash(reading, hives);
-    int scoop = scoop(reading);
+    int sample = sample(reading);
     return "For the mean of "
         + Digits.count(hives)
         + " hives, within a quarter, wash about "
         + Digits.count(needed)
         + " of them, "
-        + Digits.count(scoop)
+        + Digits.count(sample)
         + " bees each; one hive says little about its neighbours.";
   }
 }

@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Decision;
+import broodtide.assessment.Comparison;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.Outcome;
 import broodtide.catalog.Catalog;
@@ -113,13 +113,14 @@ final class WindowsCommand implements Callable<Integer> {
         out.watched(
             "trying start days for " + c.colony(),
             progress -> WindowSearch.of(c, tried, templates, starts, judged, workers, progress));
-    Decision decision = out.decision(assessment, file);
+    Comparison usual = out.usual(assessment, file);
     file.add(windows);
+    say(windows, usual, out);
     if (posterior.members().size() > tried.members().size()) {
       out.mention(
           "Played with " + Digits.count(tried.members().size()) + " of the simulated colonies.");
     }
-    say(windows, decision, out);
+    out.explain(usual);
     out.draw(
         c,
         WindowPicture.of(windows),
@@ -155,20 +156,23 @@ final class WindowsCommand implements Callable<Integer> {
     return out;
   }
 
-  private static void say(Windows w, Decision decision, DecisionCommandRun out) {
+  private static void say(Windows w, Comparison usual, DecisionCommandRun out) {
     Outcome o = w.outcome();
-    WindowWords.of(w).forEach(out::say);
-    WindowWords.beyond(w, decision).ifPresent(out::say);
+    out.open(WindowWords.first(w), usual);
     if (w.best().isEmpty()) {
       out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }
     out.show(table(w), "Each control by start date.");
+    WindowWords.further(w).forEach(out::say);
+    WindowWords.beyond(w, usual.decision()).ifPresent(out::say);
     out.mention(
         "Best: lowest in the model, "
             + o.title()
-            + "; about as good: at least nine tenths of what the best day gains over waiting ("
+            + ". If you wait: "
             + OutcomeWords.brief(o, w.ifYouWait())
-            + "); a week later: what it costs on average.");
+            + ". About as good: gains at least nine tenths of what the best day gains. A week"
+            + " later: what it costs on average."
+            + (WindowWords.ties(w) ? " =: these controls cannot be told apart." : ""));
     for (Windows.Row row : w.rows()) {
       WindowPicture.ruledOut(w, row)
           .ifPresent(words -> out.mention("Ruled out: " + row.control().name() + ": " + words));
@@ -180,8 +184,7 @@ final class WindowsCommand implements Callable<Integer> {
                           + row.control().name()
                           + " begun "
                           + days
-                          + ": honey supers stand as is usual; the label decides whether it may be"
-                          + " used then."));
+                          + ": honey supers usually stand then; the label decides."));
     }
   }
 

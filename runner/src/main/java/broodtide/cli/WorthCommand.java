@@ -2,7 +2,7 @@ package broodtide.cli;
 
 import broodtide.assessment.Assessment;
 import broodtide.assessment.ColonyCase;
-import broodtide.assessment.Decision;
+import broodtide.assessment.Comparison;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.Outcome;
 import broodtide.assessment.UsualPlans;
@@ -134,8 +134,8 @@ final class WorthCommand implements Callable<Integer> {
     Assessment assessment = out.assess(c, workers);
     SeasonPosterior posterior = assessment.posterior();
     List<Plan> today = UsualPlans.of(c, control);
-    Decision decision = out.decision(assessment, file);
-    String preferred = decision.ranking().map(r -> r.best().plan().name()).orElse("");
+    Comparison usual = out.usual(assessment, file);
+    String preferred = usual.decision().ranking().map(r -> r.best().plan().name()).orElse("");
     List<WashWorth> worth =
         out.watched(
             "weighing washes of " + c.colony(),
@@ -165,7 +165,7 @@ final class WorthCommand implements Callable<Integer> {
         .max(Comparator.comparingDouble(WashWorth::gain))
         .ifPresent(
             best -> {
-              say(best, worth, out);
+              say(best, worth, usual, out);
               out.draw(
                   c,
                   WashWorthPicture.of(best, worth),
@@ -174,39 +174,21 @@ final class WorthCommand implements Callable<Integer> {
             });
   }
 
-  private static void say(WashWorth best, List<WashWorth> all, DecisionCommandRun out) {
+  private static void say(
+      WashWorth best, List<WashWorth> all, Comparison usual, DecisionCommandRun out) {
     Outcome o = best.outcome();
-    out.say(
-        "If you decide today: "
-            + best.todayPlan().name()
-            + ". "
-            + (best.gain() * o.shownTimes() < 0.05
-                ? "Washing again first gains nothing"
-                    + (best.delay() * o.shownTimes() > 0.05
-                        ? ": putting off the decision costs more than a wash can tell."
-                        : ": no count would be likely enough to change the decision.")
-                : "Washing again on "
-                    + Plain.day(best.washDay())
-                    + " and deciding by its count is better by "
-                    + OutcomeWords.amount(o, best.gain())
-                    + " on average, of at most "
-                    + OutcomeWords.amount(o, best.today() - best.knowing())
-                    + " if you knew all about the colony that day, and how well each treatment will"
-                    + " work."));
-    for (WashWorth.Decision d : best.decisions()) {
-      out.say(
-          "  "
-              + counts(d, best)
-              + " in "
-              + best.bees()
-              + " bees on "
-              + Plain.shortDay(best.washDay())
-              + " ("
-              + Odds.words(Math.min(1, d.chance()))
-              + "): "
-              + d.plan().name()
-              + ".");
-    }
+    boolean gains = best.gain() * o.shownTimes() >= 0.05;
+    out.open(
+        gains
+            ? "Wash again on "
+                + Plain.day(best.washDay())
+                + ": it gains "
+                + OutcomeWords.amount(o, best.gain())
+                + " on average."
+            : best.delay() * o.shownTimes() > 0.05
+                ? "Decide today: waiting for another wash costs more than it can tell."
+                : "Decide today: another wash would hardly change what to do.",
+        usual);
     Table table =
         Table.of(
             Table.Column.words("Wash on"),
@@ -222,6 +204,21 @@ final class WorthCommand implements Callable<Integer> {
               WindowPicture.signed(o, w.today() - w.knowing()));
     }
     out.show(table, "What each wash gains over deciding today.");
+    if (gains) {
+      for (WashWorth.Decision d : best.decisions()) {
+        out.say(
+            counts(d, best)
+                + " in "
+                + best.bees()
+                + " bees on "
+                + Plain.shortDay(best.washDay())
+                + " ("
+                + Odds.words(Math.min(1, d.chance()))
+                + "): "
+                + d.plan().name()
+                + ".");
+      }
+    }
     out.mention(
         "Gain: what the wash gains over deciding today, in "
             + o.title()
@@ -230,6 +227,7 @@ final class WorthCommand implements Callable<Integer> {
             + " treatment costs "
             + Digits.plain(best.cost() * o.shownTimes())
             + " of the same for effort, money and stress on bees; --cost changes that.");
+    out.explain(usual);
   }
 
   private static String counts(WashWorth.Decision d, WashWorth w) {

@@ -23,26 +23,20 @@ final class AnswerDrivers {
   private static final double MATTERS = 0.05;
 
   private static final int MOST_UNKNOWNS = 3;
-  private static final int SCOOP = 300;
+  private static final int SAMPLE = 300;
 
   private AnswerDrivers() {}
 
   static void write(HtmlWriter h, List<PagePart> parts) {
     h.open("section").element("h2", "What would change this answer");
-    for (PagePart part : parts) {
-      if (part.several()) {
-        h.open("h3").text("Colony ").given(part.colony().colony()).close();
-      }
-      list(h, part.turns());
-    }
-    if (parts.size() > 1) {
-      h.element("h3", "Every colony");
+    if (parts.size() == 1) {
+      list(h, parts.get(0).turns());
     }
     list(h, general(parts));
     h.close();
   }
 
-  private static void list(HtmlWriter h, List<String> lines) {
+  static void list(HtmlWriter h, List<String> lines) {
     h.open("ul");
     lines.forEach(line -> h.element("li", line));
     h.close();
@@ -100,7 +94,7 @@ final class AnswerDrivers {
     return "Another wash, at "
         + Digits.two(rate)
         + " mites per 100 bees: "
-        + PrecisionWords.sentence(rate, SCOOP)
+        + PrecisionWords.sentence(rate, SAMPLE)
         + " It may move the forecast either way.";
   }
 

@@ -128,7 +128,11 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
   }
 
   private String decision(ColonyCase c) {
-    String whose = parts.size() > 1 ? " for colony " + c.colony() : "";
+    boolean alike =
+        parts.stream()
+            .map(PagePart::colony)
+            .allMatch(p -> p.now().equals(c.now()) && p.until().equals(c.until()));
+    String whose = alike ? "" : " for colony " + c.colony();
     return "The day of the decision"
         + whose
         + ", \u201ctoday\u201d in the chart, is "

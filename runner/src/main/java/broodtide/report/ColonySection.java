@@ -8,6 +8,8 @@ import broodtide.chart.WindowMap;
 import broodtide.decision.Windows;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
+import broodtide.words.EfficacyWords;
+import broodtide.words.FirstLines;
 import broodtide.words.WindowWords;
 import java.util.List;
 
@@ -18,14 +20,30 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private static final Size MAP = new Size(Size.PHONE.width(), 240);
 
+  /** How to read the chart of a season. */
+  static final String CHART =
+      "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
+          + " frame. The dashed step is the treatment threshold, where there is one. The scale is"
+          + " logarithmic: equal steps up are equal factors.";
+
+  /** How to read the figures of plans. */
+  static final String FIGURES = "The median; below it, where there is one, the 90 % interval.";
+
   HtmlWriter write(String id) {
     HtmlWriter h = HtmlWriter.piece();
     h.open("section", "id", id, "class", "colony");
     if (several) {
       h.open("h2").text("Colony ").given(result.comparison().colony().colony()).close();
+      answer(h);
     }
     chart(h);
     plans(h);
+    if (several) {
+      h.open("details").element("summary", "More of this hive");
+      new Answer(result.comparison()).further().forEach(sentence -> h.element("p", sentence));
+      EfficacyWords.sentence(result.comparison()).ifPresent(words -> h.element("p", words));
+      inWords(h, result.comparison());
+    }
     result.windows().ifPresent(w -> windows(h, w));
     inside(h);
     new WashTable(result).write(h, level());
@@ -46,7 +64,21 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
                     Size.PHONE,
                     "What each unknown accounts for by itself, on a logarithmic scale of mites."
                         + " Faint bars cannot be told from nothing."));
+    if (several) {
+      h.element("h3", "What would change this answer");
+      AnswerDrivers.list(h, AnswerDrivers.of(result));
+      h.close();
+    }
     return h.close();
+  }
+
+  /** What was said of the hive, where the page does not open with it. */
+  private void answer(HtmlWriter h) {
+    Comparison comparison = result.comparison();
+    List<String> lines = FirstLines.of(comparison);
+    h.element("p", String.join(" ", lines.subList(0, 2)), "class", "lead");
+    lines.subList(2, lines.size()).forEach(line -> h.element("p", line));
+    Answer.contradiction(result.agreement()).ifPresent(s -> h.element("p", s, "class", "warning"));
   }
 
   private String level() {
@@ -55,12 +87,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private void chart(HtmlWriter h) {
     h.element(level(), "The season");
-    h.figure(
-        chart,
-        UPRIGHT,
-        "Dots with bars are the washes with their 90 % intervals, corrected for the method and the"
-            + " frame. The dashed step is the treatment threshold, where there is one. The scale is"
-            + " logarithmic: equal steps up are equal factors.");
+    h.figure(chart, UPRIGHT, several ? "" : CHART);
   }
 
   private void inside(HtmlWriter h) {
@@ -76,7 +103,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   private void windows(HtmlWriter h, Windows w) {
     WindowMap map = WindowPicture.of(w);
     h.element(level(), "When to begin");
-    WindowWords.of(w).forEach(sentence -> h.element("p", sentence));
+    h.element("p", WindowWords.first(w));
+    WindowWords.further(w).forEach(sentence -> h.element("p", sentence));
     h.figure(
         map,
         MAP,
@@ -90,11 +118,10 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private void plans(HtmlWriter h) {
     Comparison comparison = result.comparison();
-    List<PlanColumn> columns =
-        PlanColumns.of(comparison).stream().filter(c -> says(c, comparison)).toList();
+    List<PlanColumn> columns = columns(comparison);
     h.element(level(), comparison.runs().size() == 1 ? "In figures" : "The plans in figures");
     h.open("table", "class", "cards figures", "role", "table");
-    h.element("caption", "The median; below it, where there is one, the 90 % interval.");
+    h.element("caption", FIGURES);
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
     head(h, "Plan");
     columns.forEach(c -> head(h, c.title()));
@@ -104,8 +131,11 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
       row(h, run, columns);
     }
     h.close().close();
-    meanings(h, columns);
-    inWords(h, comparison);
+    if (!several) {
+      h.append(meanings(comparison));
+      EfficacyWords.sentence(comparison).ifPresent(words -> h.element("p", words));
+      inWords(h, comparison);
+    }
   }
 
   /** Whether a column has anything to say of any plan. */
@@ -133,12 +163,18 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.close();
   }
 
-  private static void meanings(HtmlWriter h, List<PlanColumn> columns) {
+  private static List<PlanColumn> columns(Comparison comparison) {
+    return PlanColumns.of(comparison).stream().filter(c -> says(c, comparison)).toList();
+  }
+
+  /** What the columns of the table of plans mean. */
+  static HtmlWriter meanings(Comparison comparison) {
+    HtmlWriter h = HtmlWriter.piece();
     h.open("dl", "class", "meanings");
-    for (PlanColumn c : columns) {
+    for (PlanColumn c : columns(comparison)) {
       h.open("div").element("dt", c.title()).element("dd", c.meaning()).close();
     }
-    h.close();
+    return h.close();
   }
 
   private void inWords(HtmlWriter h, Comparison comparison) {

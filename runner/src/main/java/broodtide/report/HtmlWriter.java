@@ -92,12 +92,12 @@ final class HtmlWriter {
     return this;
   }
 
-  /** A picture as it suits a wide screen and a phone, with its caption. */
+  /** A picture as it suits a wide screen and a phone, with its caption, if it has one. */
   HtmlWriter figure(Picture picture, Size phone, String caption) {
     open("figure");
     open("div", "class", "wide").picture(picture).close();
     open("div", "class", "narrow").picture(picture.sized(phone)).close();
-    return element("figcaption", caption).close();
+    return caption.isEmpty() ? close() : element("figcaption", caption).close();
   }
 
   /**

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param further sentences that follow it
  * @param contradiction a warning about the washes, if there is one
  * @param section chart, plans, washes and what was learned
+ * @param meanings what the columns of its table of plans mean
  * @param turns what would change the answer
  * @param cautions cautions with each control of the plans, by its name
  * @param treats whether a plan gives a miticide
@@ -34,6 +35,7 @@ public record PagePart(
     List<String> further,
     Optional<String> contradiction,
     HtmlWriter section,
+    HtmlWriter meanings,
     List<String> turns,
     Map<String, List<String>> cautions,
     boolean treats,
@@ -58,6 +60,7 @@ public record PagePart(
         answer.further(),
         Answer.contradiction(result.agreement()),
         new ColonySection(result, chart, several).write(id),
+        ColonySection.meanings(result.comparison()),
         AnswerDrivers.of(result),
         cautions(result),
         result.comparison().runs().stream().anyMatch(r -> r.treatments() > 0),

@@ -166,10 +166,10 @@ final class PlanColumns {
     return new PlanColumn(
         "loss",
         "Lost over winter",
-        "Chance that the colony is dead or too weak by "
+        "Winter loss, the chance that the colony is dead or too weak by "
             + Plain.day(low.day())
-            + ", from any cause; the report gives its range over 90 % of yards and winters, whose"
-            + " luck all colonies of a yard share.",
+            + ", from any cause. Its range is that of 90 % of yards and winters; all colonies of a"
+            + " yard share its luck.",
         true,
         run -> new PlanColumn.Cell(Digits.chance(loss(run, low)), byYard(run, low)),
         Stream.concat(

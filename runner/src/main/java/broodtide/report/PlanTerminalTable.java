@@ -5,7 +5,6 @@ import broodtide.assessment.Decision;
 import broodtide.assessment.PlanRun;
 import broodtide.control.Control;
 import broodtide.terminal.Table;
-import broodtide.words.EfficacyWords;
 import broodtide.words.Plain;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -89,7 +88,6 @@ public final class PlanTerminalTable {
     if (!level(comparison).isEmpty()) {
       s.append(" =: these plans cannot be told apart.");
     }
-    EfficacyWords.sentence(comparison).ifPresent(words -> s.append(' ').append(words));
     return s.toString();
   }
 }

@@ -64,7 +64,7 @@ public final class WindowPicture {
         "Colony "
             + w.colony().colony()
             + ": start date of each control; "
-            + OutcomeWords.value(o, w.ifYouWait())
+            + OutcomeWords.named(o, w.ifYouWait())
             + " if you wait");
   }
 
@@ -106,8 +106,16 @@ public final class WindowPicture {
       }
     }
     List<String> out = new ArrayList<>();
-    stretches.forEach((kind, days) -> out.add(kind.reason() + " " + String.join(", ", days)));
-    return out.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", out) + ".");
+    stretches.forEach(
+        (kind, days) -> {
+          String reason = kind.reason();
+          String begun =
+              out.isEmpty()
+                  ? reason
+                  : reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1);
+          out.add(begun + " " + String.join(", ", days) + ".");
+        });
+    return out.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", out));
   }
 
   /**

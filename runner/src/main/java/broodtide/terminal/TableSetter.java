@@ -36,6 +36,10 @@ final class TableSetter {
     return out.toString();
   }
 
+  boolean fits() {
+    return total(widths()) <= terminal.width();
+  }
+
   /** The width of each column: its widest text; sentences give way evenly until all fits. */
   private int[] widths() {
     int n = table.columns().size();

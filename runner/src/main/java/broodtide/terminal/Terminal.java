@@ -132,6 +132,28 @@ public record Terminal(int width, boolean colour, boolean unicode) {
     return new TableSetter(this, table).set();
   }
 
+  /**
+   * {@return whether a table stands in its columns and need not become a list}
+   *
+   * @param table the table
+   */
+  public boolean fits(Table table) {
+    return new TableSetter(this, table).fits();
+  }
+
+  /**
+   * {@return one line as {@link #clean} makes it, cut with three dots where it is longer}
+   *
+   * @param text what was read
+   * @param most letters to keep, dots included; more than 3
+   */
+  public static String cut(String text, int most) {
+    String line = clean(text);
+    return length(line) <= most
+        ? line
+        : line.substring(0, line.offsetByCodePoints(0, most - 3)).stripTrailing() + "...";
+  }
+
   /** Breaks one paragraph at blanks; a word longer than the width is cut. */
   static List<String> broken(String text, int width) {
     List<String> lines = new ArrayList<>();

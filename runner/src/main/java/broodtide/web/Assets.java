@@ -28,7 +28,7 @@ public final class Assets {
           Map.entry("lesson.js", SCRIPT),
           Map.entry("choose.js", SCRIPT),
           Map.entry("draw.js", SCRIPT),
-          Map.entry("scoops.js", SCRIPT));
+          Map.entry("washes.js", SCRIPT));
 
   private Assets() {}
 

@@ -5,12 +5,12 @@ import { ask, calm, dayAfter, daysBetween, element, troubleWords } from './dom.j
 import { Chart } from './chart.js';
 import { chooseTask } from './choose.js';
 import { drawTask } from './draw.js';
-import { scoopsTask } from './scoops.js';
+import { washesTask } from './washes.js';
 
 const name = document.querySelector('.lesson').dataset.lesson;
 const form = document.getElementById('task');
 const get = (id) => document.getElementById(id);
-const task = { choose: chooseTask, draw: drawTask, scoops: scoopsTask }[form.dataset.kind](form);
+const task = { choose: chooseTask, draw: drawTask, washes: washesTask }[form.dataset.kind](form);
 
 function lastDay(lines) {
   return lines

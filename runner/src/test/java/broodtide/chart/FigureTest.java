@@ -104,9 +104,16 @@ class FigureTest {
   void hivesStandInTheOrderGiven() {
     List<Element> hives = Drawn.of(InventedFigures.apiary()).groups("hive");
     // The lowest is drawn first.
-    assertThat(hives.get(8).getTextContent()).startsWith("Invented 1:");
-    assertThat(disc(hives.get(8), "cy")).isLessThan(disc(hives.get(0), "cy"));
-    assertThat(disc(hives.get(8), "cx")).isGreaterThan(disc(hives.get(7), "cx"));
+    assertThat(hives).as("nine hives, each twice").hasSize(18);
+    Element today = hives.get(16);
+    Element judged = hives.get(17);
+    assertThat(today.getTextContent()).startsWith("Invented 1, today:");
+    assertThat(judged.getTextContent()).startsWith("Invented 1, 30 Sep if you wait:");
+    assertThat(disc(today, "cy"))
+        .isLessThan(disc(judged, "cy"))
+        .isLessThan(disc(hives.get(0), "cy"));
+    assertThat(disc(today, "cx")).isLessThan(disc(judged, "cx"));
+    assertThat(disc(today, "cx")).isGreaterThan(disc(hives.get(14), "cx"));
   }
 
   @Test
@@ -191,7 +198,7 @@ class FigureTest {
     Heading heading = new Heading("Nothing", "");
     assertThatThrownBy(() -> GrowthPicture.of(heading, "mites", List.of()))
         .hasMessageContaining("nothing to draw");
-    assertThatThrownBy(() -> ApiaryDots.of(heading, "mites", List.of(), null, ""))
+    assertThatThrownBy(() -> ApiaryDots.of(heading, "mites", List.of("today"), List.of(), null, ""))
         .hasMessageContaining("nothing to draw");
     SeasonInside.State state = new SeasonInside.State("a", new double[] {1, 1});
     assertThatThrownBy(

@@ -199,11 +199,17 @@ final class InventedFigures {
     List<ApiaryDots.Hive> hives = new ArrayList<>();
     for (int i = 0; i < 9; i++) {
       double v = i == 7 ? 0 : 6 / (1.0 + i);
-      hives.add(new ApiaryDots.Hive("Invented " + (i + 1), v, new Range(0.4 * v, 2 * v + 0.3)));
+      hives.add(
+          new ApiaryDots.Hive(
+              "Invented " + (i + 1),
+              List.of(
+                  new ApiaryDots.Dot(v, new Range(0.4 * v, 2 * v + 0.3)),
+                  new ApiaryDots.Dot(3 * v, new Range(v, 9 * v + 0.5)))));
     }
     return ApiaryDots.of(
         new Heading("Two of nine hives stand above the threshold", "Invented apiary."),
         MITES,
+        List.of("today", "30 Sep if you wait"),
         hives,
         2.5,
         "threshold: 2.5 per 100");

@@ -31,7 +31,7 @@ final class AnyRequest {
         "GET /\nHost: 127.0.0.1:8080",
         "GET /lessons\nHost: localhost:8080",
         "HEAD /lessons/doubling\nHost: localhost:8080\nContent-Length: 0",
-        "GET /api/lessons/one-scoop/scoops?seed=7\nHost: localhost:8080",
+        "GET /api/lessons/one-wash/washes?seed=7\nHost: localhost:8080",
         "GET /lessons/spring-count/worksheet\nHost: localhost:8080",
         "GET /static/page.js\nHost: localhost:8080",
         "GET /api/inside?climate=boreal&mites=2\nHost: localhost:8080",

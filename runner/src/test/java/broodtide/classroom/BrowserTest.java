@@ -221,8 +221,8 @@ class BrowserTest {
   }
 
   @Test
-  void scoopsAreDrawnAgainFromAnotherSeed() throws Exception {
-    visit("/lessons/one-scoop", 1280, 900);
+  void washesAreDrawnAgainFromAnotherSeed() throws Exception {
+    visit("/lessons/one-wash", 1280, 900);
     browser.eval(
         "lowest.value = 5; highest.value = 13; document.querySelector('button.main').click()");
     browser.waitFor("document.querySelectorAll('#answer circle').length === 20");
@@ -242,7 +242,7 @@ class BrowserTest {
           "/lessons",
           "/lessons/neighbour",
           "/lessons/drone-magnet",
-          "/lessons/one-scoop",
+          "/lessons/one-wash",
           "/lessons/doubling/worksheet"
         }) {
       visit(path, width, 900);
@@ -270,7 +270,7 @@ class BrowserTest {
   @ParameterizedTest
   @ValueSource(ints = {320, 390, 1280})
   void norDoesAReveal(int width) throws Exception {
-    for (String lesson : new String[] {"neighbour", "august-october", "one-scoop"}) {
+    for (String lesson : new String[] {"neighbour", "august-october", "one-wash"}) {
       visit("/lessons/" + lesson, width, 900);
       browser.waitFor("document.getElementById('large')");
       browser.eval(
@@ -296,7 +296,7 @@ class BrowserTest {
         "/",
         "/lessons",
         "/lessons/neighbour",
-        "/lessons/one-scoop",
+        "/lessons/one-wash",
         "/lessons/august-october",
         "/lessons/doubling/worksheet"
       })
@@ -332,7 +332,7 @@ class BrowserTest {
 
   /** One sheet for learners, at most two for the answers, none blank. */
   @ParameterizedTest
-  @ValueSource(strings = {"spring-count", "drone-magnet", "one-scoop", "august-october"})
+  @ValueSource(strings = {"spring-count", "drone-magnet", "one-wash", "august-october"})
   void worksheetsPrintOnFewSheets(String lesson) throws Exception {
     visit("/lessons/" + lesson + "/worksheet", 1000, 900);
     String pdf = new String(browser.pdf(), StandardCharsets.ISO_8859_1);

@@ -83,9 +83,9 @@ class HostileRequestsTest {
         "/lessons/../lessons",
         "/lessons/nothing",
         "/lessons/spring-count/",
-        "/lessons/spring-count/scoops",
+        "/lessons/spring-count/washes",
         "/lessons/spring-count/answers",
-        "/api/lessons/spring-count/scoops",
+        "/api/lessons/spring-count/washes",
         "/api/lessons/spring-count/worksheet",
         "/api",
         "/api/",
@@ -112,7 +112,7 @@ class HostileRequestsTest {
         "sead=1"
       })
   void seedsAreChecked(String query) throws Exception {
-    String answer = get("/api/lessons/one-scoop/scoops?" + query);
+    String answer = get("/api/lessons/one-wash/washes?" + query);
     assertThat(answer).startsWith("HTTP/1.1 400");
     clean(answer);
   }

@@ -94,7 +94,8 @@ class CautionLineTest {
             "on 2025-08-20 with formic-strips");
     assertThat(plan.code()).as(plan.err()).isEqualTo(Main.OK);
     assertThat(oneLine(plan.out()))
-        .containsPattern("Note: Formic acid strips, one week from 2025-06-20: honey supers usually")
+        .containsPattern(
+            "Note: Formic acid, given off within a week from 2025-06-20: honey supers usually")
         .doesNotContain("from 2025-08-20: honey supers");
   }
 }

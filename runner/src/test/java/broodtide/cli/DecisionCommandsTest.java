@@ -71,8 +71,8 @@ class DecisionCommandsTest {
         .as("%s", err)
         .isEqualTo(Main.OK);
     assertThat(out.toString())
-        .startsWith("Colony Left\nBest plan: ")
-        .contains("Best single course in the model: ")
+        .startsWith("Colony Left\nBest start of one control: ")
+        .contains("\nBest plan: ", "\nHow sure: ")
         .contains("if you wait", "about as good", "Ruled out: thymol: too cold")
         .contains("Estimates, not instructions");
     assertThat(folder.resolve("out/windows.svg")).exists();

@@ -119,7 +119,8 @@ class LauncherIT {
   @Test
   void anOldJavaIsPassedOver() throws Exception {
     String old = "echo 'openjdk version \"11.0.22\" 2024-01-16' >&2";
-    Path eleven = script(dir.resolve("eleven/bin/java"), old).getParent().getParent();
+    Path eleven = dir.resolve("eleven");
+    script(eleven.resolve("bin/java"), old);
     List<String> version = List.of(launcherIn(dir.resolve("c")).toString(), "--version");
     String path = JVM.resolve("bin") + File.pathSeparator + System.getenv("PATH");
     Ended r = run(Map.of("JAVA_HOME", eleven.toString(), "PATH", path), version);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.browser.InstalledBrowser;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -65,12 +66,43 @@ class ReportInBrowserTest {
     holdsItsText(said);
   }
 
+  /** Eight hives print on a sheet, a page for each, and at most three more. */
+  @Test
+  void eightHivesPrintOnTwelvePages() throws Exception {
+    Path out = Files.createDirectories(folder.resolve("print"));
+    Trial trial =
+        Trial.run(
+            EightHives.csv(),
+            ("compare - --climate cool-maritime --colonies 64 --quiet --out " + out)
+                .split(" ", -1));
+    assertThat(trial.code()).as(trial.err()).isEqualTo(Main.OK);
+    Path pdf = out.resolve("report.pdf");
+    List<String> command = new ArrayList<>(InstalledBrowser.command(out.resolve("profile")));
+    command.addAll(
+        List.of(
+            "--no-pdf-header-footer",
+            "--print-to-pdf=" + pdf,
+            out.resolve("report.html").toUri().toString()));
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    if (!process.waitFor(120, TimeUnit.SECONDS)) {
+      process.destroyForcibly();
+    }
+    String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+    long pages = Pattern.compile("/Type\\s*/Page\\b").matcher(text).results().count();
+    assertThat(pages).isBetween(9L, 12L);
+  }
+
   private static void holdsItsText(String said) {
     assertThat(said)
         .contains("title=start/Varroa plans compared")
+        .contains("3 hives")
         .contains("If you wait, expect about")
         .contains(HostileRecord.SCRIPT.replace("<", "&lt;").replace(">", "&gt;"))
-        .contains("What the washes say")
+        .contains("More of this hive")
         .contains("What would change this answer")
         .contains("Cautions");
   }

@@ -108,23 +108,57 @@ class ReportPageTest {
 
   @Test
   void sectionsStandInOrder() {
-    assertThat(all("h2").stream().map(Element::getTextContent))
-        .containsExactly(
+    assertThat(all("h2").stream().map(Element::getTextContent).limit(3))
+        .containsExactlyInAnyOrder(
             "Colony " + HostileRecord.SCRIPT,
             "Colony " + HostileRecord.FORMULA,
-            "Colony " + HostileRecord.LONG,
+            "Colony " + HostileRecord.LONG);
+    assertThat(all("h2").stream().map(Element::getTextContent).skip(3))
+        .containsExactly(
+            "How to read these pages",
             "What is assumed",
             "What would change this answer",
             "Cautions",
             "How this page was made");
-    assertThat(all("h3").stream().limit(6).map(Element::getTextContent))
+    assertThat(all("h3").stream().limit(7).map(Element::getTextContent))
         .containsExactly(
             "The season",
             "The plans in figures",
             "When to begin",
             "Inside the hive",
             "What the washes say",
-            "What was learned of the colony");
+            "What was learned of the colony",
+            "What would change this answer");
+  }
+
+  /** The page opens with the sheet, whose rows lead to the sections in the same order. */
+  @Test
+  void opensWithTheSheet() {
+    Element header = all("header").get(0);
+    NodeList rows = header.getElementsByTagName("tbody").item(0).getChildNodes();
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < rows.getLength(); i++) {
+      if (rows.item(i) instanceof Element row) {
+        names.add("Colony " + row.getElementsByTagName("bdi").item(0).getTextContent());
+      }
+    }
+    assertThat(names)
+        .containsExactlyElementsOf(
+            all("h2").stream().map(Element::getTextContent).limit(3).toList());
+    assertThat(header.getTextContent()).contains("3 hives", "Best plan", "Gain", "one count");
+  }
+
+  /** What holds for every hive is said once. */
+  @Test
+  void saysLegendsAndCautionsOnce() {
+    for (String once :
+        List.of(
+            "Dots with bars are the washes",
+            "Highest infestation from now on",
+            "The registered label and local law decide whether",
+            "Neighbours: with few colonies around")) {
+      assertThat(page.getDocumentElement().getTextContent().split(once, -1)).as(once).hasSize(2);
+    }
   }
 
   /** What the library warns of in the controls of the plans reaches whoever reads the page. */

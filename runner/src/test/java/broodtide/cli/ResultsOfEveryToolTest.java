@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,16 +88,35 @@ class ResultsOfEveryToolTest {
         "waiting");
   }
 
+  @Test
+  void countsOfATableKeepToTheSchema() throws IOException {
+    Path washes = folder.resolve("washes.csv");
+    Files.writeString(washes, WASHES);
+    for (String more : List.of("", " --threshold gds-france --date 2024-12-10")) {
+      Trial trial =
+          Trial.run("", ("wash " + washes + " --climate temperate --json" + more).split(" ", -1));
+      assertThat(trial.code()).as(trial.err()).isEqualTo(0);
+      JsonNode root = JSON.readTree(trial.out());
+      assertThat(
+              strict().validate(root, c -> c.executionConfig(e -> e.formatAssertionsEnabled(true))))
+          .isEmpty();
+      ((ObjectNode) root).remove("counts");
+      assertThat(strict().validate(root)).as("colonies want seed and decision").isNotEmpty();
+    }
+  }
+
+  private static Schema strict() throws IOException {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(closed(JSON.readTree(ResultsFile.schema())).toString());
+  }
+
   private static void check(List<String> words, String decision) throws IOException {
     Trial trial = Trial.run("", words.toArray(String[]::new));
     assertThat(trial.code()).as(trial.err()).isEqualTo(0);
     JsonNode root = JSON.readTree(trial.out());
     assertThat(root.get("format").asText()).isEqualTo("broodtide-results-2");
     assertThat(root.get("tool").asText()).isEqualTo(words.get(0));
-    JsonNode strict = closed(JSON.readTree(ResultsFile.schema()));
-    Schema schema =
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(strict.toString());
+    Schema schema = strict();
     assertThat(schema.validate(root, c -> c.executionConfig(e -> e.formatAssertionsEnabled(true))))
         .isEmpty();
     assertThat(root.get("colonies")).isNotEmpty();

@@ -212,7 +212,7 @@ class ClassServerTest {
     JsonNode notes = page.json("/api/season?treatment=formic-strips&treaton=2026-07-10&comb=all");
     assertThat(notes.path("notes").toString())
         .contains("respirator for acid vapour", "cut away from your hand")
-        .contains("the label decides whether it may be used then");
+        .contains("of its days; the label decides");
     assertThat(page.json("/api/season").path("notes")).isEmpty();
   }
 
@@ -230,8 +230,8 @@ class ClassServerTest {
   }
 
   @Test
-  void scoopsDependOnTheSeedAlone() throws Exception {
-    String path = "/api/lessons/one-scoop/scoops?seed=";
+  void washesDependOnTheSeedAlone() throws Exception {
+    String path = "/api/lessons/one-wash/washes?seed=";
     assertThat(page.json(path + 7)).isEqualTo(page.json(path + 7));
     assertThat(page.json(path + 7)).isNotEqualTo(page.json(path + 8));
     assertThat(page.json(path + 7).path("counts")).hasSize(20);

@@ -38,7 +38,7 @@ public final class PlanCheck {
                           + course.from()
                           + ": honey supers usually stand on "
                           + daysWithSupers(course, climate)
-                          + " of its days; the label decides whether it may be used then"));
+                          + " of its days; the label decides"));
     }
     return out;
   }
@@ -58,7 +58,7 @@ public final class PlanCheck {
             course.name()
                 + " on "
                 + course.from()
-                + ": there is usually capped brood then, and the mites in it are not reached");
+                + ": capped brood usually hides mites from it then");
       }
     }
     out.addAll(sameTwice(plan, whole));
@@ -82,8 +82,7 @@ public final class PlanCheck {
                 + course.from()
                 + ": "
                 + substance.get()
-                + " was used last, too; another substance in turn keeps mites that resist it from"
-                + " gaining (common practice)");
+                + " again; changing slows resistance (common practice)");
       }
     }
     return out;

@@ -16,17 +16,19 @@ import java.util.stream.Stream;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
- * harvest, the same with oxalic acid in the broodless winter, treat late. For beekeepers who name
- * no treatment, the first one of a short list, in the order of their published efficacy and
- * miticides that stay in wax last, that suits the warmth and the supers of the day is taken; in the
- * broodless time that is a dribble of oxalic acid, and its vapour is a plan beside it.
+ * harvest, the same with oxalic acid in the broodless winter, treat late.
+ *
+ * <p>Where no treatment is named, each day takes the first of a short list that suits its warmth
+ * and its supers. The list goes by published efficacy, with miticides that stay in wax last. It
+ * holds active substances of several makers with several trials, and none that amounts to one
+ * product. In the broodless time oxalic acid is dribbled, and its vapour is a plan beside it.
+ * Treating now is left out while supers keep every treatment of the list off the hive.
  */
 public final class UsualPlans {
   /** The plan that does nothing. */
   public static final String WAIT = "wait";
 
-  private static final List<String> WITH_BROOD =
-      List.of("thymol", "formic-slow", "formic-strips", "amitraz-strips");
+  private static final List<String> WITH_BROOD = List.of("thymol", "formic-slow", "amitraz-strips");
   private static final String BROODLESS = "oxalic-dribble";
   private static final String VAPOUR = "oxalic-vapour";
   private static final String DRONE_COMB = "drone-comb-part";
@@ -68,7 +70,9 @@ public final class UsualPlans {
     YearStages stages = c.stages();
     LocalDate harvest = stages.afterHarvest(c.now());
     boolean ahead = harvest.isAfter(c.now().plusDays(2));
-    add(today, c.now(), c, treatment, plans);
+    if (!waitsForHarvest(c, treatment)) {
+      add(today, c.now(), c, treatment, plans);
+    }
     if (!ahead) {
       thenOxalic(today, c.now(), c, treatment).ifPresent(plans::add);
     } else if (harvest.isBefore(c.until())) {
@@ -79,6 +83,21 @@ public final class UsualPlans {
         .filter(day -> day.isAfter(c.now()) && !day.equals(harvest))
         .ifPresent(day -> add("late", day, c, treatment, plans));
     return List.copyOf(plans);
+  }
+
+  /**
+   * {@return whether no plan treats now because honey supers usually stand and are on for days to
+   * come}
+   *
+   * @param c the colony
+   * @param treatment the treatment to lay at each date; empty to choose by date
+   */
+  public static boolean waitsForHarvest(ColonyCase c, Optional<ControlTemplate> treatment) {
+    LocalDate harvest = c.stages().afterHarvest(c.now());
+    return treatment.isEmpty()
+        && harvest.isAfter(c.now().plusDays(2))
+        && harvest.isBefore(c.until())
+        && suiting(c.now(), c).isEmpty();
   }
 
   private static Optional<LocalDate> late(ColonyCase c, YearStages stages, LocalDate harvest) {
@@ -162,16 +181,19 @@ public final class UsualPlans {
   }
 
   private static ControlTemplate suited(LocalDate day, ColonyCase c) {
+    return suiting(day, c).orElseGet(() -> Catalog.control(WITH_BROOD.get(0)));
+  }
+
+  private static Optional<ControlTemplate> suiting(LocalDate day, ColonyCase c) {
     if (c.stages().broodless(day).filter(day::equals).isPresent()) {
-      return Catalog.control(BROODLESS);
+      return Optional.of(Catalog.control(BROODLESS));
     }
-    for (String name : WITH_BROOD) {
-      ControlTemplate template = Catalog.control(name);
-      if (template.at(day).course().filter(t -> suits(t, c.model().climate())).isPresent()) {
-        return template;
-      }
-    }
-    return Catalog.control(WITH_BROOD.get(0));
+    return WITH_BROOD.stream()
+        .map(Catalog::control)
+        .filter(
+            template ->
+                template.at(day).course().filter(t -> suits(t, c.model().climate())).isPresent())
+        .findFirst();
   }
 
   private static boolean suits(MiticideCourse course, Climate climate) {

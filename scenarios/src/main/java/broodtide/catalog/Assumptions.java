@@ -42,7 +42,8 @@ public record Assumptions(
                     + " to 13.7 from June, middle 4.7, Greatti et al. 1992")
         double denseArrivals,
     @Measure(
-            meaning = "times as many mites that arrive from August to November, few colonies or many",
+            meaning =
+                "times as many mites that arrive from August to November, few colonies or many",
             value = 2,
             unit = "1",
             min = 1,

@@ -97,10 +97,7 @@ final class DroneCombKind extends ControlKind<DroneCombRemoval> {
         : List.of(
             new Obstacle(
                 Obstacle.Kind.NO_DRONES,
-                comb.name()
-                    + " from "
-                    + comb.from()
-                    + ": colonies usually rear no drones then, so there may be nothing to cut"));
+                comb.name() + " from " + comb.from() + ": colonies usually rear no drones then"));
   }
 
   @Override

@@ -137,6 +137,6 @@ final class MiticideKind extends ControlKind<MiticideCourse> {
                 + course.from()
                 + ": honey supers usually stand on "
                 + days
-                + " of its days; they would have to come off first (the label decides)"));
+                + " of its days; they must come off first (the label decides)"));
   }
 }

@@ -78,9 +78,8 @@ final class TrappingCombKind extends ControlKind<TrappingComb> {
                 comb.name()
                     + " from "
                     + comb.from()
-                    + ": queens usually lay no eggs on "
-                    + comb.given()
-                    + ", when the comb is given, so there is nothing to trap mites with"));
+                    + ": queens usually lay no eggs when the comb is given, on "
+                    + comb.given()));
   }
 
   @Override

@@ -8,7 +8,7 @@ import org.apache.commons.math3.util.CombinatoricsUtils;
 
 /**
  * The share of mites that a treatment took, from counts alone. Counts are taken as Poisson about
- * their rates; intervals are exact and hold the chance of the scoops, not the difference between
+ * their rates; intervals are exact and hold the chance of the washes, not the difference between
  * frames or between colonies.
  *
  * @param share point estimate, 1 when no mite was left; below 0 when there were more than before

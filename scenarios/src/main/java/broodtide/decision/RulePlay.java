@@ -46,7 +46,7 @@ final class RulePlay {
   private final double[] treatments;
   private final double[] misses;
   private final double[] needless;
-  private final double[] hindered;
+  private final double[] blocked;
 
   /** How likely all members together were to be alive when the colony last was. */
   private double standing = Double.NaN;
@@ -79,7 +79,7 @@ final class RulePlay {
     treatments = new double[members];
     misses = new double[members];
     needless = new double[members];
-    hindered = new double[members];
+    blocked = new double[members];
   }
 
   RuleResult play() {
@@ -118,7 +118,7 @@ final class RulePlay {
         boolean asks = !lately && asks(k, m, truth[i], day);
         boolean begins = asks && treatment.isPresent();
         boolean over = over(truth[i], threshold);
-        hindered[m] += asks && !begins ? living[i] : 0;
+        blocked[m] += asks && !begins ? living[i] : 0;
         tally[0] += over ? living[i] : 0;
         tally[1] += begins ? living[i] : 0;
         if (over && !begins && !lately) {
@@ -168,7 +168,7 @@ final class RulePlay {
     }
     Optional<Rule.Placed> treatment = possible(List.of(), now.minusDays(1));
     if (treatment.isEmpty()) {
-      Arrays.fill(hindered, 1);
+      Arrays.fill(blocked, 1);
       return;
     }
     Optional<Double> threshold = colony.thresholdOn(now);
@@ -298,7 +298,7 @@ final class RulePlay {
         treatments,
         misses,
         needless,
-        hindered,
+        blocked,
         lost,
         infestation,
         winterBrood,

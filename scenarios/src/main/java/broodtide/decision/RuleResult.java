@@ -17,7 +17,7 @@ import java.util.List;
  *     a number when there is no threshold on any of them
  * @param needless treatments begun while a colony was not over the threshold, by member; not a
  *     number when there was no threshold on the day of any
- * @param hindered wash days on which the rule asked for a treatment that could not be begun, by
+ * @param blocked wash days on which the rule asked for a treatment that could not be begun, by
  *     member
  * @param lost chance of loss by member, see {@link PlanRun#losses()}
  * @param infestation mites per 100 bees when the winter bees have been raised, by member
@@ -33,7 +33,7 @@ public record RuleResult(
     double[] treatments,
     double[] misses,
     double[] needless,
-    double[] hindered,
+    double[] blocked,
     double[] lost,
     double[] infestation,
     double[] winterBrood,

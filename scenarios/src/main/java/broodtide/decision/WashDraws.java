@@ -5,9 +5,9 @@ import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
- * The luck of the scoops of every member on every wash day, drawn once so that all rules meet the
- * same luck. A scoop is binomial in its bees; what it could find at all differs from wash to wash
- * by a gamma factor of mean 1, which together is near to the negative binomial by which washes are
+ * The luck of the washes of every member on every wash day, drawn once so that all rules meet the
+ * same luck. A wash is binomial in its bees; what it could find at all differs from wash to wash by
+ * a gamma factor of mean 1, which together is near to the negative binomial by which washes are
  * read.
  */
 final class WashDraws {
@@ -28,7 +28,7 @@ final class WashDraws {
    * Draws.
    *
    * @param round how washes are taken
-   * @param dispersions sizes of the members' negative binomials from scoop to scoop
+   * @param dispersions sizes of the members' negative binomials from sample to sample
    * @param washes number of wash days
    * @param seed seed; every member has a stream of its own, split again for every wash
    */

@@ -15,7 +15,7 @@ import java.util.List;
  * @param every days from one to the next, 7 to 120
  * @param bees bees in each, 50 to 1,000
  * @param recovery share of the mites on the bees that a wash finds, 0.01 to 1
- * @param spread standard deviation over mean of what washes find beyond the chance of the scoop:
+ * @param spread standard deviation over mean of what washes find beyond the chance of the wash:
  *     method and frame; 0 for chance alone
  */
 public record WashRound(

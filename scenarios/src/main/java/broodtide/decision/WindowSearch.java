@@ -27,7 +27,7 @@ import java.util.Optional;
 public final class WindowSearch {
   /** Controls that are tried when none are named, by comma. */
   public static final String USUAL =
-      "drone-comb-part,formic-strips,formic-slow,thymol,amitraz-strips,oxalic-dribble";
+      "drone-comb-part,formic-slow,thymol,amitraz-strips,oxalic-dribble";
 
   /** Simulated colonies that are enough for a map of medians. */
   public static final int ENOUGH = 1024;

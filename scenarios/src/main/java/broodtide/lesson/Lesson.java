@@ -52,7 +52,7 @@ public record Lesson(
   }
 
   /** What learners do before the reveal. */
-  public sealed interface Task permits Choose, Draw, Scoops {}
+  public sealed interface Task permits Choose, Draw, Washes {}
 
   /**
    * They pick one answer.
@@ -96,14 +96,14 @@ public record Lesson(
   }
 
   /**
-   * They guess between which counts most scoops of bees from one colony on one day will lie.
+   * They guess between which counts most washes of bees from one colony on one day will lie.
    *
    * @param plan the plan whose colony it is
    * @param on the day
-   * @param bees bees in a scoop, 50 to 1,000
-   * @param scoops scoops drawn, 5 to 100
+   * @param bees bees in a wash, 50 to 1,000
+   * @param washes washes drawn, 5 to 100
    */
-  public record Scoops(String plan, LocalDate on, int bees, int scoops) implements Task {}
+  public record Washes(String plan, LocalDate on, int bees, int washes) implements Task {}
 
   /**
    * One chart of the reveal.

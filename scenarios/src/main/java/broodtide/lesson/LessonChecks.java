@@ -65,8 +65,8 @@ final class LessonChecks {
   private void task() {
     if (lesson.task() instanceof Lesson.Draw draw) {
       draw.days().forEach(day -> day(LessonForm.TASK.name(), draw.plan(), day));
-    } else if (lesson.task() instanceof Lesson.Scoops scoops) {
-      day(LessonForm.TASK.name(), scoops.plan(), scoops.on());
+    } else if (lesson.task() instanceof Lesson.Washes washes) {
+      day(LessonForm.TASK.name(), washes.plan(), washes.on());
     }
   }
 

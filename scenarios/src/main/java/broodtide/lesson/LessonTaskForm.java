@@ -14,8 +14,8 @@ import broodtide.forms.WholeForm;
 import broodtide.lesson.Lesson.Choice;
 import broodtide.lesson.Lesson.Choose;
 import broodtide.lesson.Lesson.Draw;
-import broodtide.lesson.Lesson.Scoops;
 import broodtide.lesson.Lesson.Task;
+import broodtide.lesson.Lesson.Washes;
 import broodtide.measure.OutOfRange;
 import java.time.LocalDate;
 import java.util.List;
@@ -66,9 +66,9 @@ final class LessonTaskForm {
           NumberForm.of(1e-3, 1e6, "1"),
           "upper end of the axis, in the unit of what is drawn");
   private static final Field<Integer> BEES =
-      Field.required("bees", new WholeForm(50, 1000, "bees"), "bees in a scoop");
-  private static final Field<Integer> SCOOPS =
-      Field.required("scoops", new WholeForm(5, 100, "scoops"), "scoops drawn");
+      Field.required("bees", new WholeForm(50, 1000, "bees"), "bees in a wash");
+  private static final Field<Integer> WASHES =
+      Field.required("washes", new WholeForm(5, 100, "washes"), "washes drawn");
 
   static final KindForm<Task> FORM =
       new KindForm<>(
@@ -94,16 +94,16 @@ final class LessonTaskForm {
                     out.put(TOP, t.top());
                   }),
               KindForm.kind(
-                  "scoops",
-                  Scoops.class,
+                  "washes",
+                  Washes.class,
                   "learners guess how much counts of one colony on one day differ",
-                  List.of(PLAN, ON, BEES, SCOOPS),
-                  in -> new Scoops(in.need(PLAN), in.need(ON), in.need(BEES), in.need(SCOOPS)),
+                  List.of(PLAN, ON, BEES, WASHES),
+                  in -> new Washes(in.need(PLAN), in.need(ON), in.need(BEES), in.need(WASHES)),
                   (t, out) -> {
                     out.put(PLAN, t.plan());
                     out.put(ON, t.on());
                     out.put(BEES, t.bees());
-                    out.put(SCOOPS, t.scoops());
+                    out.put(WASHES, t.washes());
                   })));
 
   private LessonTaskForm() {}

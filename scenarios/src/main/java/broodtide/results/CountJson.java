@@ -4,8 +4,11 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
+import broodtide.assessment.CountSheet;
 import broodtide.wash.Interval;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.function.Function;
 
 /** What one count says, as JSON. */
 final class CountJson {
@@ -37,6 +40,23 @@ final class CountJson {
     node.put("rightToWithin", six(precision.rightToWithin()));
     node.put("beesForAQuarter", precision.beesForAQuarter());
     precision.hivesToWash().ifPresent(hives -> node.put("hivesToWash", hives));
+  }
+
+  /** Fills a node with the counts of a day. */
+  static void write(
+      ObjectNode node, CountSheet sheet, Function<CountReading, CountPrecision> precision) {
+    node.put("date", sheet.date().toString());
+    node.put("hives", sheet.rows().size());
+    if (sheet.expectedOver().isPresent()) {
+      node.put("expectedOverThreshold", six(sheet.expectedOver().getAsDouble()));
+    } else {
+      node.putNull("expectedOverThreshold");
+    }
+    ArrayNode rows = node.putArray("rows");
+    for (CountReading r : sheet.rows()) {
+      ObjectNode row = rows.addObject().put("colony", r.wash().colony());
+      write(row.putObject("count"), r, precision.apply(r));
+    }
   }
 
   /** Fills a node with where such a colony would stand if it were left alone. */

@@ -1,9 +1,12 @@
 package broodtide.results;
 
+import broodtide.assessment.ApiaryPlan;
+import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
+import broodtide.assessment.CountSheet;
 import broodtide.assessment.Decision;
 import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
@@ -21,6 +24,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Results of a command as JSON, format {@value #FORMAT}, described field by field by the JSON
@@ -32,9 +36,10 @@ import java.util.Optional;
  *
  * <p>Every file holds {@code format}, {@code tool}, {@code program}, {@code notes}, {@code caution}
  * and {@code colonies}, and {@code seed} and {@code simulatedColonies} where colonies were
- * simulated. A colony holds its case, the {@code decision}, which has the same keys and figures
- * whatever the tool, and what the tool found. Colonies that could not be judged stand under {@code
- * leftOut} with the reason. The same input, seed and version give the same bytes.
+ * simulated. Where plans were played for several hives, {@code sheet} has the apiary, the most
+ * urgent hive first. A colony holds its case, the {@code decision}, which has the same keys and
+ * figures whatever the tool, and what the tool found. Colonies that could not be judged stand under
+ * {@code leftOut} with the reason. The same input, seed and version give the same bytes.
  */
 public final class ResultsFile {
   /** Name and version of the format. */
@@ -225,6 +230,26 @@ public final class ResultsFile {
     ObjectNode node = colony(outlook.colony());
     CountJson.write(node.putObject("count"), reading, precision);
     outlook.ahead().ifPresent(o -> CountJson.ahead(node.putObject("leftAlone"), o));
+  }
+
+  /**
+   * Adds the sheet of the apiary, whose figures are those of the decisions of its colonies.
+   *
+   * @param sheet the apiary
+   * @param plans one plan for the whole apiary, see {@link ApiarySheet#together}
+   */
+  public void add(ApiarySheet sheet, List<ApiaryPlan> plans) {
+    SheetJson.write(root.putObject("sheet"), sheet, plans);
+  }
+
+  /**
+   * Adds the counts of one day, each read by itself; such a file has no colonies.
+   *
+   * @param sheet the counts
+   * @param precision how sure each is
+   */
+  public void add(CountSheet sheet, Function<CountReading, CountPrecision> precision) {
+    CountJson.write(root.putObject("counts"), sheet, precision);
   }
 
   /** {@return the file's text} */

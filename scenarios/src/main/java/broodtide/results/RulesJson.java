@@ -39,7 +39,7 @@ final class RulesJson {
     node.put("seasonsWithAMiss", known(RuleResult.shareWithAny(r.misses())));
     node.put("needlessPerSeason", known(RuleResult.mean(r.needless())));
     node.put("seasonsWithANeedlessTreatment", known(RuleResult.shareWithAny(r.needless())));
-    node.put("hinderedPerSeason", six(RuleResult.mean(r.hindered())));
+    node.put("blockedPerSeason", six(RuleResult.mean(r.blocked())));
     node.put("chanceLost", six(RuleResult.mean(r.lost())));
     band(node.putObject("infestation"), r.infestationOfLiving());
     if (!Double.isNaN(r.winterBrood()[0])) {

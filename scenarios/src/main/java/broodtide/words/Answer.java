@@ -6,6 +6,7 @@ import broodtide.assessment.CrossingDays;
 import broodtide.assessment.PlanRanking;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
+import broodtide.assessment.UsualPlans;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
@@ -27,6 +28,9 @@ public record Answer(Comparison comparison) {
    * Chances below this are not spoken of: an ensemble of a few thousand cannot tell them from 0.
    */
   private static final double WORTH_SAYING = 0.005;
+
+  /** Infestations of living colonies mislead where more than this share is dead. */
+  private static final double DEATHS_TELL = 0.05;
 
   /** Bees of a half cup, in which a threshold is said too. */
   private static final int USUAL_WASH = 300;
@@ -92,9 +96,10 @@ public record Answer(Comparison comparison) {
     arrivals().ifPresent(out::add);
     String colony = waits(first()) ? "Left alone, the colony is " : "The colony is ";
     later(first()).ifPresent(loss -> out.add(colony + loss + "."));
+    byYard(first()).ifPresent(out::add);
     double dead = first().shareLost(day());
     if (Survival.hasWinter(comparison.colony().model().climate())
-        && dead > WORTH_SAYING
+        && dead > DEATHS_TELL
         && dead <= 0.5) {
       out.add(
           "The colony is alive on "
@@ -104,6 +109,7 @@ public record Answer(Comparison comparison) {
               + "; infestations count living colonies only.");
     }
     NotShown.inWinter(comparison.colony().model().climate()).ifPresent(out::add);
+    supersKeepOff().ifPresent(out::add);
     PlanRun best = best();
     if (comparison.runs().size() > 1 && best != first()) {
       out.add(
@@ -116,6 +122,22 @@ public record Answer(Comparison comparison) {
               + ".");
     }
     return out;
+  }
+
+  /** Why no plan treats on the decision date. */
+  private Optional<String> supersKeepOff() {
+    ColonyCase c = comparison.colony();
+    boolean treated =
+        comparison.runs().stream()
+            .flatMap(run -> run.plan().courses().stream())
+            .anyMatch(course -> course.from().equals(c.now()));
+    return comparison.runs().size() > 1
+            && !treated
+            && UsualPlans.waitsForHarvest(c, Optional.empty())
+        ? Optional.of(
+            "Honey supers usually stand now, so no usual plan treats today; --plan tries one that"
+                + " the label allows.")
+        : Optional.empty();
   }
 
   /** What may still come in from other colonies, of which the washes so far know nothing. */
@@ -139,13 +161,7 @@ public record Answer(Comparison comparison) {
     if (low.isPresent()) {
       double lost = run.shareLost(low.get().day());
       return Optional.of(
-          "dead or too weak by "
-              + Plain.day(low.get().day())
-              + " "
-              + Odds.seasons(lost)
-              + " ("
-              + byYard(run.lossByYard(low.get().day()))
-              + ")");
+          "dead or too weak by " + Plain.day(low.get().day()) + " " + Odds.seasons(lost));
     }
     if (!Survival.hasWinter(comparison.colony().model().climate())) {
       return Optional.empty();
@@ -158,12 +174,15 @@ public record Answer(Comparison comparison) {
         : Optional.of("dead or too weak by " + Plain.day(until) + " " + Odds.seasons(lost));
   }
 
-  /** The spread of the chance over yards and winters. */
-  private static String byYard(QuantileSummary losses) {
-    return "90 % of yards and winters: "
-        + Digits.chance(losses.q05())
-        + " to "
-        + Digits.chance(losses.q95());
+  /** The range of that chance over yards and winters, where there is a spring to reach. */
+  private static Optional<String> byYard(PlanRun run) {
+    return run.springLow()
+        .map(low -> run.lossByYard(low.day()))
+        .map(
+            losses ->
+                "In 90 % of yards and winters that is "
+                    + Digits.chances(losses.q05(), losses.q95())
+                    + ".");
   }
 
   /**
@@ -176,19 +195,21 @@ public record Answer(Comparison comparison) {
     StringBuilder s = new StringBuilder();
     double lost = run.shareLost(day());
     if (lost > 0.5) {
-      s.append("lost ").append(Odds.seasons(lost));
+      s.append("lost ").append(Odds.seasons(lost)).append('.');
     } else {
       QuantileSummary on = on(run);
       s.append(about(on.median())).append(" (").append(Plain.levels(on.q05(), on.q95()));
-      s.append(')');
+      s.append(").");
       threshold()
           .ifPresent(
               l ->
-                  s.append("; over the treatment threshold ")
-                      .append(Odds.seasons(chanceOver(run, l))));
+                  s.append(" Over the treatment threshold ")
+                      .append(Odds.seasons(chanceOver(run, l)))
+                      .append('.'));
     }
-    later(run).ifPresent(loss -> s.append("; ").append(loss));
-    return s.append('.').toString();
+    later(run).ifPresent(loss -> s.append(" D").append(loss.substring(1)).append('.'));
+    byYard(run).ifPresent(range -> s.append(' ').append(range));
+    return s.toString();
   }
 
   /** A threshold, and what it means in a wash: {@code 3 (9 mites in 300 bees)}. */
@@ -243,7 +264,7 @@ public record Answer(Comparison comparison) {
     return about(on(run).median()) + " mites per 100 bees";
   }
 
-  private static String about(double perHundred) {
+  static String about(double perHundred) {
     String level = Plain.level(perHundred);
     return Plain.toldApart(perHundred) ? "about " + level : level;
   }

@@ -128,6 +128,21 @@ public final class Digits {
    * @param chance 0 to 1
    */
   public static String chance(double chance) {
-    return percent(chance <= 0 ? Double.MIN_VALUE : chance >= 1 ? Math.nextDown(1.0) : chance);
+    return percent(possible(chance));
+  }
+
+  /**
+   * {@return a range of such chances: {@code 4 to 68 %}; one value when both ends read alike}
+   *
+   * @param low 0 to 1
+   * @param high 0 to 1, no less than that
+   */
+  public static String chances(double low, double high) {
+    String to = chance(high);
+    return chance(low).equals(to) ? to : hundredths(possible(low)) + " to " + to;
+  }
+
+  private static double possible(double chance) {
+    return chance <= 0 ? Double.MIN_VALUE : chance >= 1 ? Math.nextDown(1.0) : chance;
   }
 }

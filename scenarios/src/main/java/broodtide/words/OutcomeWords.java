@@ -18,24 +18,23 @@ public final class OutcomeWords {
    */
   public static String brief(Outcome outcome, double value) {
     return switch (outcome) {
-      case INFESTATION -> Digits.two(value);
+      case INFESTATION -> Plain.level(value);
       case WINTER_BROOD -> Digits.percent(value);
       case LOST -> Digits.chance(value);
     };
   }
 
   /**
-   * {@return a value in a sentence: {@code 27 % of the winter brood has a mite}}
+   * {@return a value with its name: {@code winter brood with a mite 27 %}}
    *
    * @param outcome what plans are judged by
    * @param value the figure, in the unit of the outcome
    */
-  public static String value(Outcome outcome, double value) {
+  public static String named(Outcome outcome, double value) {
     return switch (outcome) {
-      case INFESTATION ->
-          Digits.two(value) + " mites per 100 bees when the winter bees have been raised";
-      case WINTER_BROOD -> Digits.percent(value) + " of the winter brood with a mite";
-      case LOST -> Digits.chance(value) + " chance that the colony is lost";
+      case INFESTATION -> Plain.level(value) + " mites per 100 bees in autumn";
+      case WINTER_BROOD -> "winter brood with a mite " + Digits.percent(value);
+      case LOST -> "winter loss " + Digits.chance(value);
     };
   }
 

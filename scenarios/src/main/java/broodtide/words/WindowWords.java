@@ -15,29 +15,24 @@ public final class WindowWords {
   private WindowWords() {}
 
   /**
-   * {@return the sentences, in their order}
+   * {@return the best start of a single control, in one short line}
    *
    * @param w a finished search
    */
-  public static List<String> of(Windows w) {
+  public static String first(Windows w) {
     Optional<Windows.Row> best = w.best();
     if (best.isEmpty()) {
-      return List.of("None of these controls can be begun on any of these days.");
+      return "None of these controls can be begun on any of these days.";
     }
     Windows.Row row = best.get();
     int column = row.best().orElseThrow();
-    List<String> out =
-        new ArrayList<>(List.of(sentence(w, row, column), flatness(w, row), delay(w, row, column)));
-    if (ties(w)) {
-      out.add(
-          "Tied with it, each on its best day: "
-              + w.rows().stream()
-                  .filter(other -> other != row && tied(w, other))
-                  .map(other -> other.control().name())
-                  .collect(Collectors.joining(", "))
-              + ". Choose by label, weather and effort.");
-    }
-    return out;
+    return "Best start of one control: "
+        + row.control().name()
+        + ", "
+        + Plain.shortDay(w.starts().get(column))
+        + "; "
+        + OutcomeWords.named(w.outcome(), row.middle(column).orElseThrow())
+        + ".";
   }
 
   /**
@@ -59,20 +54,33 @@ public final class WindowWords {
     return row.best().filter(day -> w.tied(row, day)).isPresent();
   }
 
-  private static String sentence(Windows w, Windows.Row row, int column) {
-    broodtide.assessment.Outcome o = w.outcome();
-    return "Best single course in the model: "
-        + row.control().name()
-        + " from "
-        + Plain.day(w.starts().get(column))
-        + ": "
-        + OutcomeWords.value(o, row.middle(column).orElseThrow())
-        + ", against "
-        + OutcomeWords.brief(o, w.ifYouWait())
-        + " if you wait."
-        + (w.labelDecides(row, column)
-            ? " Honey supers usually stand then; the label decides whether it may be used."
-            : "");
+  /**
+   * {@return what follows: how flat the best time is, what a delay costs, and whether the label has
+   * a say}
+   *
+   * @param w a finished search
+   */
+  public static List<String> further(Windows w) {
+    Optional<Windows.Row> best = w.best();
+    if (best.isEmpty()) {
+      return List.of();
+    }
+    Windows.Row row = best.get();
+    int column = row.best().orElseThrow();
+    List<String> out = new ArrayList<>(List.of(flatness(w, row), delay(w, row, column)));
+    if (ties(w)) {
+      out.add(
+          "Tied with it, each on its best day: "
+              + w.rows().stream()
+                  .filter(other -> other != row && tied(w, other))
+                  .map(other -> other.control().name())
+                  .collect(Collectors.joining(", "))
+              + ". Choose by label, weather and effort.");
+    }
+    if (w.labelDecides(row, column)) {
+      out.add("Honey supers usually stand then; the label decides whether it may be used.");
+    }
+    return out;
   }
 
   /**
@@ -102,7 +110,7 @@ public final class WindowWords {
     LocalDate first = w.starts().get(good.first());
     LocalDate last = w.starts().get(good.last());
     if (w.tolerance(row) == 0) {
-      return "No start day of it gains anything over waiting.";
+      return "No start day gains anything over waiting.";
     }
     return first.equals(last)
         ? "The best time is narrow: no neighbouring start day keeps nine tenths of its gain."
@@ -126,7 +134,7 @@ public final class WindowWords {
       return "Beginning up to four weeks later makes next to no difference.";
     }
     return month
-        .map(m -> words + "; four weeks later " + OutcomeWords.cost(w.outcome(), m) + ".")
+        .map(m -> words + ". Four weeks later it " + OutcomeWords.cost(w.outcome(), m) + ".")
         .orElse(words + ".");
   }
 }

@@ -6,7 +6,7 @@
  * <ul>
  *   <li>{@link broodtide.words.Answer} says what happens to one colony and what could be done, in a
  *       sentence and some further ones;
- *   <li>{@link broodtide.words.WindowWords#of} says when to begin, how flat the best time is and
+ *   <li>{@link broodtide.words.WindowWords#first} says when to begin, how flat the best time is and
  *       what a delay costs;
  *   <li>{@link broodtide.words.OutcomeWords} names outcomes and their amounts, and {@link
  *       broodtide.words.UnknownWords} the unknowns of a colony;

@@ -73,7 +73,7 @@ class DroneCombTrialsTest {
                 "up to 0.50; 0.25 or more by choice",
                 0.25,
                 0.50,
-                "Swiss bee health service",
+                "Bienengesundheitsdienst, apiservice, Switzerland, leaflet 1.4.1",
                 () -> severalRemovals(climate, removals)));
       }
     }

@@ -121,7 +121,11 @@ class PlansSideBySideTest {
   @Test
   void usualPlansSuitTheDay() {
     List<Plan> plans = UsualPlans.of(colony, Optional.empty());
-    assertThat(plans).hasSize(7);
+    assertThat(plans).hasSize(6);
+    assertThat(UsualPlans.waitsForHarvest(colony, Optional.empty())).isTrue();
+    assertThat(plans)
+        .as("supers stand, and no treatment of the list may be used under them")
+        .allMatch(p -> p.courses().stream().noneMatch(t -> t.from().equals(colony.now())));
     assertThat(plans.get(0).controls()).isEmpty();
     for (Plan plan : plans) {
       assertThat(PlanCheck.of(plan, colony.model().climate()))
@@ -129,6 +133,9 @@ class PlansSideBySideTest {
           .noneMatch(s -> s.contains("outside its"));
     }
     List<Plan> thymol = UsualPlans.of(colony, Optional.of(Catalog.control("thymol")));
+    assertThat(UsualPlans.waitsForHarvest(colony, Optional.of(Catalog.control("thymol"))))
+        .as("one that is asked for is laid all the same, with what stands against it")
+        .isFalse();
     assertThat(thymol).filteredOn(p -> p.name().startsWith("thymol")).hasSize(4);
   }
 

@@ -28,9 +28,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Survival over winter by the wash of late September: 83, 67, 55, 38 and 0 % of colonies with less
- * than 1, 1 to 3, 3 to 6, 6 to 12 and 12 or more mites per 100 bees (survey of Vermont, 2021, 5 to
- * 22 colonies a band). The infection of adults and {@link Survival} were calibrated to this shape,
- * so this checks the calibration; it is not independent of it.
+ * than 1, 1 to 3, 3 to 6, 6 to 12 and 12 or more mites per 100 bees (yards of Vermont, 2021, from
+ * memory, 5 to 22 colonies a band). The infection of adults and {@link Survival} were calibrated to
+ * this shape, so this checks the calibration; it is not independent of it.
  *
  * <p>How many colonies each band had is not stated; taken is the largest count up to 22 that gives
  * the percentage, which makes the narrowest interval, and 5 for the last band, since no other
@@ -69,7 +69,8 @@ class WinterLossesTest {
             PUBLISHED[b] + " %; exact 95 % interval of so few colonies",
             survey.low(),
             survey.high(),
-            "survey of Vermont, 2021; infection of adults was fitted to it among others",
+            "yards of Vermont, 2021, no author known: from memory; infection of adults was fitted"
+                + " to it",
             () -> model()[b]);
     return b == 2 || b == 3
         ? check.missedBecause(

@@ -120,7 +120,7 @@ class RuleTrialTest {
     Rule thymol = new Rule.Threshold("0", OptionalDouble.of(0), Catalog.control("thymol"), 44);
     RuleResult result = play(c, round, 64, 1, thymol).results().get(0);
 
-    assertThat(result.hindered()).containsOnly(2.0);
+    assertThat(result.blocked()).containsOnly(2.0);
     assertThat(result.treatments()).containsOnly(1.0);
     assertThat(result.misses()).containsOnly(2.0);
   }

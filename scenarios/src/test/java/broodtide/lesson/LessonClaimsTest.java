@@ -80,9 +80,9 @@ class LessonClaimsTest {
 
   /** "The colony has just about 9 mites on every 300 bees." */
   @Test
-  void scoopsComeFromNineInThreeHundred() {
+  void washesComeFromNineInThreeHundred() {
     double infestation =
-        at("one-scoop", "the colony", Quantity.INFESTATION, LocalDate.of(2026, 7, 4));
+        at("one-wash", "the colony", Quantity.INFESTATION, LocalDate.of(2026, 7, 4));
     assertThat(infestation * 3).isBetween(8.7, 9.3);
   }
 

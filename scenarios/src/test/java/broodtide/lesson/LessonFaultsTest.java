@@ -71,7 +71,7 @@ class LessonFaultsTest {
         "\"show\": [\"mites\" | \"show\": [\"mite\" | did you mean \"mites\"?",
         "{\"name\": \"wait\"} | {\"name\": \"wait\"}, {\"name\": \"other\"} | one quantity in each"
             + " chart",
-        "\"kind\": \"draw\" | \"kind\": \"guess\" | choose, draw, scoops",
+        "\"kind\": \"draw\" | \"kind\": \"guess\" | choose, draw, washes",
         "\"top\": 5000 | \"top\": 0 | 0.001 to 1000000",
         "\"reveal\": \"r\", | | the field \"reveal\" is missing",
         "\"teacher\" | \"teachers\" | did you mean \"teacher\"?",

@@ -93,7 +93,7 @@ public enum AnyFile {
       assertThat(ThresholdFile.write(set)).isNotBlank();
     }
   },
-  LESSON("one-scoop.json", "doubling.json", "spring-count.json") {
+  LESSON("one-wash.json", "doubling.json", "spring-count.json") {
     @Override
     void read(byte[] bytes) {
       assertThat(LessonFile.read(text(bytes)).lines()).isNotEmpty();

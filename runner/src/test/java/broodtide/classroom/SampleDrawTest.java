@@ -11,16 +11,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ScoopDrawTest {
+class SampleDrawTest {
   /**
    * Mean n p and variance n p (1 - p) of a binomial count; in per cent of the mean the spread of a
-   * scoop of 300 bees is 57, 33 and 25 at 1, 3 and 5 mites per 100 bees (arithmetic).
+   * sample of 300 bees is 57, 33 and 25 at 1, 3 and 5 mites per 100 bees (arithmetic).
    */
   @ParameterizedTest
   @Tag("outside")
   @CsvSource({"1, 57", "3, 33", "5, 25"})
   void countsSpreadAsChanceDoes(double infestation, double percent) {
-    int[] counts = ScoopDraw.of(infestation, 300, 20_000, 11).counts();
+    int[] counts = SampleDraw.of(infestation, 300, 20_000, 11).counts();
     double mean = Arrays.stream(counts).average().orElseThrow();
     double variance =
         Arrays.stream(counts).mapToDouble(c -> (c - mean) * (c - mean)).average().orElseThrow();
@@ -32,23 +32,23 @@ class ScoopDrawTest {
   @Test
   @Tag("outside")
   void nineInTen() {
-    ScoopDraw draw = ScoopDraw.of(3, 300, 20, 1);
+    SampleDraw draw = SampleDraw.of(3, 300, 20, 1);
     assertThat(draw.low()).isEqualTo(4);
     assertThat(draw.high()).isEqualTo(14);
   }
 
   @Test
-  void sameSeedSameScoops() {
-    assertThat(ScoopDraw.of(3, 300, 20, 5).counts())
-        .isEqualTo(ScoopDraw.of(3, 300, 20, 5).counts());
-    assertThat(ScoopDraw.of(3, 300, 20, 5).counts())
-        .isNotEqualTo(ScoopDraw.of(3, 300, 20, 6).counts());
+  void sameSeedSameWashes() {
+    assertThat(SampleDraw.of(3, 300, 20, 5).counts())
+        .isEqualTo(SampleDraw.of(3, 300, 20, 5).counts());
+    assertThat(SampleDraw.of(3, 300, 20, 5).counts())
+        .isNotEqualTo(SampleDraw.of(3, 300, 20, 6).counts());
   }
 
   @Test
   void ends() {
-    assertThat(ScoopDraw.of(0, 300, 20, 5).highest()).isZero();
-    assertThat(ScoopDraw.of(100, 300, 20, 5).lowest()).isEqualTo(300);
-    assertThatThrownBy(() -> ScoopDraw.of(101, 300, 20, 5)).isInstanceOf(OutOfRange.class);
+    assertThat(SampleDraw.of(0, 300, 20, 5).highest()).isZero();
+    assertThat(SampleDraw.of(100, 300, 20, 5).lowest()).isEqualTo(300);
+    assertThatThrownBy(() -> SampleDraw.of(101, 300, 20, 5)).isInstanceOf(OutOfRange.class);
   }
 }

@@ -1,8 +1,8 @@
-// Many scoops from one colony on one day: how much counts differ by chance.
+// Many washes from one colony on one day: how much counts differ by chance.
 
 import { ask, draw, element, SVG } from './dom.js';
 
-export function scoopsTask(form) {
+export function washesTask(form) {
   const get = (id) => document.getElementById(id);
   const bees = Number(form.dataset.bees);
   const whole = (id) => (/^[0-9]+$/.test(get(id).value.trim()) ? Number(get(id).value) : NaN);
@@ -21,11 +21,11 @@ export function scoopsTask(form) {
       return seed >= 0 && seed <= 999999 ? '' : 'The seed is a whole number from 0 to 999999.';
     },
     async reveal(answer, name) {
-      const drawn = await ask(`/api/lessons/${name}/scoops?seed=${whole('seed')}`);
+      const drawn = await ask(`/api/lessons/${name}/washes?seed=${whole('seed')}`);
       const [low, high] = [whole('lowest'), whole('highest')];
       const inside = drawn.counts.filter((c) => c >= low && c <= high).length;
       get('more').hidden = false;
-      const verdict = `The scoops found ${Math.min(...drawn.counts)} to ${Math.max(...drawn.counts)}`
+      const verdict = `The washes found ${Math.min(...drawn.counts)} to ${Math.max(...drawn.counts)}`
         + ` mites. ${inside} of ${drawn.counts.length} lie in your range, ${low} to ${high}.`;
       const note = element('p',
         `The 90 % interval of such washes is ${drawn.low} to ${drawn.high} mites. Seed`
@@ -35,7 +35,7 @@ export function scoopsTask(form) {
   };
 }
 
-/** One dot for each scoop, stacked over its count; the learner's range is shaded. */
+/** One dot for each wash, stacked over its count; the learner's range is shaded. */
 function dots({ counts, low, high }, mineLow, mineHigh) {
   const figure = element('figure', '', 'chart');
   figure.append(element('figcaption', 'Each dot is one wash'));
@@ -50,7 +50,7 @@ function dots({ counts, low, high }, mineLow, mineHigh) {
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
   svg.setAttribute('role', 'img');
-  svg.setAttribute('aria-label', `Scoops in order: ${counts.join(', ')} mites.`);
+  svg.setAttribute('aria-label', `Washes in order: ${counts.join(', ')} mites.`);
   const floor = height - 36;
   const right = Math.min(mineHigh, top);
   draw(svg, 'rect',
@@ -64,7 +64,7 @@ function dots({ counts, low, high }, mineLow, mineHigh) {
   counts.forEach((count) => {
     const above = stack.get(count) ?? 0;
     stack.set(count, above + 1);
-    draw(svg, 'circle', { cx: x(count), cy: floor - radius * (1.3 + 2.3 * above), r: radius, class: 'scoop' });
+    draw(svg, 'circle', { cx: x(count), cy: floor - radius * (1.3 + 2.3 * above), r: radius, class: 'washed' });
   });
   plot.append(svg);
   figure.append(plot);

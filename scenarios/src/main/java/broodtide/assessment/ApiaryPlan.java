@@ -1,0 +1,57 @@
+package broodtide.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One plan for some hives of an apiary while the others wait.
+ *
+ * <p>Immutable, and safe to share between threads.
+ *
+ * @param whom which hives it is given to
+ * @param plan name of the plan
+ * @param treated hives it is given to; those that cannot carry it out wait
+ * @param lost how many hives of the apiary are lost by spring, from any cause
+ */
+public record ApiaryPlan(Whom whom, String plan, int treated, ApiaryCount lost) {
+  /** Which hives a plan is given to. */
+  public enum Whom {
+    /** None: all wait. */
+    NONE("none"),
+    /** Those that are probably over the treatment threshold today. */
+    THOSE_OVER("those-over"),
+    /** All. */
+    ALL("all");
+
+    private final String id;
+
+    Whom(String id) {
+      this.id = id;
+    }
+
+    /** {@return the word in files} */
+    public String id() {
+      return id;
+    }
+
+    boolean takes(HiveRow row) {
+      return this == ALL || (this == THOSE_OVER && row.probablyOver());
+    }
+  }
+
+  static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
+    List<HiveChance> lost = new ArrayList<>();
+    int treated = 0;
+    for (HiveRow row : rows) {
+      HiveChance with = whom.takes(row) ? row.lost().get(plan) : null;
+      HiveChance waiting = row.lost().get(row.decision().waiting().plan().name());
+      if (with != null) {
+        lost.add(with);
+        treated++;
+      } else if (waiting != null) {
+        lost.add(waiting);
+      }
+    }
+    return new ApiaryPlan(whom, plan, treated, ApiaryCount.of(lost));
+  }
+}

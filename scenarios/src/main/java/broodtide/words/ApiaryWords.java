@@ -1,0 +1,195 @@
+package broodtide.words;
+
+import broodtide.assessment.ApiaryCount;
+import broodtide.assessment.ApiaryPlan;
+import broodtide.assessment.ApiarySheet;
+import broodtide.assessment.CountSheet;
+import broodtide.assessment.HiveRow;
+import broodtide.assessment.NextCount;
+import broodtide.wash.ThresholdSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What the sheet of an apiary says in sentences. */
+public final class ApiaryWords {
+  private ApiaryWords() {}
+
+  /**
+   * {@return the apiary in one sentence: how many hives are over the treatment threshold}
+   *
+   * @param sheet the apiary
+   * @param thresholds the set that its hives are held to
+   */
+  public static String headline(ApiarySheet sheet, ThresholdSet thresholds) {
+    int hives = sheet.rows().size();
+    if (sheet.threshold().isEmpty() || sheet.over().isEmpty()) {
+      return "There is no treatment threshold on "
+          + Plain.day(sheet.date())
+          + " "
+          + thresholds.where()
+          + "; the sheet shows where each of "
+          + hives
+          + " hives stands.";
+    }
+    ApiaryCount count = sheet.over().get();
+    return over(count.median(), hives)
+        + " over the treatment threshold of "
+        + Answer.thresholdWords(thresholds, sheet.threshold().getAsDouble())
+        + " on "
+        + Plain.day(sheet.date())
+        + (count.low() == count.high()
+            ? "."
+            : ", between " + count.low() + " and " + count.high() + ".");
+  }
+
+  /** How far the interval of a count of hives is to be trusted. */
+  public static final String BETWEEN =
+      "Between two numbers of hives lies the 90 % interval; hives of a yard share their season. On"
+          + " field counts such intervals held about 80 %.";
+
+  /**
+   * {@return whom a plan is given to: {@code treat those over the threshold}}
+   *
+   * @param plan a plan for the apiary
+   */
+  public static String whom(ApiaryPlan plan) {
+    return switch (plan.whom()) {
+      case NONE -> "treat none";
+      case THOSE_OVER -> "treat those over";
+      case ALL -> "treat all";
+    };
+  }
+
+  /**
+   * {@return the counts of a day in one sentence: how many hives are over the treatment threshold}
+   *
+   * @param sheet the counts
+   */
+  public static String headline(CountSheet sheet) {
+    int hives = sheet.rows().size();
+    return sheet.threshold().isEmpty()
+        ? "There is no treatment threshold on "
+            + Plain.day(sheet.date())
+            + " "
+            + sheet.thresholds().where()
+            + "; the sheet shows what each of "
+            + Digits.counted(hives, "count")
+            + " says."
+        : over(Math.toIntExact(Math.round(sheet.expectedOver().orElseThrow())), hives)
+            + " over the treatment threshold of "
+            + Answer.thresholdWords(sheet.thresholds(), sheet.threshold().getAsDouble())
+            + " on "
+            + Plain.day(sheet.date())
+            + ", judged from these counts only.";
+  }
+
+  /**
+   * {@return how many of some hives: {@code About 3 of 8 hives are}}
+   *
+   * @param over hives counted
+   * @param hives all hives, at least one
+   */
+  static String over(int over, int hives) {
+    if (hives == 1) {
+      return over == 1 ? "The hive is probably" : "The hive is probably not";
+    }
+    if (over == 0) {
+      return "Probably none of " + hives + " hives is";
+    }
+    return over == hives
+        ? "Probably all " + hives + " hives are"
+        : "About " + over + " of " + hives + (over == 1 ? " hives is" : " hives are");
+  }
+
+  /**
+   * {@return when the plans of the sheet begin, in one sentence; empty where none does anything}
+   *
+   * @param sheet the apiary
+   */
+  public static Optional<String> begins(ApiarySheet sheet) {
+    Map<LocalDate, List<String>> byDay = new LinkedHashMap<>();
+    sheet
+        .plans()
+        .forEach((plan, day) -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(plan));
+    return byDay.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            byDay.entrySet().stream()
+                .map(e -> Plain.day(e.getKey()) + ": " + String.join(", ", e.getValue()))
+                .collect(Collectors.joining("; ", "Plans begin on ", ".")));
+  }
+
+  /**
+   * {@return what to do next for hives without enough counts, a sentence for each reason}
+   *
+   * @param sheet the apiary
+   */
+  public static List<String> nextCounts(ApiarySheet sheet) {
+    Map<NextCount, List<String>> hives = new LinkedHashMap<>();
+    for (HiveRow row : sheet.rows()) {
+      row.nextCount()
+          .ifPresent(next -> hives.computeIfAbsent(next, n -> new ArrayList<>()).add(row.hive()));
+    }
+    return hives.entrySet().stream()
+        .map(e -> capital(next(e.getKey())) + ": " + String.join(", ", e.getValue()) + ".")
+        .toList();
+  }
+
+  /**
+   * {@return what to do next for one hive: {@code wash now, the last count is over 6 weeks old}}
+   *
+   * @param next the count that is needed
+   */
+  public static String next(NextCount next) {
+    return switch (next.reason()) {
+      case NO_COUNT -> "wash now, nothing was counted yet";
+      case OLD_COUNT -> "wash now, the last count is over " + NextCount.OLD / 7 + " weeks old";
+      case ONE_DAY ->
+          "wash again by " + Plain.day(next.by()) + ", one count says nothing of growth";
+    };
+  }
+
+  /**
+   * {@return the same in two or three words, beside the name of the hive}
+   *
+   * @param next the count that is needed
+   */
+  public static String mark(NextCount next) {
+    return switch (next.reason()) {
+      case NO_COUNT -> "no count";
+      case OLD_COUNT -> "old count";
+      case ONE_DAY -> "one count";
+    };
+  }
+
+  /**
+   * {@return sentences that hold for some hives, each said once; those that do not hold for all
+   * begin with the names of the hives}
+   *
+   * @param byHive sentences by the name of the hive, in the order of the sheet
+   */
+  public static List<String> shared(Map<String, List<String>> byHive) {
+    Map<String, List<String>> hives = new LinkedHashMap<>();
+    byHive.forEach(
+        (hive, sentences) ->
+            sentences.stream()
+                .distinct()
+                .forEach(s -> hives.computeIfAbsent(s, k -> new ArrayList<>()).add(hive)));
+    return hives.entrySet().stream()
+        .map(
+            e ->
+                e.getValue().size() == byHive.size()
+                    ? e.getKey()
+                    : String.join(", ", e.getValue()) + ": " + e.getKey())
+        .toList();
+  }
+
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+}

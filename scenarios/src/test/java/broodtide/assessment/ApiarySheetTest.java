@@ -1,0 +1,171 @@
+package broodtide.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import broodtide.control.Plan;
+import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** The order of a sheet, its sums, and which hives need a count. */
+class ApiarySheetTest {
+  private static final LocalDate NOW = LocalDate.of(2025, 8, 3);
+
+  @Test
+  void hivesThatAreProbablyOverComeFirstThenThoseOfHigherLoss() {
+    ApiarySheet sheet =
+        ApiarySheet.of(
+            List.of(
+                row("calm", 0.02, 0.2, true),
+                row("doomed, not over", 0.4, 0.9, true),
+                row("over", 0.6, 0.3, true),
+                row("over and worse", 0.5, 0.7, true),
+                row("b", 0.02, 0.2, true)));
+    assertThat(sheet.rows())
+        .extracting(HiveRow::hive)
+        .containsExactly("over and worse", "over", "doomed, not over", "b", "calm");
+    ApiaryCount count = sheet.over().orElseThrow();
+    assertThat(count.mean()).isCloseTo(1.54, within(1e-9));
+    assertThat(count.hives()).isEqualTo(5);
+  }
+
+  @Test
+  void whereLossesAreNotKnownTheHigherInfestationComesFirst() {
+    HiveRow few = row("few", 0.1, 0.9, false);
+    HiveRow many = withJudged(row("many", 0.1, 0.1, false), 40);
+    assertThat(ApiarySheet.of(List.of(few, many)).rows()).containsExactly(many, few);
+    assertThat(few.winterLoss()).isEmpty();
+    assertThat(few.gain()).isEmpty();
+  }
+
+  @Test
+  void gainIsTheLossThatTheBestPlanSaves() {
+    HiveRow row = row("a", 0.6, 0.5, true);
+    PlanSummary best = plan("treat", 0.2);
+    Decision d = row.decision();
+    Decision laid =
+        new Decision(
+            d.date(),
+            d.thresholdSet(),
+            d.threshold(),
+            d.overThresholdToday(),
+            true,
+            true,
+            true,
+            d.waiting(),
+            Optional.of(new PlanRanking(best, List.of())));
+    HiveRow planned =
+        new HiveRow(
+            "a",
+            row.lastCount(),
+            row.infestation(),
+            row.judgedOn(),
+            row.judged(),
+            laid,
+            Optional.empty(),
+            Optional.empty(),
+            Map.of());
+    assertThat(row.gain()).isEmpty();
+    assertThat(planned.gain().orElseThrow()).isCloseTo(0.3, within(1e-9));
+    assertThat(planned.winterLossWithBest()).hasValue(0.2);
+  }
+
+  @Test
+  void onePlanIsGivenToNoneToThoseOverOrToAll() {
+    ApiarySheet sheet =
+        ApiarySheet.of(List.of(row("calm", 0.02, 0.2, true), row("over", 0.6, 0.3, true)));
+    List<ApiaryPlan> plans = sheet.together(Optional.of("treat"));
+    assertThat(plans).extracting(ApiaryPlan::treated).containsExactly(0, 1, 2);
+    assertThat(plans)
+        .extracting(p -> Math.round(1000 * p.lost().mean()))
+        .containsExactly(500L, 350L, 250L);
+    assertThat(sheet.together(Optional.empty())).as("no plan does anything").isEmpty();
+    ApiarySheet unknown = ApiarySheet.of(List.of(row("a", 0.02, 0.2, false)));
+    assertThat(unknown.together(Optional.of("treat"))).isEmpty();
+  }
+
+  @Test
+  void aHiveNeedsACountWhereThereIsNoneAnOldOneOrOneAlone() {
+    assertThat(NextCount.of(List.of(), NOW))
+        .contains(new NextCount(NextCount.Reason.NO_COUNT, NOW));
+    assertThat(NextCount.of(counts(43, 90), NOW))
+        .contains(new NextCount(NextCount.Reason.OLD_COUNT, NOW));
+    assertThat(NextCount.of(counts(42, 90), NOW)).isEmpty();
+    assertThat(NextCount.of(counts(1), NOW))
+        .contains(new NextCount(NextCount.Reason.ONE_DAY, NOW.plusDays(27)));
+    assertThat(NextCount.of(counts(1, 1), NOW))
+        .as("two counts of one day say nothing of growth")
+        .contains(new NextCount(NextCount.Reason.ONE_DAY, NOW.plusDays(27)));
+    assertThat(NextCount.of(counts(35), NOW))
+        .as("not before today")
+        .contains(new NextCount(NextCount.Reason.ONE_DAY, NOW));
+  }
+
+  private static List<Wash> counts(int... daysAgo) {
+    return Arrays.stream(daysAgo).mapToObj(d -> Wash.of(NOW.minusDays(d), "a", 2, 300)).toList();
+  }
+
+  private static HiveRow withJudged(HiveRow r, double level) {
+    return new HiveRow(
+        r.hive(),
+        r.lastCount(),
+        r.infestation(),
+        r.judgedOn(),
+        band(level),
+        r.decision(),
+        r.nextCount(),
+        r.over(),
+        r.lost());
+  }
+
+  private static HiveRow row(String hive, double over, double loss, boolean known) {
+    Decision decision =
+        new Decision(
+            NOW,
+            "invented",
+            OptionalDouble.of(3),
+            OptionalDouble.of(over),
+            known,
+            known,
+            true,
+            plan("wait", loss),
+            Optional.empty());
+    return new HiveRow(
+        hive,
+        Optional.of(Wash.of(NOW.minusDays(1), hive, 3, 300)),
+        band(1),
+        LocalDate.of(2025, 9, 30),
+        band(5),
+        decision,
+        Optional.empty(),
+        Optional.of(chance(hive, over)),
+        known ? Map.of("wait", chance(hive, loss), "treat", chance(hive, loss / 2)) : Map.of());
+  }
+
+  /** A hive that shares nothing with its neighbours. */
+  private static HiveChance chance(String hive, double own) {
+    return new HiveChance(hive, "", own, List.of(), (weights, bees, others) -> own);
+  }
+
+  private static PlanSummary plan(String name, double loss) {
+    return new PlanSummary(
+        Plan.waiting(name),
+        Optional.empty(),
+        loss,
+        OptionalDouble.of(0.1),
+        5,
+        0,
+        0,
+        Optional.empty());
+  }
+
+  private static QuantileSummary band(double middle) {
+    return new QuantileSummary(middle / 4, middle / 2, middle, 2 * middle, 4 * middle);
+  }
+}
