@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.random.RandomDataGenerator;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -31,7 +32,7 @@ import org.apache.commons.math3.random.Well19937c;
  * depends on the counts alone, so that neither changes what the ranks should be.
  */
 final class Calibration {
-  /** Draws of each posterior that the truth is ranked among, thinned from all particles. */
+  /** Draws of each posterior that the truth is ranked among, taken at random from all particles. */
   static final int DRAWS = 63;
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -124,10 +125,12 @@ final class Calibration {
             Progress.NONE);
     EnsembleRun run = posterior.run(past, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
     double[] forecast = run.values(Quantity.INFESTATION, day(AHEAD));
+    // at random: what lies ahead of the washes is even over all colonies, not over every so many
+    int[] chosen = new RandomDataGenerator(random).nextPermutation(particles, DRAWS);
     int unknowns = layout.places().size();
     int[] out = new int[unknowns + 1];
     for (int k = 0; k < DRAWS; k++) {
-      int i = (int) ((k + 0.5) * particles / DRAWS);
+      int i = chosen[k];
       double[] z = posterior.sample().z()[i];
       for (int d = 0; d < unknowns; d++) {
         out[d] += z[d] < truth[all.places().indexOf(layout.places().get(d))] ? 1 : 0;
