@@ -106,16 +106,6 @@ public record Miticide(
 
   private Miticide with(double ofBees, double ofCells, HazardSpread other) {
     return new Miticide(
-        name,
-        days,
-        ofBees,
-        ofCells,
-        beeCost,
-        broodCost,
-        coolest,
-        warmest,
-        supers,
-        warmth,
-        other);
+        name, days, ofBees, ofCells, beeCost, broodCost, coolest, warmest, supers, warmth, other);
   }
 }
