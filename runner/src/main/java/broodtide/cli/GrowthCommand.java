@@ -4,17 +4,21 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
 import broodtide.assessment.TreatmentDays;
+import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Growth;
 import broodtide.fit.GrowthFit;
+import broodtide.fit.PooledGrowth;
 import broodtide.report.AnswerSheet;
 import broodtide.report.HiveGrowth;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
+import broodtide.words.GrowthTogetherWords;
 import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +50,12 @@ final class GrowthCommand implements Callable<Integer> {
       "Mites per bee, as if growth were steady. In autumn they rise faster, because colonies shrink"
           + " and mites leave the brood; 'broodtide forecast' takes that into account.";
 
+  /** Hives that are told one by one; of more, only the fastest. Choice. */
+  private static final int MOST_SHOWN = 30;
+
+  /** Hives that are named in a sentence; of more, only their number. Choice. */
+  private static final int MOST_NAMED = 8;
+
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
 
@@ -69,32 +79,37 @@ final class GrowthCommand implements Callable<Integer> {
     CaseReader.Cases cases =
         new CaseReader(desk, colony).lookingBack("growth", Horizon::winterBees);
     Optional<Outputs> outputs = folder.open(RunOptions.read(cases));
-    Map<String, GrowthFit> fits = new LinkedHashMap<>();
     Map<String, List<LocalDate>> treatments = new LinkedHashMap<>();
+    cases.cases().forEach(c -> treatments.put(c.colony(), TreatmentDays.of(c.given(), treated)));
+    Map<String, GrowthFit> fits = fits(cases.cases(), treatments);
+    Optional<PooledGrowth> together =
+        PooledGrowth.of(fits.values().stream().map(GrowthFit::growth).toList());
+    Map<String, GrowthFit> shown = shown(fits);
     List<HiveGrowth> hives = new ArrayList<>();
     for (ColonyCase c : cases.cases()) {
-      List<LocalDate> days = TreatmentDays.of(c.given(), treated);
-      treatments.put(c.colony(), days);
-      GrowthFit fit = GrowthFit.of(c.washes(), days, GrowthFit.USUAL_LEVEL);
-      fits.put(c.colony(), fit);
-      if (!c.washes().isEmpty()) {
+      GrowthFit fit = shown.get(c.colony());
+      if (fit != null && !c.washes().isEmpty()) {
+        List<LocalDate> days = treatments.getOrDefault(c.colony(), List.of());
         hives.add(new HiveGrowth(c.colony(), c.washes(), fit, days));
       }
     }
-    String json = json(cases, fits, treatments);
+    String json = json(cases, fits, treatments, together);
     AnswerSheet sheet = AnswerSheet.about(fits.size() == 1 ? fits.keySet().iterator().next() : "");
-    fits.forEach((name, fit) -> sheet.say(name + ": " + fit.sentence()));
+    List<String> first = first(fits, shown, together);
+    first.forEach(sheet::say);
     sheet.show(
-        table(fits), "Growth of mites per bee, with the 90 % interval of the factor of a month.");
-    if (colony.until != null) {
-      fits.forEach((name, fit) -> sheet.say(ahead(name, fit, colony.until)));
-    }
-    sheet.say(STEADY);
-    treatments.forEach((name, days) -> sheet.say(cut(name, days)));
+        table(shown), "Growth of mites per bee, with the 90 % interval of the factor of a month.");
+    List<String> last = last(shown, treatments);
+    last.forEach(sheet::say);
     if (as.json) {
       desk.out().print(json);
     } else {
-      print(fits, treatments, cases.notes());
+      first.forEach(this::wrapped);
+      desk.out().println();
+      desk.out().println(desk.terminal().table(table(shown)).stripTrailing());
+      wrapped(Caution.ANSWER);
+      last.forEach(this::wrapped);
+      cases.notes().forEach(this::wrapped);
     }
     desk.deliver();
     if (outputs.isPresent() && !hives.isEmpty()) {
@@ -112,18 +127,76 @@ final class GrowthCommand implements Callable<Integer> {
     return Main.OK;
   }
 
-  private void print(
-      Map<String, GrowthFit> fits, Map<String, List<LocalDate>> treatments, List<String> notes) {
-    fits.forEach((name, fit) -> wrapped(name + ": " + fit.sentence()));
-    desk.out().println();
-    desk.out().println(desk.terminal().table(table(fits)).stripTrailing());
-    if (colony.until != null) {
-      fits.forEach((name, fit) -> wrapped(ahead(name, fit, colony.until)));
+  /** Fits every colony; many take a while. */
+  private Map<String, GrowthFit> fits(
+      List<ColonyCase> cases, Map<String, List<LocalDate>> treatments) {
+    GrowthFit[] fits = new GrowthFit[cases.size()];
+    try (Workers workers = Workers.all();
+        ProgressLine line = new ProgressLine(desk, new RunOptions(), "fitting growth")) {
+      workers.run(
+          fits.length,
+          i -> {
+            ColonyCase c = cases.get(i);
+            List<LocalDate> days = treatments.getOrDefault(c.colony(), List.of());
+            fits[i] = GrowthFit.of(c.washes(), days, GrowthFit.USUAL_LEVEL);
+          },
+          line);
     }
-    wrapped(Caution.ANSWER);
-    wrapped(STEADY);
-    treatments.forEach((name, days) -> wrapped(cut(name, days)));
-    notes.forEach(this::wrapped);
+    Map<String, GrowthFit> out = new LinkedHashMap<>();
+    for (int i = 0; i < fits.length; i++) {
+      out.put(cases.get(i).colony(), fits[i]);
+    }
+    return out;
+  }
+
+  /** The hives that are told one by one: all of them, or of many those that grow fastest. */
+  private static Map<String, GrowthFit> shown(Map<String, GrowthFit> fits) {
+    if (fits.size() <= MOST_SHOWN) {
+      return fits;
+    }
+    Map<String, GrowthFit> out = new LinkedHashMap<>();
+    fits.entrySet().stream()
+        .sorted(Comparator.comparingDouble(e -> -e.getValue().growth().perDayInterval().low()))
+        .limit(MOST_SHOWN)
+        .forEach(e -> out.put(e.getKey(), e.getValue()));
+    return out;
+  }
+
+  /** What stands above the table. */
+  private static List<String> first(
+      Map<String, GrowthFit> fits, Map<String, GrowthFit> shown, Optional<PooledGrowth> together) {
+    List<String> out = new ArrayList<>();
+    together.ifPresent(p -> out.add(GrowthTogetherWords.of(p, fits.size())));
+    if (shown.size() < fits.size()) {
+      out.add(
+          "Below are the "
+              + shown.size()
+              + " hives that most surely grow fast; --json gives all of them.");
+    } else {
+      shown.forEach((name, fit) -> out.add(name + ": " + fit.sentence()));
+    }
+    return out;
+  }
+
+  /** What stands below it. */
+  private List<String> last(Map<String, GrowthFit> shown, Map<String, List<LocalDate>> treatments) {
+    List<String> out = new ArrayList<>();
+    if (colony.until != null) {
+      shown.forEach((name, fit) -> out.add(ahead(name, fit, colony.until)));
+    }
+    out.add(STEADY);
+    Map<List<LocalDate>, List<String>> alike = new LinkedHashMap<>();
+    treatments.forEach(
+        (name, days) -> alike.computeIfAbsent(days, d -> new ArrayList<>()).add(name));
+    alike.forEach(
+        (days, names) ->
+            out.add(
+                cut(
+                    names.size() <= MOST_NAMED
+                        ? String.join(", ", names)
+                        : Digits.count(names.size()) + " hives",
+                    days)));
+    return out;
   }
 
   private void wrapped(String sentences) {
@@ -189,8 +262,10 @@ final class GrowthCommand implements Callable<Integer> {
   private String json(
       CaseReader.Cases cases,
       Map<String, GrowthFit> fits,
-      Map<String, List<LocalDate>> treatments) {
+      Map<String, List<LocalDate>> treatments,
+      Optional<PooledGrowth> together) {
     ResultsFile file = new ResultsFile("growth", Version.number(), cases.notes());
+    together.ifPresent(file::add);
     for (ColonyCase c : cases.cases()) {
       file.addGrowth(
           c,

@@ -3,6 +3,7 @@ package broodtide.results;
 import static broodtide.results.JsonFigures.six;
 
 import broodtide.fit.GrowthFit;
+import broodtide.fit.PooledGrowth;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -32,6 +33,15 @@ final class GrowthJson {
     put(node, "doublingDays", fit.growth().doublingDays());
     put(node, "overDispersion", fit.overDispersion());
     ahead.ifPresent(day -> ahead(node.putObject("ahead"), fit, day, bees));
+  }
+
+  /** Fills a node with the growth over several hives. */
+  static void write(ObjectNode node, PooledGrowth together) {
+    node.put("hives", together.hives());
+    node.put("perDay", six(together.perDay()));
+    node.put("perDayLow", six(together.perDayInterval().low()));
+    node.put("perDayHigh", six(together.perDayInterval().high()));
+    node.put("between", six(together.between()));
   }
 
   private static void ahead(ObjectNode node, GrowthFit fit, LocalDate day, int bees) {

@@ -17,6 +17,7 @@ import broodtide.decision.WashWorth;
 import broodtide.decision.Windows;
 import broodtide.fit.Backtest;
 import broodtide.fit.GrowthFit;
+import broodtide.fit.PooledGrowth;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -202,6 +203,15 @@ public final class ResultsFile {
   public void add(List<ColonyCase> cases, Backtest.Report report) {
     cases.forEach(c -> BacktestJson.write(colony(c), c.colony(), report));
     BacktestJson.marks(root.putObject("marks"), report);
+  }
+
+  /**
+   * Adds how fast mites grow over all hives of the file together.
+   *
+   * @param together the growth over the hives
+   */
+  public void add(PooledGrowth together) {
+    GrowthJson.write(root.putObject("growthTogether"), together);
   }
 
   /**
