@@ -25,8 +25,7 @@ import org.apache.commons.math3.util.FastMath;
  * @param perDayInterval interval of the mean, 1/day
  * @param between standard deviation of the growth rate from hive to hive, 1/day
  */
-public record PooledGrowth(
-    int hives, double perDay, Interval perDayInterval, double between) {
+public record PooledGrowth(int hives, double perDay, Interval perDayInterval, double between) {
   /** Fewest hives; with fewer, how far they differ cannot be told. */
   public static final int FEWEST = 3;
 
@@ -49,10 +48,7 @@ public record PooledGrowth(
             bounded.stream().mapToDouble(g -> FastMath.pow(error(g, reach), 2)).toArray());
     return Optional.of(
         new PooledGrowth(
-            n,
-            all.mean(),
-            about(all.mean(), n - 1, all.standardError(), level),
-            all.between()));
+            n, all.mean(), about(all.mean(), n - 1, all.standardError(), level), all.between()));
   }
 
   private static boolean bounded(Growth g) {

@@ -18,8 +18,7 @@ class PooledGrowthTest {
 
   private static Growth seen(double rate, double error) {
     double reach = Prior.NINE_IN_TEN * error;
-    return new Growth(
-        OptionalDouble.of(rate), new Interval(rate - reach, rate + reach, 0.9));
+    return new Growth(OptionalDouble.of(rate), new Interval(rate - reach, rate + reach, 0.9));
   }
 
   /** The mean lies in its 90 % interval as often as said. */

@@ -12,6 +12,7 @@ import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
 import broodtide.words.WindowWords;
 import java.util.List;
+import java.util.Set;
 
 /** The section of the page about one colony: chart, plans, washes, and what was learned. */
 record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
@@ -75,10 +76,14 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
   /** What was said of the hive, where the page does not open with it. */
   private void answer(HtmlWriter h) {
     Comparison comparison = result.comparison();
-    List<String> lines = FirstLines.of(comparison);
+    first(h, FirstLines.of(comparison));
+    Answer.contradiction(result.agreement()).ifPresent(s -> h.element("p", s, "class", "warning"));
+  }
+
+  /** The first lines: where the hive stands and what waiting leads to, then the others. */
+  static void first(HtmlWriter h, List<String> lines) {
     h.element("p", String.join(" ", lines.subList(0, 2)), "class", "lead");
     lines.subList(2, lines.size()).forEach(line -> h.element("p", line));
-    Answer.contradiction(result.agreement()).ifPresent(s -> h.element("p", s, "class", "warning"));
   }
 
   private String level() {
@@ -127,10 +132,14 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     columns.forEach(c -> head(h, c.title()));
     h.close().close();
     h.open("tbody", "role", "rowgroup");
+    Set<String> level = PlanTerminalTable.level(comparison);
     for (PlanRun run : comparison.runs()) {
-      row(h, run, columns);
+      row(h, run, level.contains(run.plan().name()), columns);
     }
     h.close().close();
+    if (!level.isEmpty()) {
+      h.element("p", "=: these plans cannot be told apart.", "class", "fine");
+    }
     if (!several) {
       h.append(meanings(comparison));
       EfficacyWords.sentence(comparison).ifPresent(words -> h.element("p", words));
@@ -148,9 +157,10 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     h.element("th", title, "scope", "col", "role", "columnheader");
   }
 
-  private static void row(HtmlWriter h, PlanRun run, List<PlanColumn> columns) {
+  private static void row(HtmlWriter h, PlanRun run, boolean tied, List<PlanColumn> columns) {
     h.open("tr", "role", "row");
-    h.open("th", "scope", "row", "role", "rowheader").given(run.plan().name()).close();
+    h.open("th", "scope", "row", "role", "rowheader").given(run.plan().name());
+    h.text(tied ? " =" : "").close();
     for (PlanColumn c : columns) {
       PlanColumn.Cell cell = c.cell().apply(run);
       h.open("td", "role", "cell", "data-head", c.title());

@@ -65,7 +65,7 @@ public record Page(
       h.open("div", "class", "answer").open("p", "class", "whose");
       h.open("a", "href", "#" + part.id()).text("Colony ").given(part.colony().colony());
       h.close().close();
-      h.element("p", part.sentence(), "class", "lead");
+      ColonySection.first(h, part.first());
       h.element("p", String.join(" ", part.further()));
       part.contradiction().ifPresent(s -> h.element("p", s, "class", "warning"));
       h.close();

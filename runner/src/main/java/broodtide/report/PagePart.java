@@ -5,6 +5,7 @@ import broodtide.assessment.ControlCautions;
 import broodtide.chart.SeasonChart;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
+import broodtide.words.FirstLines;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,8 @@ import java.util.Optional;
  * @param colony the case
  * @param several whether the page speaks of other colonies too
  * @param id identifier of its section
- * @param sentence the answer in one sentence
+ * @param first where the colony stands, what waiting leads to, and what helps most: two lines or
+ *     more
  * @param further sentences that follow it
  * @param contradiction a warning about the washes, if there is one
  * @param section chart, plans, washes and what was learned
@@ -31,7 +33,7 @@ public record PagePart(
     ColonyCase colony,
     boolean several,
     String id,
-    String sentence,
+    List<String> first,
     List<String> further,
     Optional<String> contradiction,
     HtmlWriter section,
@@ -56,7 +58,7 @@ public record PagePart(
         result.comparison().colony(),
         several,
         id,
-        answer.sentence(),
+        FirstLines.of(result.comparison()),
         answer.further(),
         Answer.contradiction(result.agreement()),
         new ColonySection(result, chart, several).write(id),

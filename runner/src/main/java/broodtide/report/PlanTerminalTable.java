@@ -54,7 +54,7 @@ public final class PlanTerminalTable {
   }
 
   /** Names of the plans that cannot be told apart; none when one is clearly the best. */
-  private static Set<String> level(Comparison comparison) {
+  static Set<String> level(Comparison comparison) {
     Decision decision = comparison.decision();
     Set<String> names = new HashSet<>(decision.tied());
     if (!names.isEmpty()) {

@@ -92,6 +92,8 @@ class ReportAgreesTest {
     try (Stream<Path> files = Files.list(folder.resolve("c"))) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrder(
+              "apiary.png",
+              "apiary.svg",
               "broodtide-files.json",
               "forecast-hive-1.png",
               "forecast-hive-1.svg",
@@ -105,6 +107,7 @@ class ReportAgreesTest {
               "season.csv",
               "sensitivity-hive-1.svg",
               "sensitivity-hive-1-2.svg",
+              "sheet.csv",
               "inside-hive-1.svg",
               "inside-hive-1-2.svg");
     }

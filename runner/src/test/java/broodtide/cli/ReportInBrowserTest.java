@@ -100,7 +100,7 @@ class ReportInBrowserTest {
     assertThat(said)
         .contains("title=start/Varroa plans compared")
         .contains("3 hives")
-        .contains("If you wait, expect about")
+        .contains("If you wait: about")
         .contains(HostileRecord.SCRIPT.replace("<", "&lt;").replace(">", "&gt;"))
         .contains("More of this hive")
         .contains("What would change this answer")
