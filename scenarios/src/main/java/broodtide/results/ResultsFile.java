@@ -174,6 +174,7 @@ public final class ResultsFile {
    * @param check the model's reckoning
    * @param counted what the counts alone say
    * @param neighbour the same against a neighbour
+   * @param resistance what the washes say of resistant mites, where the treatment fell short
    */
   public void add(
       TreatmentCheck check,
