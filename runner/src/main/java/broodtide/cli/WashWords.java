@@ -26,7 +26,8 @@ final class WashWords {
             + Digits.two(r.wash().perHundred())
             + " per 100, 90 % interval "
             + Plain.levels(seen.low(), seen.high())
-            + ".");
+            + ". "
+            + inColony(r));
     if (r.threshold().isEmpty()) {
       out.add(
           "There is no treatment threshold on "
@@ -60,6 +61,16 @@ final class WashWords {
             + Digits.percent(1 - 1 / r.mitesPerMiteOnBees())
             + " are in capped cells.");
     return out;
+  }
+
+  /** What the count means for the colony; pictures of a season draw their dots there. */
+  private static String inColony(CountReading r) {
+    Interval colony = r.inColony().interval(0.9);
+    return "Corrected for mites that it misses, the colony has about "
+        + Plain.level(r.inColony().median())
+        + " ("
+        + Plain.levels(colony.low(), colony.high())
+        + ").";
   }
 
   private static String capital(String sentence) {

@@ -2,11 +2,16 @@ package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.wash.Infestation;
+import broodtide.wash.RatePosterior;
+import broodtide.wash.Wash;
+import broodtide.words.Plain;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +33,17 @@ class CountTableTest {
         .containsExactly("Hive", "Old oak", "\u017dofka <b>&</b>", "7", "Ost-Ecke \"Lise\"");
     assertThat(trial.out())
         .contains("half cup", "The counts of 2 August 2025 alone are shown", "--date");
+  }
+
+  /** The figure at which pictures of a season draw the dot of a count is printed beside it. */
+  @Test
+  void theColonyIsSaidAsItsDotIsDrawn() {
+    Wash wash = Wash.of(LocalDate.of(2025, 7, 20), "Meadow", 9, 300);
+    RatePosterior colony = Infestation.of(wash).inColony();
+    Trial trial = run("", "wash 9 --bees 300 --date 2025-07-20 --climate temperate");
+    assertThat(trial.out().replaceAll("\\s+", " "))
+        .contains("9 mites in 300 bees is 3.0 per 100")
+        .contains("the colony has about " + Plain.level(colony.median()) + " (");
   }
 
   /** Every row says what the count says that is asked about alone. */
