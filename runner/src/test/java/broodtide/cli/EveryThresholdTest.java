@@ -50,17 +50,16 @@ class EveryThresholdTest {
   @ParameterizedTest
   @MethodSource("everySetInEveryClimate")
   void everyCommandAnswers(String set, String climate, boolean all) throws IOException {
-    List<String> always =
-        List.of("forecast WASHES", "worked WASHES --treated 2026-06-20 --with formic-strips");
     List<String> inTurn =
         List.of(
             "compare WASHES",
+            "worked WASHES --treated 2026-06-20 --with formic-strips",
             "windows WASHES --controls thymol",
             "rules WASHES --rule threshold~with~formic-strips --rule 2~with~thymol --every 60",
             "worth WASHES --weeks 2",
             "backtest WASHES",
             "growth WASHES");
-    List<String> commands = new ArrayList<>(always);
+    List<String> commands = new ArrayList<>(List.of("forecast WASHES"));
     commands.addAll(all ? inTurn : List.of());
     for (String command : commands) {
       Bench.Outcome r = run(command, climate, set);
