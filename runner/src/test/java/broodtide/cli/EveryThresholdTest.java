@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +48,7 @@ class EveryThresholdTest {
             });
   }
 
+  @Tag("slow")
   @ParameterizedTest
   @MethodSource("everySetInEveryClimate")
   void everyCommandAnswers(String set, String climate, boolean all) throws IOException {
