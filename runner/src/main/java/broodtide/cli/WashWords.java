@@ -29,12 +29,7 @@ final class WashWords {
             + ". "
             + inColony(r));
     if (r.threshold().isEmpty()) {
-      out.add(
-          "There is no treatment threshold on "
-              + Plain.day(r.wash().date())
-              + " "
-              + r.thresholds().where()
-              + ".");
+      out.add(Answer.noThreshold(r.wash().date(), r.thresholds()) + ".");
     } else {
       out.add(
           "On "
@@ -46,7 +41,7 @@ final class WashWords {
               + " is "
               + Answer.thresholdWords(r.thresholds(), r.threshold().getAsDouble())
               + ". "
-              + capital(above(r.chanceAbove()))
+              + Plain.capital(above(r.chanceAbove()))
               + ".");
     }
     Interval mites = r.mitesInAll().interval(0.9);
@@ -71,10 +66,6 @@ final class WashWords {
         + " ("
         + Plain.levels(colony.low(), colony.high())
         + ").";
-  }
-
-  private static String capital(String sentence) {
-    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }
 
   static String above(double chance) {

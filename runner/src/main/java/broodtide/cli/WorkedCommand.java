@@ -237,11 +237,10 @@ final class WorkedCommand implements Callable<Integer> {
   /** Whether the later wash stands over the treatment threshold, whatever the treatment did. */
   private static String standing(ColonyCase c, Wash after) {
     CountReading r = CountReading.of(after, c.model().climate(), c.thresholds());
-    String day = Plain.day(after.date());
     return r.threshold().isEmpty()
-        ? "There is no treatment threshold on " + day + " " + c.thresholds().where() + "."
+        ? Answer.noThreshold(after.date(), c.thresholds()) + "."
         : "By the wash of "
-            + day
+            + Plain.day(after.date())
             + " "
             + WashWords.above(r.chanceAbove())
             + "; the threshold is "

@@ -109,10 +109,7 @@ public final class WindowPicture {
     stretches.forEach(
         (kind, days) -> {
           String reason = kind.reason();
-          String begun =
-              out.isEmpty()
-                  ? reason
-                  : reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1);
+          String begun = out.isEmpty() ? reason : Plain.capital(reason);
           out.add(begun + " " + String.join(", ", days) + ".");
         });
     return out.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", out));

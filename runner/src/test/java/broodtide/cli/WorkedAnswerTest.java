@@ -42,18 +42,23 @@ class WorkedAnswerTest {
             + ",300\n2026-09-05,Left,"
             + after
             + ",300\n");
+    Bench.Outcome r = judged(washes, "2026-08-10", control, 1024);
+    return r.out().replaceAll("\\s+", " ");
+  }
+
+  private Bench.Outcome judged(Path washes, String treated, String control, int colonies) {
     Bench.Outcome r =
         Bench.run(
             "worked",
             washes.toString(),
             "--climate=temperate",
-            "--treated=2026-08-10",
+            "--treated=" + treated,
             "--with=" + control,
-            "--colonies=1024",
+            "--colonies=" + colonies,
             "--quiet",
             "--out=" + folder.resolve("out"));
     assertThat(r.code()).as(r.err()).isZero();
-    return r.out().replaceAll("\\s+", " ");
+    return r;
   }
 
   private JsonNode treatment() throws IOException {
@@ -80,17 +85,7 @@ class WorkedAnswerTest {
         2026-08-01,Brook,9,300
         2026-09-28,Brook,22,300
         """);
-    Bench.Outcome r =
-        Bench.run(
-            "worked",
-            washes.toString(),
-            "--climate=temperate",
-            "--treated=2026-08-05",
-            "--with=amitraz-strips",
-            "--colonies=512",
-            "--quiet",
-            "--out=" + folder.resolve("out"));
-    assertThat(r.code()).as(r.err()).isZero();
+    Bench.Outcome r = judged(washes, "2026-08-05", "amitraz-strips", 512);
     assertThat(r.out()).containsOnlyOnce("To check for Brook, Lower, Upper, in this order:");
     treatment();
     JsonNode root = new ObjectMapper().readTree(folder.resolve("out/results.json").toFile());

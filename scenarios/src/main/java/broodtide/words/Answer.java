@@ -291,11 +291,17 @@ public record Answer(Comparison comparison) {
   }
 
   private String noneThen() {
-    return "There is no treatment threshold on "
-        + Plain.day(day())
-        + " "
-        + comparison.colony().thresholds().where()
-        + ".";
+    return noThreshold(day(), comparison.colony().thresholds()) + ".";
+  }
+
+  /**
+   * {@return that there is no threshold on a day, as the beginning of a sentence}
+   *
+   * @param day the day
+   * @param thresholds the set that was asked
+   */
+  public static String noThreshold(LocalDate day, ThresholdSet thresholds) {
+    return "There is no treatment threshold on " + Plain.day(day) + " " + thresholds.where();
   }
 
   private double chanceOver(PlanRun run, double threshold) {

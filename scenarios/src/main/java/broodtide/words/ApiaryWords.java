@@ -28,10 +28,7 @@ public final class ApiaryWords {
   public static String headline(ApiarySheet sheet, ThresholdSet thresholds) {
     int hives = sheet.rows().size();
     if (sheet.threshold().isEmpty() || sheet.over().isEmpty()) {
-      return "There is no treatment threshold on "
-          + Plain.day(sheet.date())
-          + " "
-          + thresholds.where()
+      return Answer.noThreshold(sheet.date(), thresholds)
           + "; the sheet shows where each of "
           + hives
           + " hives stands.";
@@ -73,10 +70,7 @@ public final class ApiaryWords {
   public static String headline(CountSheet sheet) {
     int hives = sheet.rows().size();
     return sheet.threshold().isEmpty()
-        ? "There is no treatment threshold on "
-            + Plain.day(sheet.date())
-            + " "
-            + sheet.thresholds().where()
+        ? Answer.noThreshold(sheet.date(), sheet.thresholds())
             + "; the sheet shows what each of "
             + Digits.counted(hives, "count")
             + " says."
@@ -136,7 +130,7 @@ public final class ApiaryWords {
           .ifPresent(next -> hives.computeIfAbsent(next, n -> new ArrayList<>()).add(row.hive()));
     }
     return hives.entrySet().stream()
-        .map(e -> capital(next(e.getKey())) + ": " + String.join(", ", e.getValue()) + ".")
+        .map(e -> Plain.capital(next(e.getKey())) + ": " + String.join(", ", e.getValue()) + ".")
         .toList();
   }
 
@@ -187,9 +181,5 @@ public final class ApiaryWords {
                     ? e.getKey()
                     : String.join(", ", e.getValue()) + ": " + e.getKey())
         .toList();
-  }
-
-  private static String capital(String sentence) {
-    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }
 }

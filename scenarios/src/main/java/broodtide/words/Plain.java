@@ -101,4 +101,13 @@ public final class Plain {
   public static String threshold(double perHundred) {
     return Digits.plain(Digits.rounded(perHundred).doubleValue());
   }
+
+  /**
+   * {@return a sentence with a capital at its beginning}
+   *
+   * @param sentence one letter or more
+   */
+  public static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
 }
