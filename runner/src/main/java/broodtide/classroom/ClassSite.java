@@ -91,7 +91,7 @@ public final class ClassSite implements Site {
     }
     Query.of(query, Set.of());
     return switch (path) {
-      case "/" -> Response.html(200, ExplorerPage.of(places, explorer));
+      case "/", "/explore" -> Response.html(200, ExplorerPage.of(places, explorer));
       case "/lessons" -> Response.html(200, LessonPage.list(lessons));
       default -> throw Refused.unknown("there is no page at this address");
     };

@@ -12,6 +12,7 @@ import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
+import broodtide.report.PictureFiles;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;

@@ -4,7 +4,7 @@ import broodtide.catalog.Catalog;
 import broodtide.classroom.ClassSite;
 import broodtide.measure.OutOfRange;
 import broodtide.web.Browser;
-import broodtide.web.ClassServer;
+import broodtide.web.LocalServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
@@ -60,8 +60,8 @@ final class ClassCommand implements Callable<Integer> {
     if (port != 0) {
       OutOfRange.check("--port", port, 1024, 65535, "1");
     }
-    try (ClassServer page =
-        ClassServer.open(
+    try (LocalServer page =
+        LocalServer.open(
             port,
             new ClassSite(Catalog.climate(climate)),
             e -> desk.err().println(ProgramFault.line(e, false, List.of("class"))))) {

@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 
 /**
  * The files of one run on their way into a folder, which is locked meanwhile.
@@ -66,13 +67,30 @@ final class Generation implements AutoCloseable {
     if (over) {
       throw stopped();
     }
+    replace(files, Manifest.of(command, files));
+  }
+
+  /**
+   * Puts the user's own files in the place of others.
+   *
+   * @param files the new ones
+   * @param old those whose place they take, and those that go
+   */
+  synchronized void save(Map<String, byte[]> files, Map<String, byte[]> old) throws IOException {
+    if (over) {
+      throw stopped();
+    }
+    replace(files, Manifest.saving(files, old));
+  }
+
+  private void replace(Map<String, byte[]> files, Manifest next) throws IOException {
     Files.createDirectory(stage);
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       write(stage.resolve(file.getKey()), file.getValue());
     }
     Path manifest = stage.resolve(Manifest.NAME);
     Path begun = stage.resolve(Manifest.NAME + ".part");
-    write(begun, Manifest.of(command, files).json());
+    write(begun, next.json());
     force(stage);
     move(begun, manifest);
     force(stage);
@@ -90,6 +108,11 @@ final class Generation implements AutoCloseable {
       Manifest last = Manifest.in(folder);
       List<String> waiting =
           next.files().keySet().stream().filter(n -> Files.exists(stage.resolve(n))).toList();
+      if (next.replaced().isPresent()) {
+        saved(next, waiting, next.replaced().get());
+        discard();
+        return;
+      }
       Claims.check(folder, waiting, last, next);
       for (String name : waiting) {
         move(stage.resolve(name), folder.resolve(name));
@@ -106,6 +129,30 @@ final class Generation implements AutoCloseable {
       force(folder);
     }
     discard();
+  }
+
+  /**
+   * Moves saved files into place, unless one was changed since by somebody else: that one stays.
+   */
+  private void saved(Manifest next, List<String> waiting, SortedMap<String, Manifest.Sum> old)
+      throws IOException {
+    Manifest last = new Manifest("", old);
+    for (String name : waiting) {
+      Path file = folder.resolve(name);
+      boolean free = !Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+      if (!free && !last.holds(file) && !next.holds(file)) {
+        return;
+      }
+    }
+    for (String name : waiting) {
+      move(stage.resolve(name), folder.resolve(name));
+    }
+    for (String name : old.keySet()) {
+      if (!next.files().containsKey(name) && last.holds(folder.resolve(name))) {
+        Files.delete(folder.resolve(name));
+      }
+    }
+    force(folder);
   }
 
   private void discard() throws IOException {

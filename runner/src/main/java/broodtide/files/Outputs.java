@@ -123,7 +123,8 @@ public final class Outputs {
     }
   }
 
-  private static String reason(IOException e) {
+  /** Why the system refused, in a few words. */
+  static String reason(IOException e) {
     String text = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
     if (text != null && !text.isBlank()) {
       return text;
