@@ -1,8 +1,10 @@
 package broodtide.words;
 
+import broodtide.assessment.ClimateEvidence;
 import broodtide.catalog.ClimateAnswers;
 import broodtide.catalog.ClimateAnswers.Fit;
 import broodtide.catalog.ClimateQuestion;
+import broodtide.season.Climate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -22,8 +24,7 @@ public final class ClimateWords {
     List<String> as =
         ranked.stream().skip(1).filter(best::tiedWith).map(f -> f.climate().name()).toList();
     return Stream.of(
-            Stream.of(
-                "Closest climate: " + best.climate().name() + ". " + best.climate().title() + "."),
+            Stream.of("Closest climate: " + best.climate().name() + ". " + told(best.climate())),
             reasons(best).stream(),
             as.isEmpty()
                 ? Stream.<String>empty()
@@ -40,6 +41,26 @@ public final class ClimateWords {
    */
   public static List<String> reasons(Fit fit) {
     return fit.differences().entrySet().stream().map(e -> reason(fit, e)).toList();
+  }
+
+  /**
+   * {@return that the washes speak for another climate than the one that was chosen}
+   *
+   * @param better the climate that explains them far better
+   * @param chosen name of the climate that was chosen
+   */
+  public static String farBetter(ClimateEvidence better, String chosen) {
+    return "Your washes fit the climate "
+        + better.climate()
+        + " far better than "
+        + chosen
+        + ". Check where your hives stand.";
+  }
+
+  /** The title without the name that stands before its colon. */
+  private static String told(Climate climate) {
+    String title = climate.title();
+    return Plain.capital(title.substring(title.indexOf(':') + 1).strip()) + ".";
   }
 
   private static String reason(Fit fit, Map.Entry<ClimateQuestion, Double> off) {
