@@ -138,22 +138,4 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   public boolean contradicts() {
     return allSurprising() || usual < RARE;
   }
-
-  /** {@return what to tell the beekeeper: nothing when washes and model agree} */
-  public List<String> words() {
-    if (!contradicts()) {
-      return List.of();
-    }
-    String what =
-        allSurprising()
-            ? "These washes do not fit the model: every one lies far from what it expects."
-            : "These washes do not fit the model: fewer than 1 in "
-                + Math.round(1 / RARE)
-                + " simulated colonies give a record as odd as this.";
-    return List.of(
-        what
-            + " Look for a miscount, a wrong date, or a treatment or split that is not in the"
-            + " record. Robbing, drifting bees or another kind of frame can do it too. Until that"
-            + " is cleared up, trust the last wash more than the forecast.");
-  }
 }

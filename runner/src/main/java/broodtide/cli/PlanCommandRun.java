@@ -16,7 +16,6 @@ import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
-import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PlanTerminalTable;
 import broodtide.report.SheetTerminalTable;
@@ -27,6 +26,7 @@ import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
 import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
+import broodtide.words.LearnedWords;
 import broodtide.words.NotShown;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -247,7 +247,7 @@ final class PlanCommandRun {
       out.add(terminal.wrap("Left out: " + r.plan() + ": " + r.reason() + "."));
     }
     Answer.contradiction(result.agreement()).map(terminal::wrap).ifPresent(out::add);
-    List<String> learned = PosteriorNarrative.sentences(comparison.posterior());
+    List<String> learned = LearnedWords.sentences(comparison.posterior());
     if (!learned.isEmpty()) {
       out.add("");
       out.add(terminal.wrap(String.join(" ", learned)));
