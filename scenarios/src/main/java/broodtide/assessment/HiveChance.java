@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * The chance that one colony of an apiary is counted: over its treatment threshold on a day, or
  * lost by spring. It keeps what {@link ApiaryCount} must know of the colony, a few tens of
  * kilobytes, so that the simulated colonies may be forgotten; where it was put away in a {@link
- * HiveRecord}, it reads them there again each time a count asks. Immutable, and safe to share
+ * HiveRecords}, it reads them there again each time a count asks. Immutable, and safe to share
  * between threads.
  *
  * @since 0.2.0
