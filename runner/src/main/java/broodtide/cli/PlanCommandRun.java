@@ -51,6 +51,7 @@ final class PlanCommandRun {
 
   private boolean laysNone;
   private boolean each;
+  private boolean resume;
   private Optional<String> together = Optional.empty();
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
@@ -72,9 +73,10 @@ final class PlanCommandRun {
     return this;
   }
 
-  /** Whether the full answer for each of several hives is wanted. */
-  PlanCommandRun each(boolean wanted) {
-    each = wanted;
+  /** How several hives are to be answered. */
+  PlanCommandRun hives(EachOption wanted) {
+    each = wanted.each;
+    resume = wanted.resume;
     return this;
   }
 
@@ -85,6 +87,15 @@ final class PlanCommandRun {
   }
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
+    if (cases.cases().size() > ManyHives.MOST_DRAWN && !each) {
+      return new ManyHives(desk, run, what, laysNone, together, resume).play(cases, plans);
+    }
+    if (resume) {
+      throw new Refusal(
+          "--resume is for more than "
+              + ManyHives.MOST_DRAWN
+              + " hives without --each, which are kept one by one; leave it out");
+    }
     SeasonPosterior.SamplerSettings effort = run.effort();
     MemoryCheck.check(
         cases.cases(),
@@ -154,7 +165,8 @@ final class PlanCommandRun {
     }
   }
 
-  private static String reasons(Comparison comparison) {
+  /** Why no plan of a comparison was played. */
+  static String reasons(Comparison comparison) {
     return comparison.refused().stream()
         .map(r -> r.plan() + " (" + r.reason() + ")")
         .collect(Collectors.joining("; "));
@@ -208,7 +220,7 @@ final class PlanCommandRun {
   }
 
   /** What may be said of one hive and not of another, and stands on no sheet. */
-  private static List<String> differs(ColonyResult result) {
+  static List<String> differs(ColonyResult result) {
     Comparison comparison = result.comparison();
     List<String> out = new ArrayList<>();
     Answer.contradiction(result.agreement()).ifPresent(out::add);
