@@ -99,6 +99,7 @@ class AnyValidInputTest {
   }
 
   @Test
+  @Tag("slow")
   void theDailyEngineDoesWhatThePageSays() {
     int ran = 0;
     for (int i = 1; i < 240; i++) {

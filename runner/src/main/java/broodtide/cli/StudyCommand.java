@@ -1,10 +1,12 @@
 package broodtide.cli;
 
+import broodtide.catalog.ClimateAnswers;
 import broodtide.files.Outputs;
 import broodtide.forms.BadInput;
 import broodtide.lesson.StudySchema;
 import broodtide.measure.OutOfRange;
 import broodtide.study.Studies;
+import broodtide.words.ClimateWords;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -13,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,6 +36,7 @@ import picocli.CommandLine.Spec;
     })
 final class StudyCommand implements Runnable {
   private static final String STARTER = "larkmeadow";
+  private static final String STARTER_CLIMATE = "cool-maritime";
 
   private final CommandContext desk;
   @Spec private CommandSpec spec;
@@ -52,15 +56,22 @@ final class StudyCommand implements Runnable {
       header = "Writes a study to begin with.",
       description = {
         "Writes a commented study, a table of washes and a note what to edit. Files that are there"
-            + " already are left as they are."
+            + " already are left as they are.",
+        "Five questions lead to the climate of your place: --ask puts them one by one, --answer"
+            + " gives an answer at once."
       },
-      footer = "  broodtide study new my-apiary")
+      footer = {
+        "  broodtide study new my-apiary",
+        "  broodtide study new my-apiary --ask",
+        "  broodtide study new my-apiary --answer winter-bees=08-20 --answer summer-high=24"
+      })
   int create(
       @Parameters(paramLabel = "DIR", description = "Folder to write into.") Path folder,
+      @Mixin ClimateOptions questions,
       @Mixin JsonOption as) {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    String study = Studies.SHELF.find(STARTER).text();
-    files.put("study.json", bytes(study.replace(STARTER + ".csv", "washes.csv")));
+    String study = Studies.SHELF.find(STARTER).text().replace(STARTER + ".csv", "washes.csv");
+    files.put("study.json", bytes(study));
     files.put("washes.csv", bytes(shipped("/library/studies/" + STARTER + ".csv")));
     files.put("WHAT-TO-EDIT.txt", bytes(shipped("/starter/WHAT-TO-EDIT.txt")));
     for (String name : files.keySet()) {
@@ -70,12 +81,23 @@ final class StudyCommand implements Runnable {
       }
     }
     Outputs outputs = Outputs.handedOver(folder, files.keySet());
+    List<ClimateAnswers.Fit> climates = questions.ranked(desk, as.json);
+    if (!climates.isEmpty()) {
+      String chosen = climates.get(0).climate().name();
+      files.put("study.json", bytes(inClimate(study, chosen)));
+    }
     String next = "broodtide compare --study " + folder.resolve("study.json");
     if (as.json) {
       ObjectNode json = JsonNodeFactory.instance.objectNode().put("folder", folder.toString());
       files.keySet().forEach(json.putArray("files")::add);
+      if (!climates.isEmpty()) {
+        json.put("climate", climates.get(0).climate().name());
+      }
       print(json.put("next", next).toPrettyString());
     } else {
+      if (!climates.isEmpty()) {
+        ClimateWords.chosen(climates).forEach(this::say);
+      }
       say(AnswerFiles.written(folder, files.keySet()));
       say("WHAT-TO-EDIT.txt says what to change. Then: " + next);
     }
@@ -122,6 +144,14 @@ final class StudyCommand implements Runnable {
   int schema(@Mixin JsonOption as) {
     print(StudySchema.study().stripTrailing());
     return Main.OK;
+  }
+
+  private static String inClimate(String study, String climate) {
+    String was = "\"climate\": \"" + STARTER_CLIMATE + "\"";
+    if (!study.contains(was)) {
+      throw new IllegalStateException("the study to begin with does not name " + STARTER_CLIMATE);
+    }
+    return study.replace(was, "\"climate\": \"" + climate + "\"");
   }
 
   private void say(String text) {

@@ -27,6 +27,9 @@ final class FolderLock implements AutoCloseable {
   private static final String NAME = ".broodtide-lock";
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+  /** Tries in which a folder may stand and yet take no file: others take it away meanwhile. */
+  private static final int TRIES = 50;
+
   private final Path file;
   private final FileChannel channel;
   private final List<Path> made;
@@ -43,14 +46,21 @@ final class FolderLock implements AutoCloseable {
     List<Path> made = new ArrayList<>();
     try {
       long begun = System.nanoTime();
+      int tries = 0;
       do {
         for (Path f = folder.toAbsolutePath(); f != null && !Files.exists(f); f = f.getParent()) {
           made.add(f);
         }
         Files.createDirectories(folder);
-        Optional<FileChannel> channel = tried(file);
-        if (channel.isPresent()) {
-          return new FolderLock(file, channel.get(), made);
+        try {
+          Optional<FileChannel> channel = tried(file);
+          if (channel.isPresent()) {
+            return new FolderLock(file, channel.get(), made);
+          }
+        } catch (NoSuchFileException e) {
+          if (++tries == TRIES) {
+            throw e;
+          }
         }
         Thread.sleep(20);
       } while (System.nanoTime() - begun < PATIENCE.toNanos());
@@ -64,16 +74,15 @@ final class FolderLock implements AutoCloseable {
     }
   }
 
-  /** The lock, unless another run has it or takes the file away at this moment. */
+  /**
+   * The lock, unless another run has it or takes the file away at this moment.
+   *
+   * @throws NoSuchFileException when the folder is gone, or takes no files
+   */
   private static Optional<FileChannel> tried(Path file) throws IOException {
-    FileChannel channel;
-    try {
-      channel =
-          FileChannel.open(
-              file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
-    } catch (NoSuchFileException e) {
-      return Optional.empty();
-    }
+    FileChannel channel =
+        FileChannel.open(
+            file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
     boolean held = false;
     try {
       held = channel.tryLock() != null && isStill(file, channel);

@@ -5,10 +5,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -43,21 +46,31 @@ record Manifest(
    * @param sha256 its SHA-256 in hexadecimal digits
    */
   record Sum(long bytes, String sha256) {
-    static Sum of(byte[] content) {
+    static MessageDigest digest() {
       try {
-        byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
-        return new Sum(content.length, HexFormat.of().formatHex(digest));
+        return MessageDigest.getInstance("SHA-256");
       } catch (NoSuchAlgorithmException e) {
         throw new IllegalStateException("every Java platform has SHA-256", e);
       }
     }
-  }
 
-  /** The manifest of files that are about to be written. */
-  static Manifest of(String command, Map<String, byte[]> contents) {
-    SortedMap<String, Sum> files = new TreeMap<>();
-    contents.forEach((name, content) -> files.put(name, Sum.of(content)));
-    return new Manifest(command, files);
+    /** The sum of what a digest has been given. */
+    static Sum of(long bytes, MessageDigest digest) {
+      return new Sum(bytes, HexFormat.of().formatHex(digest.digest()));
+    }
+
+    static Sum of(byte[] content) {
+      MessageDigest digest = digest();
+      digest.update(content);
+      return of(content.length, digest);
+    }
+
+    static Sum of(Path file) throws IOException {
+      MessageDigest digest = digest();
+      try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+        return of(in.transferTo(OutputStream.nullOutputStream()), digest);
+      }
+    }
   }
 
   /** The manifest of results. */
@@ -65,9 +78,11 @@ record Manifest(
     this(command, files, Optional.empty());
   }
 
-  /** The manifest of the user's own files that are about to be saved in place of others. */
-  static Manifest saving(Map<String, byte[]> contents, Map<String, byte[]> old) {
-    return new Manifest("", of("", contents).files(), Optional.of(of("", old).files()));
+  /** Sums of files at hand. */
+  static SortedMap<String, Sum> sums(Map<String, byte[]> contents) {
+    SortedMap<String, Sum> sums = new TreeMap<>();
+    contents.forEach((name, content) -> sums.put(name, Sum.of(content)));
+    return sums;
   }
 
   /** The manifest of a folder; without files when there is none. */
@@ -121,7 +136,7 @@ record Manifest(
     return sum != null
         && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
         && Files.size(file) == sum.bytes()
-        && Sum.of(Files.readAllBytes(file)).equals(sum);
+        && Sum.of(file).equals(sum);
   }
 
   byte[] json() {

@@ -18,7 +18,6 @@ import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.Agreement;
-import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PagePieces;
 import broodtide.report.PlanRunFiles;
@@ -28,6 +27,7 @@ import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
 import broodtide.words.FirstLines;
+import broodtide.words.LearnedWords;
 import broodtide.words.OutcomeWords;
 import broodtide.words.Plain;
 import broodtide.words.WindowWords;
@@ -117,7 +117,7 @@ final class ApiaryWork implements AutoCloseable {
     out.put("season", PagePieces.season(comparison));
     Answer.contradiction(Agreement.of(comparison.posterior(), workers))
         .ifPresent(s -> out.put("warning", s));
-    PosteriorNarrative.sentences(comparison.posterior()).forEach(out.putArray("learned")::add);
+    LearnedWords.sentences(comparison.posterior()).forEach(out.putArray("learned")::add);
     return out;
   }
 
@@ -153,10 +153,7 @@ final class ApiaryWork implements AutoCloseable {
     Assessment assessment = assess(apiary, c, step, 0, 2);
     Windows windows =
         WindowSearch.usual(
-            c,
-            assessment.posterior(),
-            workers,
-            step.begin("trying start days for " + hive, 1, 2));
+            c, assessment.posterior(), workers, step.begin("trying start days for " + hive, 1, 2));
     WindowMap map = WindowPicture.of(windows);
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     out.put("hive", hive);
@@ -180,10 +177,7 @@ final class ApiaryWork implements AutoCloseable {
           cell.put("words", blocked.obstacle().words());
         } else {
           cell.put("label", windows.labelDecides(row, i));
-          cell.put(
-              "figure",
-              OutcomeWords.named(
-                  windows.outcome(), row.middle(i).orElseThrow()));
+          cell.put("figure", OutcomeWords.named(windows.outcome(), row.middle(i).orElseThrow()));
         }
         map.place(r, i).forEach(cell.putArray("wide")::add);
         narrow.place(r, i).forEach(cell.putArray("narrow")::add);
@@ -199,11 +193,7 @@ final class ApiaryWork implements AutoCloseable {
     RunFacts facts = new RunFacts("compare", version, SEED, COLONIES, "broodtide open");
     PlanRunFiles files =
         new PlanRunFiles(
-            facts,
-            apiary.washes().notes(),
-            cases.size() > 1,
-            cases.get(0).thresholds(),
-            false);
+            facts, apiary.washes().notes(), cases.size() > 1, cases.get(0).thresholds(), false);
     files.togetherWith(own.stream().map(Plan::name).findFirst());
     int part = 0;
     int parts = 3 * cases.size();
@@ -219,8 +209,7 @@ final class ApiaryWork implements AutoCloseable {
               assessment.posterior(),
               workers,
               step.begin("trying start days for " + c.colony(), part++, parts));
-      files.add(
-          ColonyResult.of(comparison, Optional.of(windows), workers), comparison.decision());
+      files.add(ColonyResult.of(comparison, Optional.of(windows), workers), comparison.decision());
     }
     files.finish();
     return files.files();

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -130,6 +131,7 @@ class LauncherIT {
 
   /** Faster starts are had once, and what stands in their way stands in no other. */
   @Test
+  @Tag("slow")
   void theLauncherLaysOutClassesOnce() throws Exception {
     assumeTrue(Files.exists(JVM.resolve("release")), "needs a JVM that says which it is");
     Path checkout = dir.resolve("a b");

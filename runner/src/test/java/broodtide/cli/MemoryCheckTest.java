@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,11 +96,16 @@ class MemoryCheckTest {
     return new Ended(p.exitValue(), Files.readString(said, StandardCharsets.UTF_8));
   }
 
+  @Test
+  void whatCompareAcceptsRunsInASmallHeap() throws IOException, InterruptedException {
+    acceptedRuns("compare w.csv");
+  }
+
+  @Tag("slow")
   @ParameterizedTest
   @ValueSource(
       strings = {
         "forecast w.csv",
-        "compare w.csv",
         "rules w.csv",
         "worth w.csv",
         "worked w.csv --treated 2025-05-01 --with thymol",
@@ -107,6 +113,10 @@ class MemoryCheckTest {
         "windows w.csv"
       })
   void whatIsAcceptedRunsInASmallHeap(String call) throws IOException, InterruptedException {
+    acceptedRuns(call);
+  }
+
+  private void acceptedRuns(String call) throws IOException, InterruptedException {
     Files.writeString(
         dir.resolve("w.csv"),
         "date,colony,mites,bees\n2025-04-18,Meadow,1,310\n2025-05-20,Meadow,2,295\n",

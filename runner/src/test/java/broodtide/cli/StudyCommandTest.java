@@ -11,6 +11,8 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Studies from the command line. */
 class StudyCommandTest {
@@ -75,5 +77,52 @@ class StudyCommandTest {
   void brokenJsonIsAFaultToo() throws IOException {
     Files.writeString(study, "{\"title\": ");
     assertThat(checked(2).path("faults")).isNotEmpty();
+  }
+
+  @Test
+  void answersLeadToTheClimateOfANewStudy() throws IOException {
+    Path other = folder.resolve("other");
+    Bench.Outcome r =
+        Bench.run(
+            "study",
+            "new",
+            other.toString(),
+            "--answer",
+            "winter-bees=09-25",
+            "--answer",
+            "summer-high=33",
+            "--answer",
+            "midwinter-brood=little");
+    assertThat(r.code()).as(r.err()).isZero();
+    assertThat(r.out()).contains("Closest climate: warm-temperate.", "Summer afternoons: agrees.");
+    assertThat(other.resolve("study.json")).content().contains("\"climate\": \"warm-temperate\"");
+    assertThat(Bench.run("study", "check", other.resolve("study.json").toString()).code()).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "winter-bees=August, a day such as 08-20",
+    "honey=08-20, winter-bees",
+    "winter-bees, QUESTION=ANSWER"
+  })
+  void whatIsNoAnswerIsRefusedAndNothingIsWritten(String answer, String expected) {
+    Path other = folder.resolve("other");
+    Bench.Outcome r = Bench.run("study", "new", other.toString(), "--answer", answer);
+    assertThat(r.code()).isEqualTo(2);
+    assertThat(r.err()).contains(expected);
+    assertThat(other).doesNotExist();
+  }
+
+  @Test
+  void questionsArePutOneByOne() throws IOException {
+    Path other = folder.resolve("asked");
+    Bench.Outcome r =
+        Bench.fed(
+            "20 August\n08-20\nnone\n\n04-26\n26\n", "study", "new", other.toString(), "--ask");
+    assertThat(r.code()).as(r.err()).isZero();
+    assertThat(r.out())
+        .contains("When do your colonies begin to raise winter bees?", "Please give a day")
+        .contains("Closest climate: cold-continental.");
+    assertThat(other.resolve("study.json")).content().contains("cold-continental");
   }
 }

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -94,6 +95,7 @@ class SurroundingsIT {
    * Decimal commas, the dotless i, other digits, other calendars, and days that begin elsewhere.
    */
   @Test
+  @Tag("slow")
   void sameBytesInEveryLocaleAndTimeZone() throws Exception {
     Ended plain = run(Map.of(), with(java("-Duser.language=en", "-Duser.timezone=UTC"), COMPARE));
     assertThat(plain.code()).as(plain.said()).isZero();

@@ -142,7 +142,7 @@ class WholeWayTest {
           .isEqualTo("600");
       assertThat(Files.readAllBytes(folder.resolve("broodtide-out/compare/report.html")))
           .isNotEmpty();
-      assertThat(browser.pdf()).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
+      assertThat(browser.pdf(8.27, 11.69)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
       assertThat(browser.complaints()).isEmpty();
       assertThat(page.troubles()).isEmpty();
     }
@@ -175,8 +175,7 @@ class WholeWayTest {
   private static void look(Chromium browser, String step) throws Exception {
     for (int width : List.of(390, 1280, 1920)) {
       browser.window(width, 900);
-      assertThat(
-              browser.eval("document.documentElement.scrollWidth") .asInt())
+      assertThat(browser.eval("document.documentElement.scrollWidth").asInt())
           .as("%s is wider than the window at %d", step, width)
           .isLessThanOrEqualTo(width);
       if (!browser.eval("Boolean(window.axe)").asBoolean()) {
