@@ -24,8 +24,8 @@ import java.time.Clock;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /**
@@ -46,7 +46,7 @@ public final class HivesSite implements Site, AutoCloseable {
   /** The last report, under an address that nobody can guess. */
   private record Report(String name, byte[] page) {}
 
-  private final AtomicReference<Optional<Report>> report = new AtomicReference<>(Optional.empty());
+  private volatile Optional<Report> report = Optional.empty();
 
   /**
    * @param lessons the class page
@@ -74,7 +74,7 @@ public final class HivesSite implements Site, AutoCloseable {
   @Override
   public Response answer(URI address) {
     String path = address.getPath();
-    Optional<Report> last = report.get();
+    Optional<Report> last = report;
     if (path.startsWith(REPORT)) {
       return last.filter(r -> path.equals(REPORT + r.name()))
           .map(r -> Response.wholePage(r.page()))
@@ -196,8 +196,8 @@ public final class HivesSite implements Site, AutoCloseable {
     Outputs outputs = Outputs.into(out, "compare", List.of(), List.of("report.html"));
     Map<String, byte[]> files = work.report(apiary, step);
     outputs.write(files);
-    Report made = new Report(token(), files.get("report.html"));
-    report.set(Optional.of(made));
+    Report made = new Report(token(), Objects.requireNonNull(files.get("report.html")));
+    report = Optional.of(made);
     ObjectNode answer = object();
     answer.put("address", REPORT + made.name());
     answer.put("folder", out.toAbsolutePath().normalize().toString());
