@@ -3,20 +3,28 @@ package broodtide.fit;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
+import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
+import broodtide.wash.Interval;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
 
 /**
  * Forecasts that can be marked: each colony's last wash is held out and forecast from earlier ones.
  * The posterior never sees the wash that it forecasts.
  */
 public final class Backtest {
+  private static final int DRAWS = 2000;
+
   private Backtest() {}
 
   /**
@@ -50,7 +58,21 @@ public final class Backtest {
       Wash held,
       CountDistribution forecast,
       CountDistribution noChange,
-      CountDistribution exponential) {}
+      CountDistribution exponential) {
+    /** The part of the count's own probability that lies in a part of the forecast's. */
+    double within(double low, double high) {
+      double from = forecast.atMost(held.mites() - 1);
+      double to = forecast.atMost(held.mites());
+      if (to > from) {
+        return Math.max(0, Math.min(high, to) - Math.max(low, from)) / (to - from);
+      }
+      return to > low && to <= high || to == 0 && low == 0 ? 1 : 0;
+    }
+
+    double inside(double level) {
+      return within((1 - level) / 2, (1 + level) / 2);
+    }
+  }
 
   /**
    * Marks of all colonies together.
@@ -64,13 +86,44 @@ public final class Backtest {
     }
 
     /**
-     * {@return share of held-out washes inside the central band of a level}
+     * {@return share of held-out washes inside the central band of a level} A count on the edge of
+     * the band lies inside with the part of its own probability that does, so that honest forecasts
+     * hold as much as they say, however small the counts.
      *
      * @param level width of the central band, between 0 and 1
      */
     public double coverage(double level) {
-      return marks.stream().filter(m -> m.forecast().holds(m.held().mites(), level)).count()
-          / (double) marks.size();
+      return marks.stream().mapToDouble(m -> m.inside(level)).average().orElseThrow();
+    }
+
+    /**
+     * {@return 90 % range of {@link #coverage}, from colonies drawn again with replacement; a
+     * single colony gives no width}
+     *
+     * @param level width of the central band, between 0 and 1
+     * @param seed seed of the random numbers
+     */
+    public Interval coverageRange(double level, long seed) {
+      Map<String, List<Double>> byColony = new LinkedHashMap<>();
+      for (Mark m : marks) {
+        byColony.computeIfAbsent(m.held().colony(), c -> new ArrayList<>()).add(m.inside(level));
+      }
+      List<List<Double>> colonies = List.copyOf(byColony.values());
+      SplittableRandom random = Streams.of(seed, Streams.Purpose.BOOTSTRAP);
+      double[] drawn = new double[DRAWS];
+      for (int i = 0; i < DRAWS; i++) {
+        drawn[i] =
+            random
+                .ints(colonies.size(), 0, colonies.size())
+                .mapToObj(colonies::get)
+                .flatMap(List::stream)
+                .mapToDouble(Double::doubleValue)
+                .average()
+                .orElseThrow();
+      }
+      Arrays.sort(drawn);
+      return new Interval(
+          EnsembleRun.quantile(drawn, 0.05), EnsembleRun.quantile(drawn, 0.95), 0.9);
     }
 
     /**
@@ -84,16 +137,8 @@ public final class Backtest {
     public double[] places(int parts) {
       double[] out = new double[parts];
       for (Mark m : marks) {
-        double from = m.forecast().atMost(m.held().mites() - 1);
-        double to = m.forecast().atMost(m.held().mites());
         for (int i = 0; i < parts; i++) {
-          double low = (double) i / parts;
-          double high = (i + 1.0) / parts;
-          if (to > from) {
-            out[i] += Math.max(0, Math.min(high, to) - Math.max(low, from)) / (to - from);
-          } else if (to > low && to <= high || to == 0 && i == 0) {
-            out[i]++;
-          }
+          out[i] += m.within((double) i / parts, (i + 1.0) / parts);
         }
       }
       return out;

@@ -40,7 +40,8 @@ public enum WashMethod {
       0.70,
       0.15,
       Tag.CHOICE,
-      "lower and less steady than a wash, from memory; mean and sd are choices");
+      "finds fewer than a sugar roll of the same bees (Bava et al. 2022, Vet. Sci. 9:354); mean and"
+          + " sd are choices, no share was seen");
 
   private final String id;
   private final Factor recovery;

@@ -68,6 +68,12 @@ class BacktestTest {
     assertThat(report.places(4)[1]).isCloseTo(0.25 + 0.5, within(1e-6));
     assertThat(report.places(4)[2]).isCloseTo(0.25, within(1e-6));
     assertThat(report.places(4)[3]).isCloseTo(0.25, within(1e-6));
+    // Likewise in a central band: half and nine tenths of either count's own probability.
+    assertThat(report.coverage(0.5)).isCloseTo(0.5, within(1e-6));
+    assertThat(report.coverage(0.9)).isCloseTo(0.9, within(1e-6));
+    assertThat(report.coverageRange(0.9, 1).low())
+        .as("one colony")
+        .isEqualTo(report.coverageRange(0.9, 1).high());
     Skill skill = Skill.of(report, Backtest.Mark::noChange, 1);
     // The first forecast scores 0 and the second as the baseline does: half of it in all.
     assertThat(skill.value()).isCloseTo(0.5, within(1e-12));
@@ -79,7 +85,11 @@ class BacktestTest {
     Backtest.Report report = run(four());
     Backtest.Mark m = report.marks().get(0);
     assertThat(report.marks()).hasSize(1);
-    assertThat(report.coverage(0.9)).isEqualTo(m.forecast().holds(17, 0.9) ? 1 : 0);
+    double from = m.forecast().atMost(16);
+    double to = m.forecast().atMost(17);
+    assertThat(report.coverage(0.9))
+        .isCloseTo(
+            Math.max(0, Math.min(0.95, to) - Math.max(0.05, from)) / (to - from), within(1e-9));
     assertThat(report.crps()).isEqualTo(m.forecast().crpsOfLog(17));
     assertThat(report.crpsNoChange()).isEqualTo(m.noChange().crpsOfLog(17));
     assertThat(report.crpsExponential()).isEqualTo(m.exponential().crpsOfLog(17));

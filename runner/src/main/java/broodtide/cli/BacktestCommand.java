@@ -10,10 +10,12 @@ import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
+import broodtide.fit.ForecastBias;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
+import broodtide.wash.Interval;
 import broodtide.words.Digits;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -112,6 +114,7 @@ final class BacktestCommand implements Callable<Integer> {
   private byte[] page(Backtest.Report report, Figure picture, List<String> notes) {
     AnswerSheet sheet = AnswerSheet.about("");
     sheet.say(scores(report));
+    sheet.say(bias(report));
     sheet.draw(
         picture,
         "Forecast against count: on the slanting line they are alike. Where counts fell: even bars"
@@ -141,6 +144,7 @@ final class BacktestCommand implements Callable<Integer> {
     desk.out().println(desk.terminal().table(table(report)).stripTrailing());
     desk.out().println();
     wrapped(scores(report));
+    wrapped(bias(report));
     wrapped(Caution.ANSWER);
     notes.forEach(this::wrapped);
   }
@@ -169,16 +173,46 @@ final class BacktestCommand implements Callable<Integer> {
     return table;
   }
 
-  private static String scores(Backtest.Report report) {
+  /** Whether forecasts ran too high or too low here. */
+  private static String bias(Backtest.Report report) {
+    if (report.marks().size() < ForecastBias.FEWEST) {
+      return "Too few forecasts to tell whether they run too high or too low here; "
+          + ForecastBias.FEWEST
+          + " are needed.";
+    }
+    ForecastBias bias = ForecastBias.of(report);
+    String factor =
+        "; forecast over count is "
+            + Digits.two(bias.factor())
+            + " (90 % interval "
+            + Digits.range(bias.range().low(), bias.range().high())
+            + ").";
+    if (!bias.clear()) {
+      return "On your records forecasts ran neither clearly too high nor too low" + factor;
+    }
+    return "On your records forecasts ran too "
+        + (bias.factor() > 1 ? "high" : "low")
+        + factor
+        + " Forecasts to come are not moved by it.";
+  }
+
+  private String scores(Backtest.Report report) {
     int n = report.marks().size();
+    Interval half = report.coverageRange(0.5, run.seed);
+    Interval wide = report.coverageRange(0.9, run.seed);
     return String.format(
         Locale.ROOT,
-        "%d %s: the 50 %% band held %s of the washes, the 90 %% band %s. Score (CRPS of log"
-            + " counts, smaller is better): %.3f; no change %.3f; exponential %.3f.",
+        "%d %s: the 50 %% band held %s of the washes (%s to %s), the 90 %% band %s (%s to %s)."
+            + " Score (CRPS of log counts, smaller is better): %.3f; no change %.3f;"
+            + " exponential %.3f.",
         n,
         n == 1 ? "forecast" : "forecasts",
         Digits.percent(report.coverage(0.5)),
+        Digits.percent(half.low()),
+        Digits.percent(half.high()),
         Digits.percent(report.coverage(0.9)),
+        Digits.percent(wide.low()),
+        Digits.percent(wide.high()),
         report.crps(),
         report.crpsNoChange(),
         report.crpsExponential());
