@@ -25,6 +25,10 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
 
   private static final int COLONIES = 1024;
   private static final int RECORDS = 200;
+
+  /** So many factors, each of at most a few thousand, multiply to no more than a double holds. */
+  private static final int FEW = 64;
+
   private static final long SEED = 0xA6EE;
   private static final int NONE_LEFT_OUT = -1;
 
@@ -47,13 +51,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
 
   private static double usual(SeasonPosterior posterior, Workers workers) {
     SeasonPosterior prior =
-        SeasonPosterior.of(
-            posterior.past(),
-            List.of(),
-            posterior.priors(),
-            new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED),
-            workers,
-            Progress.NONE);
+        posterior.beforeWashes(new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED));
     List<ExpectedWashes.Parts> parts =
         ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
     int[] real = posterior.washes().stream().mapToInt(w -> w.mites()).toArray();
@@ -123,9 +121,21 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     void add(int count, double[] log) {
       double same = FastMath.log1p(count) - Gamma.logGamma(count + 1.0);
       for (int i = 0; i < COLONIES; i++) {
-        double ways = count == 0 ? 0 : Gamma.logGamma(count + sizes[i]) - logGamma[i];
-        log[i] += none[i] + (count == 0 ? 0 : count * perMite[i]) + ways + same;
+        log[i] += none[i] + (count == 0 ? 0 : count * perMite[i] + ways(count, i)) + same;
       }
+    }
+
+    /** Log of gamma(count + size) / gamma(size): for few mites a product of as many terms. */
+    private double ways(int count, int colony) {
+      double size = sizes[colony];
+      if (count > FEW) {
+        return Gamma.logGamma(count + size) - logGamma[colony];
+      }
+      double product = size;
+      for (int k = 1; k < count; k++) {
+        product *= size + k;
+      }
+      return FastMath.log(product);
     }
   }
 
@@ -137,23 +147,5 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   /** {@return whether washes and model contradict each other} */
   public boolean contradicts() {
     return allSurprising() || usual < RARE;
-  }
-
-  /** {@return what to tell the beekeeper: nothing when washes and model agree} */
-  public List<String> words() {
-    if (!contradicts()) {
-      return List.of();
-    }
-    String what =
-        allSurprising()
-            ? "These washes do not fit the model: every one lies far from what it expects."
-            : "These washes do not fit the model: fewer than 1 in "
-                + Math.round(1 / RARE)
-                + " simulated colonies give a record as odd as this.";
-    return List.of(
-        what
-            + " Look for a miscount, a wrong date, or a treatment or split that is not in the"
-            + " record. Robbing, drifting bees or another kind of frame can do it too. Until that"
-            + " is cleared up, trust the last wash more than the forecast.");
   }
 }

@@ -37,6 +37,38 @@ public final class GrowthFit {
   /** Steps of a fitted line; its band bends, so that two ends are not enough. */
   private static final int LINE_STEPS = 12;
 
+  /** What washes allow to be said of growth. */
+  public enum Finding {
+    /** There is no wash. */
+    NO_WASH,
+    /** There is a single wash. */
+    ONE_WASH,
+    /** No wash has a mite. */
+    NO_MITES,
+    /** Every stretch between treatments that has mites has one day of washing. */
+    MITES_ON_ONE_DAY,
+    /** No two washes lie some days apart without a treatment between. */
+    NO_TWO_DAYS,
+    /** A rate with an interval. */
+    RATE,
+    /** Mites were found on the last day of washing alone: growth has a lower bound. */
+    ONLY_ON_LAST_DAY,
+    /** Mites were found on the first day of washing alone: growth has an upper bound. */
+    ONLY_ON_FIRST_DAY
+  }
+
+  /** Why no wash can be forecast. */
+  public enum NoForecast {
+    /** There is no wash. */
+    NO_WASH,
+    /** The washes give no rate of growth; {@link Finding} says why. */
+    NO_RATE,
+    /** No wash follows the last treatment, whose effect is unknown. */
+    TREATED_SINCE,
+    /** No mite was found since the last treatment, so that there is no level to go on from. */
+    NO_MITES_SINCE
+  }
+
   private final Segments segments;
   private final List<List<Wash>> used;
   private final List<LocalDate> breaks;
@@ -167,9 +199,23 @@ public final class GrowthFit {
     return fit == null ? OptionalDouble.empty() : OptionalDouble.of(fit.logLik());
   }
 
-  /** {@return what the washes say of growth, in one or two plain sentences} */
-  public String sentence() {
-    return GrowthWords.of(growth, slope, segments, used, washes);
+  /** {@return what the washes allow to be said of growth} */
+  public Finding finding() {
+    if (washes == 0) {
+      return Finding.NO_WASH;
+    }
+    if (washes == 1) {
+      return Finding.ONE_WASH;
+    }
+    if (used.isEmpty()) {
+      return Finding.NO_MITES;
+    }
+    return switch (slope) {
+      case NONE -> segments.longest() > 0 ? Finding.MITES_ON_ONE_DAY : Finding.NO_TWO_DAYS;
+      case UP -> Finding.ONLY_ON_LAST_DAY;
+      case DOWN -> Finding.ONLY_ON_FIRST_DAY;
+      case FINITE -> Finding.RATE;
+    };
   }
 
   /**
@@ -201,9 +247,9 @@ public final class GrowthFit {
    * @param date the day to forecast
    * @throws OutOfRange when the day is before the last wash
    */
-  public Optional<String> whyNoForecast(LocalDate date) {
+  public Optional<NoForecast> whyNoForecast(LocalDate date) {
     if (washes == 0) {
-      return Optional.of("There are no washes to forecast from.");
+      return Optional.of(NoForecast.NO_WASH);
     }
     Wash last = lastWash();
     if (date.isBefore(last.date())) {
@@ -211,14 +257,13 @@ public final class GrowthFit {
           "date", date.toString(), "the day of the last wash, " + last.date() + ", or later");
     }
     if (fit == null) {
-      return Optional.of(sentence());
+      return Optional.of(NoForecast.NO_RATE);
     }
     if (breaks.stream().anyMatch(b -> !b.isBefore(last.date()) && b.isBefore(date))) {
-      return Optional.of("There is no wash after the last treatment, so its effect is not known.");
+      return Optional.of(NoForecast.TREATED_SINCE);
     }
     if (segments.last().stream().allMatch(w -> w.mites() == 0)) {
-      return Optional.of(
-          "No mites were found since the last treatment, so there is no level to go on from.");
+      return Optional.of(NoForecast.NO_MITES_SINCE);
     }
     return Optional.empty();
   }

@@ -148,10 +148,7 @@ public final class SeasonPosterior {
     TemperedSampler sampler =
         new TemperedSampler(layout.sampled(), effort.particles(), effort.moves(), effort.seed());
     if (ordered.isEmpty()) {
-      TemperedSampler.Sample prior =
-          new TemperedSampler.Sample(
-              withAhead(sampler.prior(), layout, ""), effort.particles(), 1, 0, 0);
-      return new SeasonPosterior(past, start, priors, List.of(), last, prior, effort.particles());
+      return unwashed(past, start, priors, sampler, effort);
     }
     WashLikelihood likelihood =
         new WashLikelihood(past, start, priors, ordered, boards, last, workers);
@@ -164,6 +161,26 @@ public final class SeasonPosterior {
     double[][] z = withAhead(sample.z(), layout, ordered.get(0).colony());
     return new SeasonPosterior(
         past, start, priors, List.copyOf(ordered), last, sample.with(z), effort.particles());
+  }
+
+  private static SeasonPosterior unwashed(
+      Scenario past,
+      StandardColony start,
+      Priors priors,
+      TemperedSampler sampler,
+      SamplerSettings effort) {
+    double[][] z = withAhead(sampler.prior(), layout(past, past.start()), "");
+    TemperedSampler.Sample prior = new TemperedSampler.Sample(z, effort.particles(), 1, 0, 0);
+    return new SeasonPosterior(
+        past, start, priors, List.of(), past.start(), prior, effort.particles());
+  }
+
+  /** The same colony before anything was washed. */
+  SeasonPosterior beforeWashes(SamplerSettings effort) {
+    int unknowns = layout(past, past.start()).sampled();
+    TemperedSampler sampler =
+        new TemperedSampler(unknowns, effort.particles(), effort.moves(), effort.seed());
+    return unwashed(past, start, priors, sampler, effort);
   }
 
   /** Particles with what lies ahead of the washes, of which they say nothing. */

@@ -27,6 +27,34 @@ public record UnknownSummary(
     double low,
     double high,
     double shrinkage) {
+  /** Shrinkage below which the washes said little, and from which they said much; choice. */
+  private static final double LITTLE = 0.15;
+
+  private static final double MUCH = 0.5;
+
+  /** How much the washes said. */
+  public enum Learned {
+    /** They left less sure of it than before. */
+    LESS_SURE,
+    /** Little: what is believed is nearly what was believed before. */
+    LITTLE,
+    /** Something. */
+    SOMETHING,
+    /** Much. */
+    MUCH
+  }
+
+  /** {@return how much the washes said of it} */
+  public Learned learned() {
+    if (shrinkage < -LITTLE) {
+      return Learned.LESS_SURE;
+    }
+    if (shrinkage < LITTLE) {
+      return Learned.LITTLE;
+    }
+    return shrinkage < MUCH ? Learned.SOMETHING : Learned.MUCH;
+  }
+
   static UnknownSummary of(ParticleLayout.Place place, Prior prior, double[] z) {
     double mean = Arrays.stream(z).average().orElseThrow();
     double variance = Arrays.stream(z).map(v -> (v - mean) * (v - mean)).average().orElseThrow();

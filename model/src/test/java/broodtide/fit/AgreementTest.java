@@ -8,8 +8,11 @@ import static broodtide.fit.Invented.wash;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.engine.Workers;
+import broodtide.fit.UnknownSummary.Learned;
 import broodtide.wash.Wash;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
@@ -30,13 +33,12 @@ class AgreementTest {
   void ordinaryWashesAgree() {
     Agreement a = agreement(four());
     assertThat(a.contradicts()).isFalse();
-    assertThat(a.words()).isEmpty();
     assertThat(a.usual()).isBetween(0.05, 1.0);
   }
 
   /** Up and down by factors of fifty within a fortnight, without any treatment. */
   @Test
-  void plantedContradictionIsSaidWithItsCauses() {
+  void plantedContradictionIsNoticed() {
     Agreement a =
         agreement(
             List.of(
@@ -46,13 +48,6 @@ class AgreementTest {
                 wash(42, 95, 300),
                 wash(56, 0, 300)));
     assertThat(a.contradicts()).isTrue();
-    assertThat(a.words()).hasSize(1);
-    assertThat(a.words().get(0))
-        .contains("do not fit the model")
-        .contains("miscount")
-        .contains("treatment")
-        .contains("Robbing")
-        .contains("another kind of frame");
   }
 
   /** A fall of nine tenths in June is what an unrecorded treatment looks like. */
@@ -68,20 +63,13 @@ class AgreementTest {
   }
 
   @Test
-  void sentencesSayWhatWasLearned() {
-    List<String> words = PosteriorNarrative.sentences(posterior(season(120), four(), 1024, 1, TWO));
-    assertThat(words.get(0))
-        .startsWith("Your washes say much about mites per 100 bees at the start");
-    assertThat(String.join(" ", words))
-        .containsPattern(" say little about [^.]*reinvasion")
-        .endsWith(" There the forecast rests on what is usual.");
-  }
-
-  @Test
-  void treatmentsAreNamedInSentences() {
-    List<Wash> washes = List.of(wash(0, 20, 300), wash(60, 18, 300), wash(90, 30, 300));
-    assertThat(
-            PosteriorNarrative.sentences(posterior(season(120, strips(10)), washes, 512, 1, TWO)))
-        .anyMatch(s -> s.contains("how well \"strips of day 10\" of 2025-05-11 worked"));
+  void howMuchWasLearnedIsSaidOfEachUnknown() {
+    Map<Unknown, Learned> learned = new EnumMap<>(Unknown.class);
+    posterior(season(120), four(), 1024, 1, TWO)
+        .summaries()
+        .forEach(s -> learned.put(s.unknown(), s.learned()));
+    assertThat(learned)
+        .containsEntry(Unknown.INFESTATION, Learned.MUCH)
+        .containsEntry(Unknown.REINVASION, Learned.LITTLE);
   }
 }

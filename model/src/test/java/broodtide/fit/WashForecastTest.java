@@ -88,8 +88,7 @@ class WashForecastTest {
   @Test
   void noForecastPastAnUnwashedTreatmentNorIntoThePast() {
     GrowthFit fit = eight(List.of(START.plusDays(110)));
-    assertThat(fit.whyNoForecast(START.plusDays(120)).orElseThrow())
-        .contains("no wash after the last treatment");
+    assertThat(fit.whyNoForecast(START.plusDays(120))).contains(GrowthFit.NoForecast.TREATED_SINCE);
     assertThat(fit.whyNoForecast(START.plusDays(110))).isEmpty();
     assertThatThrownBy(() -> fit.forecast(START.plusDays(109), 300))
         .isInstanceOf(OutOfRange.class)

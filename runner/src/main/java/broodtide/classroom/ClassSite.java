@@ -3,6 +3,7 @@ package broodtide.classroom;
 import broodtide.chart.Figure;
 import broodtide.chart.Size;
 import broodtide.lesson.Lesson;
+import broodtide.lesson.LessonPlace;
 import broodtide.lesson.Lessons;
 import broodtide.report.InsidePicture;
 import broodtide.season.Climate;
@@ -16,9 +17,14 @@ import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the class page can be asked for, and the answer to each. */
@@ -31,7 +37,8 @@ public final class ClassSite implements Site {
 
   private final Places places;
   private final Explorer explorer;
-  private final List<Lesson> lessons = Lessons.all();
+  private final List<Lesson> lessons;
+  private final Map<String, LessonPlay> plays = new ConcurrentHashMap<>();
   private final SeasonPlayer player = new SeasonPlayer();
 
   /**
@@ -39,6 +46,21 @@ public final class ClassSite implements Site {
    * @throws broodtide.measure.Unworkable when no colony lives in it
    */
   public ClassSite(Climate first) {
+    this(first, new LessonPlace(Optional.empty(), false), List.of());
+  }
+
+  /**
+   * @param first the climate shown at first
+   * @param place where the lessons are taught
+   * @param own lessons of the teacher's own, which come first
+   * @throws broodtide.measure.Unworkable when no colony lives in it
+   */
+  public ClassSite(Climate first, LessonPlace place, List<Lesson> own) {
+    Set<String> taken = own.stream().map(Lesson::name).collect(Collectors.toSet());
+    lessons =
+        Stream.concat(own.stream(), Lessons.all().stream().filter(l -> !taken.contains(l.name())))
+            .map(place::of)
+            .toList();
     places = new Places(first);
     explorer = new Explorer(places);
     Explorer.Colony colony = explorer.read(null);
@@ -119,7 +141,7 @@ public final class ClassSite implements Site {
   }
 
   private Response lesson(Lesson lesson, boolean api, String part, @Nullable String query) {
-    LessonPlay play = new LessonPlay(lesson, player);
+    LessonPlay play = plays.computeIfAbsent(lesson.name(), name -> new LessonPlay(lesson, player));
     if (api && part.equals("/washes") && lesson.task() instanceof Lesson.Washes task) {
       long seed = Query.of(query, Set.of("seed")).whole("seed", 1, 0, MOST_SEED);
       return Response.json(200, LessonPlay.json(play.washes(task, seed), seed));

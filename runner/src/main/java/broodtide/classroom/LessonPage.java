@@ -13,6 +13,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class LessonPage {
   private static final List<String> STYLES = List.of("chart.css", "lesson.css");
 
+  private static final int MOST_HANDS = 5;
+
   private LessonPage() {}
 
   /** The row of lessons. */
@@ -59,11 +61,102 @@ final class LessonPage {
                     Map.entry("caution", caution(lesson, " class=\"mind\"")),
                     Map.entry("question", Html.text(lesson.question())),
                     Map.entry("task", task(lesson, play)),
-                    Map.entry("discussion", Html.list(lesson.discussion())),
-                    Map.entry("teacher", Html.text(lesson.teacher())),
-                    Map.entry("sources", Html.list(lesson.sources())),
+                    Map.entry(
+                        "discussion",
+                        Html.list(lesson.discussion().stream().map(Lesson.Topic::ask).toList())),
+                    Map.entry("records", records(lesson)),
+                    Map.entry("evening", evening(lesson)),
+                    Map.entry("doubt", doubt(play)),
+                    Map.entry("hands", hands(lesson)),
+                    Map.entry(
+                        "open", new Html(lesson.task() instanceof Lesson.Choose ? "" : " open")),
                     Map.entry("next", next)));
     return PageFrame.page(lesson.title(), "/lessons", STYLES, List.of("lesson.js"), main);
+  }
+
+  /** The table of the story, nothing where there is none. */
+  static Html records(Lesson lesson) {
+    if (lesson.records().isEmpty()) {
+      return new Html("");
+    }
+    List<List<String>> rows = lesson.records();
+    return new Html(
+        "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Records\"><table"
+            + " class=\"records\"><thead><tr>"
+            + Html.each(rows.get(0), c -> cell("th scope=\"col\"", "th", c))
+            + "</tr></thead><tbody>"
+            + Html.each(
+                rows.subList(1, rows.size()),
+                row ->
+                    new Html(
+                        "<tr>"
+                            + cell("th scope=\"row\"", "th", row.get(0))
+                            + Html.each(row.subList(1, row.size()), c -> cell("td", "td", c))
+                            + "</tr>"))
+            + "</tbody></table></div>");
+  }
+
+  private static Html cell(String open, String close, String text) {
+    return new Html("<" + open + ">" + Html.text(text) + "</" + close + ">");
+  }
+
+  /** The time plan of the evening. */
+  static Html evening(Lesson lesson) {
+    int all = lesson.evening().stream().mapToInt(Lesson.EveningStep::minutes).sum();
+    return new Html(
+        "<p>One evening, "
+            + all
+            + " minutes:</p><ol class=\"evening\">"
+            + Html.each(
+                lesson.evening(),
+                e -> new Html("<li>" + e.minutes() + " min: " + Html.text(e.what()) + "</li>"))
+            + "</ol>");
+  }
+
+  /** What a teacher must know when another climate does not show what the words say. */
+  private static Html doubt(LessonPlay play) {
+    if (play.broken().isEmpty()) {
+      return new Html("");
+    }
+    return new Html(
+        "<div class=\"mind doubt\"><p><strong>For the teacher:</strong> in this climate the figures"
+            + " do not show all that the words say. Leave this lesson out, or choose another"
+            + " climate. Not shown:</p><ul>"
+            + Html.list(play.broken())
+            + "</ul></div>");
+  }
+
+  /** What pairs can say by a show of hands, five at most. */
+  private static List<String> said(Lesson lesson) {
+    if (lesson.task() instanceof Lesson.Choose choose) {
+      return choose.choices().stream().map(Lesson.Choice::text).limit(MOST_HANDS).toList();
+    }
+    if (lesson.task() instanceof Lesson.Draw) {
+      return List.of("Rises", "Falls", "Falls, then rises", "Rises, then falls", "Stays level");
+    }
+    return List.of("0 to 2 apart", "3 to 5 apart", "6 to 8 apart", "9 to 12 apart", "Further");
+  }
+
+  private static Html hands(Lesson lesson) {
+    List<String> said = said(lesson);
+    AtomicInteger number = new AtomicInteger();
+    return Html.each(
+        said,
+        text ->
+            new Html(
+                "<li><button type=\"button\" class=\"hand\" data-hand=\""
+                    + number.incrementAndGet()
+                    + "\"><span class=\"key\" aria-hidden=\"true\">"
+                    + number.get()
+                    + "</span> "
+                    + Html.text(text)
+                    + ": <output>0</output></button><button type=\"button\" class=\"fewer\""
+                    + " data-fewer=\""
+                    + number.get()
+                    + "\"><span aria-hidden=\"true\">&minus;</span><span class=\"unseen\">One hand"
+                    + " fewer: "
+                    + Html.text(text)
+                    + "</span></button></li>"));
   }
 
   /** The lesson's caution, nothing where it has none. */
@@ -124,6 +217,7 @@ final class LessonPage {
     return Template.named("draw.html")
         .fill(
             Map.of(
+                "direction", Html.text(Boolean.toString(draw.direction())),
                 "unit", Html.text(draw.show().unit()),
                 "top", Html.text(SeasonJson.number(draw.top()).toPlainString()),
                 "points", points));

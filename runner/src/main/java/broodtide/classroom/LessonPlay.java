@@ -2,6 +2,7 @@ package broodtide.classroom;
 
 import broodtide.engine.Quantity;
 import broodtide.lesson.Lesson;
+import broodtide.lesson.LessonRun;
 import broodtide.words.Digits;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -10,15 +11,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A lesson with its seasons played: everything that the reveal shows. */
 final class LessonPlay {
   private final Lesson lesson;
+  private final LessonRun run;
   private final Map<String, Season> seasons = new LinkedHashMap<>();
 
   LessonPlay(Lesson lesson, SeasonPlayer player) {
     this.lesson = lesson;
+    run = LessonRun.of(lesson);
     for (Lesson.Line line : lesson.lines()) {
       seasons.put(line.name(), player.play(line.scenario(), line.setting().member()));
     }
@@ -69,22 +72,38 @@ final class LessonPlay {
   }
 
   private String value(Lesson.Figure figure) {
-    Season season = season(figure.plan());
-    Optional<Double> shown = season.at(figure.show(), figure.on());
-    if (shown.isEmpty()) {
-      return season.lost().isPresent() ? "the colony is lost" : "not shown";
+    if (figure.measure() instanceof Lesson.OnDay day) {
+      Season season = season(day.plan());
+      if (season.at(day.show(), day.on()).isEmpty()) {
+        return season.lost().isPresent() ? "the colony is lost" : "not shown";
+      }
     }
-    if (figure.of().isPresent()) {
-      double whole = season.at(figure.of().get(), figure.on()).orElse(0.0);
-      return Digits.percent(whole > 0 ? shown.get() / whole : 0);
+    OptionalDouble value = run.value(figure.measure());
+    if (value.isEmpty()) {
+      return "not shown";
     }
-    return Digits.two(shown.get());
+    return share(figure.measure())
+        ? Digits.percent(value.getAsDouble())
+        : Digits.two(value.getAsDouble());
+  }
+
+  private static boolean share(Lesson.Measure measure) {
+    if (measure instanceof Lesson.OnDay day) {
+      return day.of().isPresent() || day.show().unit().equals("1");
+    }
+    return measure instanceof Lesson.Result result && result.result().share();
+  }
+
+  /** What the words claim and the figures of this place do not show. */
+  List<String> broken() {
+    return run.broken().stream().map(Lesson.Claim::say).toList();
   }
 
   /** Washes of the lesson's colony on its day. */
   SampleDraw washes(Lesson.Washes task, long seed) {
     double infestation = season(task.plan()).at(Quantity.INFESTATION, task.on()).orElse(0.0);
-    return SampleDraw.of(Math.min(100, infestation), task.bees(), task.washes(), seed);
+    double found = infestation * task.method().recovery().mean();
+    return SampleDraw.of(Math.min(100, found), task.bees(), task.washes(), seed);
   }
 
   /** The value on a day of the curve that learners draw. */
@@ -152,6 +171,7 @@ final class LessonPlay {
       counts.add(count);
     }
     out.put("low", draw.low()).put("high", draw.high());
+    out.set("theory", SeasonJson.values(draw.theory()));
     return out;
   }
 }

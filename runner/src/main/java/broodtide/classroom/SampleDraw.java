@@ -3,6 +3,7 @@ package broodtide.classroom;
 import broodtide.measure.OutOfRange;
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 
 /**
@@ -12,9 +13,11 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
  * @param counts one count per wash
  * @param low nine in ten washes have this count or more, and {@code high} or fewer
  * @param high see {@code low}
+ * @param theory chance of each count from 0 on, as far as they are likely at all
  */
-record SampleDraw(int[] counts, int low, int high) {
+record SampleDraw(int[] counts, int low, int high, double[] theory) {
   private static final double MIDDLE = 0.9;
+  private static final double ALL = 0.9999;
 
   /**
    * Draws washes.
@@ -39,7 +42,10 @@ record SampleDraw(int[] counts, int low, int high) {
     return new SampleDraw(
         counts,
         all.inverseCumulativeProbability((1 - MIDDLE) / 2),
-        all.inverseCumulativeProbability((1 + MIDDLE) / 2));
+        all.inverseCumulativeProbability((1 + MIDDLE) / 2),
+        IntStream.rangeClosed(0, all.inverseCumulativeProbability(ALL))
+            .mapToDouble(all::probability)
+            .toArray());
   }
 
   /** The lowest count. */

@@ -37,11 +37,16 @@ final class Worksheet {
                     Map.entry("question", Html.text(lesson.question())),
                     Map.entry("caution", LessonPage.caution(lesson, "")),
                     Map.entry("space", space(lesson, play)),
-                    Map.entry("discussion", Html.list(lesson.discussion())),
+                    Map.entry(
+                        "discussion",
+                        Html.list(lesson.discussion().stream().map(Lesson.Topic::ask).toList())),
                     Map.entry("answer", answer(lesson, play)),
                     Map.entry("reveal", Html.text(lesson.reveal())),
                     Map.entry("figures", figures(play)),
                     Map.entry("charts", new Html(chart(lesson, play).svg())),
+                    Map.entry("records", LessonPage.records(lesson)),
+                    Map.entry("evening", LessonPage.evening(lesson)),
+                    Map.entry("answers", answers(lesson)),
                     Map.entry("teacher", Html.text(lesson.teacher())),
                     Map.entry("sources", Html.list(lesson.sources()))));
     return PageFrame.page(
@@ -106,6 +111,19 @@ final class Worksheet {
 
   private static Html paragraph(String text) {
     return new Html("<p class=\"lead\">" + Html.text(text) + "</p>");
+  }
+
+  /** Every question with what a teacher can say. */
+  private static Html answers(Lesson lesson) {
+    return Html.each(
+        lesson.discussion(),
+        topic ->
+            new Html(
+                "<dt>"
+                    + Html.text(topic.ask())
+                    + "</dt><dd>"
+                    + Html.text(topic.answer())
+                    + "</dd>"));
   }
 
   private static Html figures(LessonPlay play) {

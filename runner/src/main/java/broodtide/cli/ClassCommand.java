@@ -2,14 +2,20 @@ package broodtide.cli;
 
 import broodtide.catalog.Catalog;
 import broodtide.classroom.ClassSite;
+import broodtide.lesson.Lesson;
+import broodtide.lesson.LessonPlace;
+import broodtide.lesson.Lessons;
+import broodtide.lesson.StudySchema;
 import broodtide.measure.OutOfRange;
 import broodtide.web.Browser;
 import broodtide.web.ClassServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,9 +31,12 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "  broodtide class --climate cool-maritime",
-      "  broodtide class --port 8080 --browser"
+      "  broodtide class --port 8080 --browser",
+      "  broodtide class --lesson my-lesson.json --check"
     })
 final class ClassCommand implements Callable<Integer> {
+  private static final String USUAL = "temperate";
+
   private final CommandContext desk;
 
   @Option(
@@ -40,11 +49,33 @@ final class ClassCommand implements Callable<Integer> {
       names = "--climate",
       paramLabel = "CLIMATE",
       description =
-          "Climate shown at first, by name or path of a JSON file. Default: ${DEFAULT-VALUE}."
-              + " Known: ${COMPLETION-CANDIDATES}.",
-      completionCandidates = KnownWords.Climates.class,
-      defaultValue = "temperate")
-  private String climate = "temperate";
+          "Climate of the page and of its lessons, by name or path of a JSON file. Default:"
+              + " temperate; each lesson then has its own. Known: ${COMPLETION-CANDIDATES}.",
+      completionCandidates = KnownWords.Climates.class)
+  private @Nullable String climate;
+
+  @Option(names = "--south", description = "The place lies south of the equator.")
+  private boolean south;
+
+  @Option(
+      names = "--lesson",
+      paramLabel = "FILE",
+      description =
+          "A lesson of your own, shown before all others: a JSON file, or the name of a shipped"
+              + " lesson. May be given several times.")
+  private List<String> lessons = List.of();
+
+  @Option(
+      names = "--check",
+      description =
+          "Opens no page: says whether each --lesson is well formed, and whether the figures show"
+              + " what it claims.")
+  private boolean check;
+
+  @Option(
+      names = "--schema",
+      description = "Opens no page: prints the JSON Schema of lessons, for editors.")
+  private boolean schema;
 
   @Option(names = "--browser", description = "Also opens the page in the browser.")
   private boolean browser;
@@ -57,13 +88,26 @@ final class ClassCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
+    if (schema) {
+      desk.out().println(StudySchema.lesson().stripTrailing());
+      desk.deliver();
+      return Main.OK;
+    }
+    LessonPlace place = new LessonPlace(Optional.ofNullable(climate).map(Catalog::climate), south);
+    List<Lesson> own = lessons.stream().map(Lessons::named).toList();
+    if (check) {
+      if (own.isEmpty()) {
+        throw new Refusal("--check looks at lessons; give one with --lesson FILE");
+      }
+      return new LessonCheck(desk, place).of(own, as.json);
+    }
     if (port != 0) {
       OutOfRange.check("--port", port, 1024, 65535, "1");
     }
     try (ClassServer page =
         ClassServer.open(
             port,
-            new ClassSite(Catalog.climate(climate)),
+            new ClassSite(Catalog.climate(climate == null ? USUAL : climate), place, own),
             e -> desk.err().println(ProgramFault.line(e, false, List.of("class"))))) {
       if (as.json) {
         desk.out().println(address(page.address().toString()));

@@ -75,7 +75,7 @@ final class CompareCommand implements Callable<Integer> {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new PlanCommandRun(desk, run, "compare")
-        .each(each.each)
+        .hives(each)
         .together(named.stream().map(Plan::name).findFirst())
         .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
   }

@@ -30,6 +30,6 @@ final class ForecastCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
-    return new PlanCommandRun(desk, run, "forecast").each(each.each).wait(cases);
+    return new PlanCommandRun(desk, run, "forecast").hives(each).wait(cases);
   }
 }

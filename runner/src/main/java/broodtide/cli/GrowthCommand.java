@@ -15,6 +15,7 @@ import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.Digits;
 import broodtide.words.GrowthTogetherWords;
+import broodtide.words.GrowthWords;
 import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -173,7 +174,7 @@ final class GrowthCommand implements Callable<Integer> {
               + shown.size()
               + " hives that most surely grow fast; --json gives all of them.");
     } else {
-      shown.forEach((name, fit) -> out.add(name + ": " + fit.sentence()));
+      shown.forEach((name, fit) -> out.add(name + ": " + GrowthWords.sentence(fit)));
     }
     return out;
   }
@@ -231,7 +232,13 @@ final class GrowthCommand implements Callable<Integer> {
                     + Digits.range(f.interval(0.9).low(), f.interval(0.9).high())
                     + ", 90 % interval). The season is not taken into account; 'forecast' does"
                     + " that.")
-        .orElseGet(() -> name + ": " + fit.whyNoForecast(day).orElse("no forecast"));
+        .orElseGet(
+            () ->
+                name
+                    + ": "
+                    + fit.whyNoForecast(day)
+                        .map(w -> GrowthWords.whyNoForecast(fit, w))
+                        .orElse("no forecast"));
   }
 
   private static Table table(Map<String, GrowthFit> fits) {

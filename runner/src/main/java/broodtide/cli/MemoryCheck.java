@@ -34,6 +34,25 @@ final class MemoryCheck {
     check(Runtime.getRuntime().maxMemory(), cases, colonies, need, lower);
   }
 
+  /**
+   * {@return how many colonies may be worked on at once, at least 1}
+   *
+   * @param heap bytes that Java may take
+   * @param cases the colonies
+   * @param colonies simulated colonies
+   * @param need what one colony needs
+   * @param threads most that are wanted
+   */
+  static int atOnce(
+      long heap,
+      List<ColonyCase> cases,
+      int colonies,
+      Function<ColonyCase, MemoryNeed> need,
+      int threads) {
+    long most = cases.stream().mapToLong(c -> need.apply(c).bytes(colonies)).max().orElseThrow();
+    return (int) Math.max(1, Math.min(threads, (long) (heap * SHARE) / most));
+  }
+
   static void check(
       long heap,
       List<ColonyCase> cases,

@@ -16,7 +16,6 @@ import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
-import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PlanTerminalTable;
 import broodtide.report.SheetTerminalTable;
@@ -27,6 +26,7 @@ import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
 import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
+import broodtide.words.LearnedWords;
 import broodtide.words.NotShown;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -51,6 +51,7 @@ final class PlanCommandRun {
 
   private boolean laysNone;
   private boolean each;
+  private boolean resume;
   private Optional<String> together = Optional.empty();
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
@@ -72,9 +73,10 @@ final class PlanCommandRun {
     return this;
   }
 
-  /** Whether the full answer for each of several hives is wanted. */
-  PlanCommandRun each(boolean wanted) {
-    each = wanted;
+  /** How several hives are to be answered. */
+  PlanCommandRun hives(EachOption wanted) {
+    each = wanted.each;
+    resume = wanted.resume;
     return this;
   }
 
@@ -85,6 +87,15 @@ final class PlanCommandRun {
   }
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
+    if (cases.cases().size() > ManyHives.MOST_DRAWN && !each) {
+      return new ManyHives(desk, run, what, laysNone, together, resume).play(cases, plans);
+    }
+    if (resume) {
+      throw new Refusal(
+          "--resume is for more than "
+              + ManyHives.MOST_DRAWN
+              + " hives without --each, which are kept one by one; leave it out");
+    }
     SeasonPosterior.SamplerSettings effort = run.effort();
     MemoryCheck.check(
         cases.cases(),
@@ -154,7 +165,8 @@ final class PlanCommandRun {
     }
   }
 
-  private static String reasons(Comparison comparison) {
+  /** Why no plan of a comparison was played. */
+  static String reasons(Comparison comparison) {
     return comparison.refused().stream()
         .map(r -> r.plan() + " (" + r.reason() + ")")
         .collect(Collectors.joining("; "));
@@ -208,7 +220,7 @@ final class PlanCommandRun {
   }
 
   /** What may be said of one hive and not of another, and stands on no sheet. */
-  private static List<String> differs(ColonyResult result) {
+  static List<String> differs(ColonyResult result) {
     Comparison comparison = result.comparison();
     List<String> out = new ArrayList<>();
     Answer.contradiction(result.agreement()).ifPresent(out::add);
@@ -247,7 +259,7 @@ final class PlanCommandRun {
       out.add(terminal.wrap("Left out: " + r.plan() + ": " + r.reason() + "."));
     }
     Answer.contradiction(result.agreement()).map(terminal::wrap).ifPresent(out::add);
-    List<String> learned = PosteriorNarrative.sentences(comparison.posterior());
+    List<String> learned = LearnedWords.sentences(comparison.posterior());
     if (!learned.isEmpty()) {
       out.add("");
       out.add(terminal.wrap(String.join(" ", learned)));

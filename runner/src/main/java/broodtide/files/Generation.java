@@ -1,8 +1,10 @@
 package broodtide.files;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InterruptedIOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -10,8 +12,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The files of one run on their way into a folder, which is locked meanwhile.
@@ -26,6 +32,8 @@ import java.util.Map;
 final class Generation implements AutoCloseable {
   /** Where files are staged; while its manifest is there, the new generation is the one to take. */
   static final String STAGE = ".broodtide-stage";
+
+  private static final int BUFFER = 1 << 16;
 
   private final Path folder;
   private final Path stage;
@@ -62,17 +70,19 @@ final class Generation implements AutoCloseable {
    *
    * @param command whose they are; empty when they are handed over to the user
    */
-  synchronized void replace(String command, Map<String, byte[]> files) throws IOException {
+  synchronized void replace(String command, Map<String, Outputs.Content> files) throws IOException {
     if (over) {
       throw stopped();
     }
     Files.createDirectory(stage);
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      write(stage.resolve(file.getKey()), file.getValue());
+    SortedMap<String, Manifest.Sum> sums = new TreeMap<>();
+    for (Map.Entry<String, Outputs.Content> file : files.entrySet()) {
+      sums.put(file.getKey(), write(stage.resolve(file.getKey()), file.getValue()));
     }
     Path manifest = stage.resolve(Manifest.NAME);
     Path begun = stage.resolve(Manifest.NAME + ".part");
-    write(begun, Manifest.of(command, files).json());
+    byte[] list = new Manifest(command, sums).json();
+    write(begun, out -> out.write(list));
     force(stage);
     move(begun, manifest);
     force(stage);
@@ -121,15 +131,18 @@ final class Generation implements AutoCloseable {
     }
   }
 
-  private static void write(Path file, byte[] content) throws IOException {
+  private static Manifest.Sum write(Path file, Outputs.Content content) throws IOException {
+    MessageDigest digest = Manifest.Sum.digest();
     try (FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer rest = ByteBuffer.wrap(content);
-      while (rest.hasRemaining()) {
-        channel.write(rest);
-      }
+            FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        OutputStream out =
+            new BufferedOutputStream(
+                new DigestOutputStream(Channels.newOutputStream(channel), digest), BUFFER)) {
+      content.to(out);
+      out.flush();
       // Otherwise a power cut soon after could leave the name with nothing behind it.
       channel.force(true);
+      return Manifest.Sum.of(channel.size(), digest);
     }
   }
 

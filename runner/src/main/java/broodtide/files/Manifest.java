@@ -5,14 +5,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.Map;
 import java.util.Map.Entry;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -39,21 +41,25 @@ record Manifest(String command, SortedMap<String, Sum> files) {
    * @param sha256 its SHA-256 in hexadecimal digits
    */
   record Sum(long bytes, String sha256) {
-    static Sum of(byte[] content) {
+    static MessageDigest digest() {
       try {
-        byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
-        return new Sum(content.length, HexFormat.of().formatHex(digest));
+        return MessageDigest.getInstance("SHA-256");
       } catch (NoSuchAlgorithmException e) {
         throw new IllegalStateException("every Java platform has SHA-256", e);
       }
     }
-  }
 
-  /** The manifest of files that are about to be written. */
-  static Manifest of(String command, Map<String, byte[]> contents) {
-    SortedMap<String, Sum> files = new TreeMap<>();
-    contents.forEach((name, content) -> files.put(name, Sum.of(content)));
-    return new Manifest(command, files);
+    /** The sum of what a digest has been given. */
+    static Sum of(long bytes, MessageDigest digest) {
+      return new Sum(bytes, HexFormat.of().formatHex(digest.digest()));
+    }
+
+    static Sum of(Path file) throws IOException {
+      MessageDigest digest = digest();
+      try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+        return of(in.transferTo(OutputStream.nullOutputStream()), digest);
+      }
+    }
   }
 
   /** The manifest of a folder; without files when there is none. */
@@ -99,7 +105,7 @@ record Manifest(String command, SortedMap<String, Sum> files) {
     return sum != null
         && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
         && Files.size(file) == sum.bytes()
-        && Sum.of(Files.readAllBytes(file)).equals(sum);
+        && Sum.of(file).equals(sum);
   }
 
   byte[] json() {

@@ -1,12 +1,14 @@
 package broodtide.files;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,6 +19,18 @@ import java.util.TreeMap;
  * the last run of the same command, and replace nothing else; {@link broodtide.files} says how.
  */
 public final class Outputs {
+  /** What a file holds. */
+  @FunctionalInterface
+  public interface Content {
+    /**
+     * Writes it all.
+     *
+     * @param out takes it; not to be closed
+     * @throws IOException when it cannot be read or written
+     */
+    void to(OutputStream out) throws IOException;
+  }
+
   /** The results of a run as JSON. */
   public static final String RESULTS = "results.json";
 
@@ -74,6 +88,18 @@ public final class Outputs {
    * @throws OutputRefused when one cannot be written; nothing is changed then
    */
   public void write(Map<String, byte[]> files) {
+    Map<String, Content> contents = new LinkedHashMap<>();
+    files.forEach((name, bytes) -> contents.put(name, out -> out.write(bytes)));
+    writeAll(contents);
+  }
+
+  /**
+   * Writes all results of the run, of which some may be too large to be held in memory.
+   *
+   * @param files content by plain name, see {@link #name}
+   * @throws OutputRefused when one cannot be written; nothing is changed then
+   */
+  public void writeAll(Map<String, Content> files) {
     for (String name : files.keySet()) {
       if (!isPlain(name)) {
         throw new IllegalArgumentException(
@@ -123,7 +149,8 @@ public final class Outputs {
     }
   }
 
-  private static String reason(IOException e) {
+  /** What went wrong, in words. */
+  static String reason(IOException e) {
     String text = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
     if (text != null && !text.isBlank()) {
       return text;

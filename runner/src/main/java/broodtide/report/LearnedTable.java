@@ -1,10 +1,10 @@
 package broodtide.report;
 
-import broodtide.fit.PosteriorNarrative;
 import broodtide.fit.Prior;
 import broodtide.fit.UnknownSummary;
 import broodtide.results.ColonyResult;
 import broodtide.words.Digits;
+import broodtide.words.LearnedWords;
 import broodtide.words.UnknownWords;
 import java.util.List;
 
@@ -13,7 +13,7 @@ record LearnedTable(ColonyResult result) {
   void write(HtmlWriter h, String heading) {
     List<UnknownSummary> unknowns = result.comparison().posterior().summaries();
     h.element(heading, "What was learned of the colony");
-    h.element("p", String.join(" ", PosteriorNarrative.sentences(result.comparison().posterior())));
+    h.element("p", String.join(" ", LearnedWords.sentences(result.comparison().posterior())));
     h.open("table", "class", "cards", "role", "table");
     h.element("caption", "Median and 90 % interval, before and after the washes.");
     h.open("thead", "role", "rowgroup").open("tr", "role", "row");
@@ -30,7 +30,7 @@ record LearnedTable(ColonyResult result) {
       cell(h, "Before", p.median(), p.at(-Prior.NINE_IN_TEN), p.at(Prior.NINE_IN_TEN));
       cell(h, "After", u.median(), u.low(), u.high());
       h.open("td", "role", "cell", "data-head", "The washes said");
-      h.element("span", UnknownWords.said(u.shrinkage())).close();
+      h.element("span", UnknownWords.said(u.learned())).close();
       h.close();
     }
     h.close().close();

@@ -240,9 +240,11 @@ function marks({ scale, rem, picture, narrow }, svg) {
 function names(chart, svg) {
   const { scale, rem, picture, narrow } = chart;
   const named = picture.lines.filter((line) => line.values.length > 0);
-  const first = named.find((line) => !line.kept);
-  if (first && first.values.length <= daysBetween(first.start, picture.end)) {
-    lostMark(chart, svg, first);
+  const live = named.filter((line) => !line.kept);
+  const ending = live.find((line) => daysBetween(picture.start, line.start) + line.values.length
+    <= daysBetween(picture.start, picture.end));
+  if (ending) {
+    lostMark(chart, svg, ending);
   }
   if (narrow) {
     key(chart, svg);

@@ -143,6 +143,17 @@ export function drawTask(form) {
     return made;
   }
 
+  /** Only rising and falling is scored; a change of less than a thirtieth is neither. */
+  function directions(points) {
+    const way = (from, to) => (Math.abs(to - from) <= from / 30 ? 0 : Math.sign(to - from));
+    const model = points.slice(1).map((point, i) => way(points[i].value, point.value));
+    const mine = inputs.slice(1).map((input, i) => way(valueOf(inputs[i]), valueOf(input)));
+    const told = model.filter((w) => w !== 0).length;
+    const right = model.filter((w, i) => w !== 0 && w === mine[i]).length;
+    return `${right} of ${told} times your line goes the way of the model, up or down. `
+      + 'How high it runs is not scored.';
+  }
+
   return {
     problem() {
       const missing = inputs.filter((input) => valueOf(input) === null);
@@ -172,6 +183,9 @@ export function drawTask(form) {
         const [low, high] = [Math.min(mine, point.value), Math.max(mine, point.value)];
         return high <= CLOSE * low || high - low <= NEAR_ZERO * top;
       }).length;
+      if (form.dataset.direction === 'true') {
+        return { verdict: directions(points), shown: [table(points)] };
+      }
       const verdict = `${close} of your ${points.length - 1} points came close, `
         + 'within one and a half times of the model.';
       return { verdict, shown: [table(points)] };

@@ -56,24 +56,120 @@ async function reveal() {
   if (problem) {
     return;
   }
-  try {
-    const answer = await ask(`/api/lessons/${name}`);
-    const part = await task.reveal(answer, name);
-    get('answer').replaceChildren(...part.shown);
-    get('reveal-text').textContent = answer.reveal;
-    const first = get('reveal').hidden;
-    get('reveal').hidden = false;
-    showCharts(answer);
-    showFigures(answer.figures);
-    get('verdict').replaceChildren(element('p', part.verdict));
-    if (first) {
-      get('reveal-title').focus({ preventScroll: true });
-      get('reveal').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'start' });
-    }
-  } catch (error) {
-    get('problem').textContent = troubleWords(error);
+  await showReveal(async (answer) => task.reveal(answer, name));
+  if (!get('reveal').hidden) {
+    stage('reveal');
   }
 }
+
+/** The reveal, with what a part of the page says about an answer. */
+async function showReveal(said) {
+  try {
+    const answer = await ask(`/api/lessons/${name}`);
+    const part = await said(answer);
+    get('answer').replaceChildren(...part.shown);
+    get('reveal-text').textContent = answer.reveal;
+    get('reveal').hidden = false;
+    shown = answer;
+    showFigures(answer.figures);
+    get('verdict').replaceChildren(element('p', part.verdict));
+    get('gone').textContent = '';
+  } catch (error) {
+    get('gone').textContent = troubleWords(error);
+  }
+}
+
+/** Nobody typed an answer: the class has said by hands what it thinks. */
+function byHands(answer) {
+  const counts = hands();
+  const most = Math.max(...counts.map((h) => h.count));
+  const verdict = most > 0
+    ? `Most hands: ${counts.filter((h) => h.count === most).map((h) => h.text).join(' and ')}.`
+    : 'No prediction was made.';
+  const list = element('ul', '', 'answers-given');
+  (answer.choices ?? []).filter((choice) => choice.right).forEach((choice) => {
+    const item = element('li', '', 'right');
+    item.append(element('strong', `What the model shows: ${choice.text}`),
+      document.createTextNode(choice.because));
+    list.append(item);
+  });
+  return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
+}
+
+const buttons = [...document.querySelectorAll('.hand')];
+const hands = () => buttons.map((button) => ({
+  text: button.childNodes[1].textContent.replace(/: $/, '').trim(),
+  count: Number(button.querySelector('output').textContent),
+}));
+
+function raise(number, by) {
+  const button = buttons[number - 1];
+  if (button) {
+    const output = button.querySelector('output');
+    output.textContent = Math.max(0, Number(output.textContent) + by);
+    const all = hands().reduce((sum, h) => sum + h.count, 0);
+    get('hands-said').textContent = `${all} ${all === 1 ? 'hand' : 'hands'} in all.`;
+  }
+}
+
+buttons.forEach((button) => button.addEventListener('click', () => raise(Number(button.dataset.hand), 1)));
+document.querySelectorAll('.fewer').forEach((button) => button.addEventListener(
+  'click', () => raise(Number(button.dataset.fewer), -1)));
+
+const stages = ['story', 'predict', 'reveal', 'talk'];
+const article = document.querySelector('.lesson');
+let shown = null;
+
+/** Goes to a stage of the evening; the reveal is asked for on the first visit. */
+async function stage(next) {
+  if ((next === 'reveal' || next === 'talk') && !shown) {
+    await showReveal(byHands);
+    if (!shown) {
+      return;
+    }
+  }
+  article.dataset.stage = next;
+  document.querySelectorAll('.stages button').forEach((button) => {
+    button.setAttribute('aria-current', button.dataset.stage === next ? 'step' : 'false');
+  });
+  window.dispatchEvent(new Event('resize'));
+  if (next === 'reveal') {
+    showCharts(shown);
+  }
+  const heading = document.querySelector(`[data-part="${next}"] h2`);
+  heading.tabIndex = -1;
+  heading.focus({ preventScroll: true });
+  document.querySelector('.stages').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'start' });
+}
+
+function step(by) {
+  const at = stages.indexOf(article.dataset.stage) + by;
+  if (at >= 0 && at < stages.length) {
+    stage(stages[at]);
+  }
+}
+
+/** A clicker sends Page Down and Page Up; what is typed into a field stays there. */
+document.addEventListener('keydown', (event) => {
+  const typing = event.target.closest?.('input, select, textarea');
+  if (typing || event.ctrlKey || event.altKey || event.metaKey) {
+    return;
+  }
+  const pressed = event.target.closest?.('button, a, summary, [tabindex="0"]');
+  const by = { PageDown: 1, ArrowRight: 1, PageUp: -1, ArrowLeft: -1 }[event.key];
+  if (by || (event.key === ' ' && !pressed)) {
+    event.preventDefault();
+    step(by ?? (event.shiftKey ? -1 : 1));
+  } else if (article.dataset.stage === 'predict' && /^[1-5]$/.test(event.key)) {
+    raise(Number(event.key), 1);
+  }
+});
+
+document.querySelectorAll('.stages button').forEach((button) => {
+  button.addEventListener('click', () => stage(button.dataset.stage));
+});
+document.querySelector('.stages button').setAttribute('aria-current', 'step');
+article.classList.add('live');
 
 form.addEventListener('submit', (event) => {
   event.preventDefault();

@@ -7,6 +7,9 @@ export function washesTask(form) {
   const bees = Number(form.dataset.bees);
   const whole = (id) => (/^[0-9]+$/.test(get(id).value.trim()) ? Number(get(id).value) : NaN);
 
+  const ownCounts = () => get('counted').value.split(/[\s,;]+/).filter(Boolean)
+    .map((text) => (/^[0-9]+$/.test(text) ? Number(text) : NaN));
+
   get('more').addEventListener('click', () => {
     get('seed').value = (whole('seed') + 1) % 1000000;
     form.dispatchEvent(new Event('again'));
@@ -17,6 +20,10 @@ export function washesTask(form) {
       const [low, high, seed] = [whole('lowest'), whole('highest'), whole('seed')];
       if (!(low >= 0 && high <= bees && low <= high)) {
         return `Give the lowest and the highest count you expect, whole numbers from 0 to ${bees}.`;
+      }
+      const own = ownCounts();
+      if (own.length > 200 || own.some((c) => !(c >= 0 && c <= bees))) {
+        return `The class's counts are whole numbers from 0 to ${bees}, at most 200 of them.`;
       }
       return seed >= 0 && seed <= 999999 ? '' : 'The seed is a whole number from 0 to 999999.';
     },
@@ -30,7 +37,9 @@ export function washesTask(form) {
       const note = element('p',
         `The 90 % interval of such washes is ${drawn.low} to ${drawn.high} mites. Seed`
         + ` ${drawn.seed}. In order: ${drawn.counts.join(', ')}.`);
-      return { verdict, shown: [dots(drawn, low, high), note] };
+      const own = ownCounts();
+      const more = own.length > 0 ? [histogram(own, drawn.theory)] : [];
+      return { verdict, shown: [...more, dots(drawn, low, high), note] };
     },
   };
 }
@@ -66,6 +75,41 @@ function dots({ counts, low, high }, mineLow, mineHigh) {
     stack.set(count, above + 1);
     draw(svg, 'circle', { cx: x(count), cy: floor - radius * (1.3 + 2.3 * above), r: radius, class: 'washed' });
   });
+  plot.append(svg);
+  figure.append(plot);
+  return figure;
+}
+
+/** The class's own counts as bars, and what chance alone makes of so many washes as a line. */
+function histogram(own, theory) {
+  const figure = element('figure', '', 'chart');
+  const within = own.filter((c) => c < theory.length).length;
+  figure.append(element('figcaption',
+    `The class's own ${own.length} counts (bars), and what chance alone gives (line)`));
+  const top = Math.max(...own, theory.findLastIndex((share) => share * own.length > 0.05)) + 1;
+  const bars = Array.from({ length: top + 1 }, (_, c) => own.filter((d) => d === c).length);
+  const most = Math.max(...bars, ...theory.map((share) => share * own.length), 1);
+  const width = document.querySelector('.lesson').clientWidth;
+  const height = 240;
+  const floor = height - 30;
+  const wide = (width - 24) / (top + 1);
+  const svg = document.createElementNS(SVG, 'svg');
+  svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
+  svg.setAttribute('role', 'img');
+  svg.setAttribute('aria-label', `The class's counts: ${own.join(', ')}.`
+    + (within < own.length ? ' Some lie beyond what chance gives.' : ''));
+  const y = (value) => floor - (value / most) * (floor - 10);
+  bars.forEach((n, c) => draw(svg, 'rect',
+    { x: 12 + c * wide + 1, y: y(n), width: Math.max(1, wide - 2), height: floor - y(n), class: 'own' }));
+  const path = theory.slice(0, top + 1)
+    .map((share, c) => `${c ? 'L' : 'M'}${(12 + (c + 0.5) * wide).toFixed(1)} ${y(share * own.length).toFixed(1)}`)
+    .join('');
+  draw(svg, 'path', { d: path, class: 'theory' });
+  const every = [1, 2, 5, 10, 20].find((n) => n * wide > 30) ?? 50;
+  for (let count = 0; count <= top; count += every) {
+    draw(svg, 'text', { x: 12 + (count + 0.5) * wide, y: floor + 20, 'text-anchor': 'middle' }, String(count));
+  }
+  const plot = element('div', '', 'plot');
   plot.append(svg);
   figure.append(plot);
   return figure;

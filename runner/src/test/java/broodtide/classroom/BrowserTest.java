@@ -3,13 +3,16 @@ package broodtide.classroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.browser.InstalledBrowser;
+import broodtide.lesson.Lessons;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page in a real browser: keys, pointer, small and large windows. */
@@ -42,6 +45,13 @@ class BrowserTest {
 
   private static void visit(String path, int width, int height) throws Exception {
     browser.open(page.address().resolve(path), width, height);
+  }
+
+  /** From the story to the predictions, as a clicker goes. */
+  private static void predict() throws Exception {
+    browser.waitFor("document.querySelector('.lesson.live')");
+    browser.press("PageDown");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'predict'");
   }
 
   private static String text(String id) throws Exception {
@@ -174,7 +184,9 @@ class BrowserTest {
   @Test
   void choosingFirstThenLooking() throws Exception {
     visit("/lessons/drone-magnet", 1280, 900);
+    predict();
     assertThat(browser.eval("reveal.hidden").asBoolean()).isTrue();
+    browser.eval("document.querySelector('.pairs').open = true");
     browser.eval("document.querySelector('button.main').focus()");
     browser.press("Enter");
     assertThat(text("problem")).contains("Pick an answer first");
@@ -185,16 +197,64 @@ class BrowserTest {
     browser.press("Enter");
     browser.waitFor("!reveal.hidden && verdict.textContent");
     assertThat(text("verdict")).contains("You saw it coming");
-    assertThat(text("answer")).contains("You said, and the model shows: Not quite half");
+    assertThat(text("answer")).contains("You said, and the model shows: More than a third");
     assertThat(text("figures")).contains("45 %");
     assertThat(browser.eval("document.activeElement.id").asText()).isEqualTo("reveal-title");
     assertThat(browser.eval("document.querySelectorAll('#charts .plot > svg').length").asInt())
         .isEqualTo(2);
   }
 
+  /** The evening by a clicker alone: story, hands, reveal, talk, and back. */
+  @Test
+  void aClickerLeadsThroughTheEvening() throws Exception {
+    visit("/lessons/august-october", 1280, 720);
+    predict();
+    browser.eval("document.querySelector('.hand').click()");
+    browser.eval("document.querySelector('.hand').click()");
+    browser.eval("document.querySelector('[data-fewer=\"1\"]').click()");
+    assertThat(text("hands-said")).isEqualTo("1 hand in all.");
+    browser.press("PageDown");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    browser.waitFor("document.querySelectorAll('#charts .plot > svg').length === 3");
+    assertThat(text("verdict")).isEqualTo("Most hands: The one treated in August.");
+    assertThat(text("figures")).contains("winter loss", "bees at the spring low");
+    browser.press("PageDown");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'talk'");
+    browser.press("PageUp");
+    browser.press("PageUp");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'predict'");
+    assertThat(browser.eval("localStorage.length + sessionStorage.length").asInt())
+        .as("nothing is kept of the class")
+        .isZero();
+  }
+
+  /** What is printed before the reveal holds no answer. */
+  @ParameterizedTest
+  @ValueSource(strings = {"august-october", "drone-magnet"})
+  void printingBeforeTheRevealPrintsNoAnswer(String lesson) throws Exception {
+    visit("/lessons/" + lesson, 1280, 720);
+    browser.waitFor("document.querySelector('.lesson.live')");
+    String because = page.json("/api/lessons/" + lesson).findValuesAsText("because").get(0);
+    assertThat(browser.eval("document.body.textContent").asText()).doesNotContain(because);
+  }
+
+  @Test
+  void theClassesOwnCountsStandBesideTheTheory() throws Exception {
+    visit("/lessons/one-wash", 1280, 720);
+    predict();
+    browser.eval(
+        "lowest.value = 5; highest.value = 13; counted.value = '9, 6 12 8;11';"
+            + " document.querySelector('button.main').click()");
+    browser.waitFor("document.querySelector('#answer .theory')");
+    assertThat(text("answer")).contains("The class's own 5 counts");
+    browser.eval("counted.value = '9, x'; document.querySelector('button.main').click()");
+    assertThat(text("problem")).contains("whole numbers from 0 to 300");
+  }
+
   @Test
   void drawingByPointerAndByKeys() throws Exception {
     visit("/lessons/spring-count", 1280, 900);
+    predict();
     browser.waitFor("document.querySelector('#pad svg')");
     browser.eval("pad.scrollIntoView({behavior: 'instant', block: 'center'})");
     double left = browser.eval("pad.querySelector('svg').getBoundingClientRect().left").asDouble();
@@ -213,7 +273,7 @@ class BrowserTest {
     browser.type("1.8");
     browser.press("Enter");
     browser.waitFor("!reveal.hidden && verdict.textContent");
-    assertThat(text("verdict")).containsPattern(Pattern.compile("[0-5] of your 5 points"));
+    assertThat(text("verdict")).containsPattern(Pattern.compile("[0-5] of [1-5] times"));
     assertThat(text("answer")).contains("10 April").contains("1.8");
     assertThat(browser.eval("document.querySelectorAll('#pad path').length").asInt())
         .as("the learner's line and the model's")
@@ -223,6 +283,7 @@ class BrowserTest {
   @Test
   void washesAreDrawnAgainFromAnotherSeed() throws Exception {
     visit("/lessons/one-wash", 1280, 900);
+    predict();
     browser.eval(
         "lowest.value = 5; highest.value = 13; document.querySelector('button.main').click()");
     browser.waitFor("document.querySelectorAll('#answer circle').length === 20");
@@ -330,14 +391,22 @@ class BrowserTest {
         .isEmpty();
   }
 
-  /** One sheet for learners, at most two for the answers, none blank. */
+  static List<String> lessons() {
+    return Lessons.SHELF.names();
+  }
+
+  /** One sheet for learners, two for the teacher, none blank, on A4 and on letter. */
   @ParameterizedTest
-  @ValueSource(strings = {"spring-count", "drone-magnet", "one-wash", "august-october"})
-  void worksheetsPrintOnFewSheets(String lesson) throws Exception {
+  @MethodSource("lessons")
+  void worksheetsFitTheirSheets(String lesson) throws Exception {
     visit("/lessons/" + lesson + "/worksheet", 1000, 900);
-    String pdf = new String(browser.pdf(), StandardCharsets.ISO_8859_1);
-    long sheets = Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(pdf).results().count();
-    assertThat(sheets).isBetween(2L, 3L);
+    assertThat(sheets(8.27, 11.69)).as("A4").isEqualTo(3);
+    assertThat(sheets(8.5, 11)).as("letter").isEqualTo(3);
+  }
+
+  private static long sheets(double width, double height) throws Exception {
+    String pdf = new String(browser.pdf(width, height), StandardCharsets.ISO_8859_1);
+    return Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(pdf).results().count();
   }
 
   private static String quoted(String text) {

@@ -196,7 +196,25 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   /** Presses a key, for example {@code ArrowRight}, {@code Tab}, {@code Enter}. */
   void press(String key) throws Exception {
     Map<String, Integer> codes =
-        Map.of("ArrowRight", 39, "ArrowLeft", 37, "ArrowDown", 40, "Tab", 9, "Enter", 13, " ", 32);
+        Map.of(
+            "ArrowRight",
+            39,
+            "ArrowLeft",
+            37,
+            "ArrowDown",
+            40,
+            "ArrowUp",
+            38,
+            "Tab",
+            9,
+            "Enter",
+            13,
+            " ",
+            32,
+            "PageDown",
+            34,
+            "PageUp",
+            33);
     for (String type : List.of("keyDown", "keyUp")) {
       ObjectNode event =
           JSON.createObjectNode()
@@ -240,10 +258,15 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
             .put("clickCount", 1));
   }
 
-  /** The page as a printer would get it. */
-  byte[] pdf() throws Exception {
+  /** The page as a printer would get it, on paper of a size in inches. */
+  byte[] pdf(double width, double height) throws Exception {
     JsonNode printed =
-        send("Page.printToPDF", JSON.createObjectNode().put("printBackground", true));
+        send(
+            "Page.printToPDF",
+            JSON.createObjectNode()
+                .put("printBackground", true)
+                .put("paperWidth", width)
+                .put("paperHeight", height));
     return Base64.getDecoder().decode(printed.path("data").asText());
   }
 

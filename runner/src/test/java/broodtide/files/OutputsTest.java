@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -134,7 +136,7 @@ class OutputsTest {
   void aManifestLeadsToNoFileElsewhere() throws IOException {
     Path out = Files.createDirectory(dir.resolve("out"));
     Path mine = Files.writeString(dir.resolve("mine"), "abc");
-    Manifest bad = Manifest.of("compare", files("../mine", "abc"));
+    Manifest bad = manifest(files("../mine", "abc"));
     Files.write(out.resolve(Manifest.NAME), bad.json());
     Outputs.into(out, "compare", List.of(), List.of("a.csv")).write(files("a.csv", "new"));
     assertThat(mine).hasContent("abc");
@@ -165,7 +167,7 @@ class OutputsTest {
     // The run died when a.csv was in place and c.csv not yet taken away.
     stage("b.csv", "new b");
     Files.writeString(dir.resolve("a.csv"), "new a");
-    Manifest next = Manifest.of("compare", files("a.csv", "new a", "b.csv", "new b"));
+    Manifest next = manifest(files("a.csv", "new a", "b.csv", "new b"));
     Files.write(dir.resolve(Generation.STAGE).resolve(Manifest.NAME), next.json());
     outputs("a.csv");
     assertThat(names()).containsExactly("a.csv", "b.csv", Manifest.NAME);
@@ -179,7 +181,7 @@ class OutputsTest {
     stage("b.csv", "new b");
     Files.write(
         dir.resolve(Generation.STAGE).resolve(Manifest.NAME),
-        Manifest.of("compare", files("b.csv", "new b")).json());
+        manifest(files("b.csv", "new b")).json());
     Files.writeString(dir.resolve("b.csv"), "mine");
     assertThatThrownBy(() -> outputs("a.csv")).hasMessageContaining("b.csv");
     assertThat(dir.resolve("b.csv")).hasContent("mine");
@@ -255,5 +257,16 @@ class OutputsTest {
     assertThat(Outputs.name("Hive 7/left")).isEqualTo("hive-7-left");
     assertThat(Outputs.name("../..")).isEqualTo("unnamed");
     assertThat(Outputs.name("R\u00fccken \u00c9t\u00e9")).isEqualTo("rucken-ete");
+  }
+
+  private static Manifest manifest(Map<String, byte[]> contents) {
+    TreeMap<String, Manifest.Sum> sums = new TreeMap<>();
+    contents.forEach(
+        (name, bytes) -> {
+          MessageDigest digest = Manifest.Sum.digest();
+          digest.update(bytes);
+          sums.put(name, Manifest.Sum.of(bytes.length, digest));
+        });
+    return new Manifest("compare", sums);
   }
 }

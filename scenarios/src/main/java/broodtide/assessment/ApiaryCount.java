@@ -1,6 +1,5 @@
 package broodtide.assessment;
 
-import broodtide.assessment.HiveChance.Ranked;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -49,6 +48,9 @@ public final class ApiaryCount {
 
   /** Farthest that a chance is from 0 and 1 while it is fitted to the colony's own. */
   private static final double LEAST = 1e-9;
+
+  /** Chance of a count that is as good as none. */
+  private static final double NOTHING = 1e-25;
 
   private final List<HiveChance> hives;
   private final double[] distribution;
@@ -130,15 +132,38 @@ public final class ApiaryCount {
     double[][] chances = chances(yard);
     double[] sum = new double[yard.size() + 1];
     for (int p = 0; p < POINTS; p++) {
-      double[] count = {1};
-      for (double[] hive : chances) {
-        count = together(count, new double[] {1 - hive[p], hive[p]});
-      }
-      for (int k = 0; k < sum.length; k++) {
-        sum[k] += count[k] / POINTS;
-      }
+      addCount(chances, p, sum);
     }
     return sum;
+  }
+
+  /**
+   * Adds the distribution of the count at one point. Ends of it that hold next to nothing are let
+   * go, so that the work grows less than with the square of the colonies.
+   */
+  private static void addCount(double[][] chances, int point, double[] sum) {
+    double[] count = new double[sum.length];
+    count[0] = 1;
+    int first = 0;
+    int last = 0;
+    for (double[] hive : chances) {
+      double in = hive[point];
+      double out = 1 - in;
+      last++;
+      for (int k = last; k > first; k--) {
+        count[k] = count[k] * out + count[k - 1] * in;
+      }
+      count[first] *= out;
+      while (count[first] < NOTHING && first < last) {
+        count[first++] = 0;
+      }
+      while (count[last] < NOTHING && last > first) {
+        count[last--] = 0;
+      }
+    }
+    for (int k = first; k <= last; k++) {
+      sum[k] += count[k] / POINTS;
+    }
   }
 
   /** The chance of each colony of a yard at every point, in their order. */
@@ -186,10 +211,11 @@ public final class ApiaryCount {
       double[] others,
       Map<String, double[]> coordinates,
       Map<Factor, float[][]> tables) {
+    HiveChance.Seasons seasons = hive.seasons();
+    List<short[]> ranked = seasons.ranks();
+    int members = ranked.isEmpty() ? 1 : ranked.get(0).length;
     List<float[][]> of = new ArrayList<>();
-    int members = 1;
-    for (Ranked s : hive.shared()) {
-      members = s.ranks().length;
+    for (HiveChance.Share s : hive.shared()) {
       Factor factor = new Factor(s.what(), s.share(), members);
       of.add(
           tables.computeIfAbsent(
@@ -201,12 +227,12 @@ public final class ApiaryCount {
       Arrays.fill(weights, 1);
       for (int j = 0; j < of.size(); j++) {
         float[] row = of.get(j)[p];
-        short[] ranks = hive.shared().get(j).ranks();
+        short[] ranks = ranked.get(j);
         for (int i = 0; i < members; i++) {
           weights[i] *= row[ranks[i]];
         }
       }
-      out[p] = hive.counted().at(weights, bees[p], others[p]);
+      out[p] = seasons.counted().at(weights, bees[p], others[p]);
     }
     return out;
   }

@@ -2,7 +2,6 @@ package broodtide.assessment;
 
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
-import broodtide.engine.Survival;
 import broodtide.fit.SeasonPosterior;
 import broodtide.fit.SharedDraws;
 import java.time.LocalDate;
@@ -10,14 +9,15 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.util.FastMath;
 
 /**
  * The chance that one colony of an apiary is counted: over its treatment threshold on a day, or
  * lost by spring. It keeps what {@link ApiaryCount} must know of the colony, a few tens of
- * kilobytes, so that the simulated colonies may be forgotten. Immutable, and safe to share between
- * threads.
+ * kilobytes, so that the simulated colonies may be forgotten; where it was put away in a {@link
+ * HiveRecords}, it reads them there again each time a count asks. Immutable, and safe to share
+ * between threads.
  *
  * @since 0.2.0
  */
@@ -28,8 +28,16 @@ public final class HiveChance {
   private final String colony;
   private final String yard;
   private final double own;
-  private final List<Ranked> shared;
-  private final Counted counted;
+  private final List<Share> shared;
+  private final Supplier<Seasons> seasons;
+
+  /**
+   * What colonies share.
+   *
+   * @param what what it is
+   * @param share share of its variance that is shared
+   */
+  record Share(String what, double share) {}
 
   /**
    * What colonies share, by rank among the simulated colonies of this one.
@@ -56,25 +64,38 @@ public final class HiveChance {
     }
   }
 
-  /** The chance of being counted when simulated colonies weigh differently. */
-  @FunctionalInterface
-  interface Counted {
-    /**
-     * The chance.
-     *
-     * @param weights by simulated colony
-     * @param bees luck of the yard: how many bees a colony needs there
-     * @param others luck of the yard: how often other causes take one
-     */
-    double at(double[] weights, double bees, double others);
+  /**
+   * The simulated colonies as far as a count must know them.
+   *
+   * @param ranks of what is shared, in the order of {@link #shared}
+   * @param counted which of them are counted
+   */
+  record Seasons(List<short[]> ranks, Counted counted) {
+    Seasons {
+      ranks = List.copyOf(ranks);
+    }
   }
 
   HiveChance(String colony, String yard, double own, List<Ranked> shared, Counted counted) {
+    this(
+        colony,
+        yard,
+        own,
+        shared.stream().map(s -> new Share(s.what(), s.share())).toList(),
+        kept(new Seasons(shared.stream().map(Ranked::ranks).toList(), counted)));
+  }
+
+  HiveChance(
+      String colony, String yard, double own, List<Share> shared, Supplier<Seasons> seasons) {
     this.colony = colony;
     this.yard = yard;
     this.own = own;
     this.shared = List.copyOf(shared);
-    this.counted = counted;
+    this.seasons = seasons;
+  }
+
+  private static Supplier<Seasons> kept(Seasons seasons) {
+    return () -> seasons;
   }
 
   /**
@@ -91,7 +112,6 @@ public final class HiveChance {
         .map(
             threshold -> {
               int n = kept(run);
-              double[] living = Arrays.copyOf(run.living(day), n);
               double[] infestation = run.infestation(day);
               boolean[] over = new boolean[n];
               for (int i = 0; i < n; i++) {
@@ -102,19 +122,8 @@ public final class HiveChance {
                   run.colony().yard(),
                   run.chanceOver(threshold, day),
                   ranked(posterior, run, day, n),
-                  (weights, bees, others) -> share(weights, living, over));
+                  new Counted.Over(Arrays.copyOf(run.living(day), n), over));
             });
-  }
-
-  private static double share(double[] weights, double[] living, boolean[] over) {
-    double all = 0;
-    double some = 0;
-    for (int i = 0; i < over.length; i++) {
-      double w = weights[i] * living[i];
-      all += w;
-      some += over[i] ? w : 0;
-    }
-    return all > 0 ? some / all : 0;
   }
 
   /**
@@ -131,28 +140,25 @@ public final class HiveChance {
   private static HiveChance lost(SeasonPosterior posterior, PlanRun run, LocalDate day) {
     int n = kept(run);
     LocalDate from = run.knownAlive();
-    double[] then = logs(run.run().values(Quantity.ADULTS, from), n);
-    double[] least = logs(run.run().least(Quantity.ADULTS, from, day), n);
-    Survival survival = run.colony().winter().survival();
     return new HiveChance(
         run.colony().colony(),
         run.colony().yard(),
         run.shareLost(day),
         ranked(posterior, run, day, n),
-        (weights, bees, others) -> {
-          double before = 0;
-          double after = 0;
-          for (int i = 0; i < n; i++) {
-            before += weights[i] * survival.enoughOfLog(then[i], bees);
-            after += weights[i] * survival.enoughOfLog(least[i], bees);
-          }
-          return before > 0 ? 1 - after / before * survival.spared(from, day, others) : 1;
-        });
+        Counted.Lost.of(
+            run.colony().winter().survival(),
+            from,
+            day,
+            floats(run.run().values(Quantity.ADULTS, from), n),
+            floats(run.run().least(Quantity.ADULTS, from, day), n)));
   }
 
-  private static double[] logs(double[] values, int n) {
-    double[] out = new double[n];
-    Arrays.setAll(out, i -> FastMath.log(values[i]));
+  /** Runs hold single precision, so nothing is lost. */
+  private static float[] floats(double[] values, int n) {
+    float[] out = new float[n];
+    for (int i = 0; i < n; i++) {
+      out[i] = (float) values[i];
+    }
     return out;
   }
 
@@ -181,11 +187,13 @@ public final class HiveChance {
     return own;
   }
 
-  List<Ranked> shared() {
+  /** What is shared, in an order that is the same for all colonies. */
+  List<Share> shared() {
     return shared;
   }
 
-  Counted counted() {
-    return counted;
+  /** Its simulated colonies. */
+  Seasons seasons() {
+    return seasons.get();
   }
 }

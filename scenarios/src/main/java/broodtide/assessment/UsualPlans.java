@@ -9,6 +9,7 @@ import broodtide.control.Plan;
 import broodtide.measure.Unworkable;
 import broodtide.season.Climate;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,8 @@ import java.util.stream.Stream;
 
 /**
  * The plans that a beekeeper would weigh first: wait, cut drone comb, treat now, treat after
- * harvest, the same with oxalic acid in the broodless winter, treat late.
+ * harvest, the same with oxalic acid in the broodless winter, cage the queen and dribble oxalic
+ * acid on the day of her release, treat late.
  *
  * <p>Where no treatment is named, each day takes the first of a short list that suits its warmth
  * and its supers. The list goes by published efficacy, with miticides that stay in wax last. It
@@ -32,11 +34,13 @@ public final class UsualPlans {
   private static final String BROODLESS = "oxalic-dribble";
   private static final String VAPOUR = "oxalic-vapour";
   private static final String DRONE_COMB = "drone-comb-part";
+  private static final String CAGING = "queen-caging";
+  private static final String BROODLESS_BY_CAGING = "oxalic-dribble-caged";
 
   private UsualPlans() {}
 
   /**
-   * {@return the plans that fit into the days ahead, at most seven, with treatments that suit each
+   * {@return the plans that fit into the days ahead, at most eight, with treatments that suit each
    * date}
    *
    * @param c the colony
@@ -46,7 +50,7 @@ public final class UsualPlans {
   }
 
   /**
-   * {@return the plans that fit into the days ahead, at most seven}
+   * {@return the plans that fit into the days ahead, at most eight}
    *
    * @param c the colony
    * @param treatment the treatment to lay at each date; empty to choose by date. The oxalic acid
@@ -78,6 +82,9 @@ public final class UsualPlans {
     } else if (harvest.isBefore(c.until())) {
       add("after harvest", harvest, c, treatment, plans);
       thenOxalic("after harvest", harvest, c, treatment).ifPresent(plans::add);
+    }
+    if (treatment.isEmpty()) {
+      caged(c, harvest).ifPresent(plans::add);
     }
     late(c, stages, harvest)
         .filter(day -> day.isAfter(c.now()) && !day.equals(harvest))
@@ -136,6 +143,31 @@ public final class UsualPlans {
                 new Plan(
                     first.name() + " " + when + " + oxalic",
                     List.of(first.at(day), Catalog.control(BROODLESS).at(winter))));
+  }
+
+  /**
+   * The queen caged so that she is free, and the dribble falls, on the day on which the supers come
+   * off (Buchler et al. 2020: 89.6 % in ten countries). Only where that ends before winter bees are
+   * reared, which need her brood.
+   */
+  private static Optional<Plan> caged(ColonyCase c, LocalDate harvest) {
+    LocalDate soonest = Catalog.control(CAGING).at(c.now()).to().plusDays(1);
+    long days = ChronoUnit.DAYS.between(c.now(), soonest);
+    LocalDate free = harvest.isBefore(soonest) ? soonest : harvest;
+    LocalDate caged = free.minusDays(days);
+    Climate climate = c.model().climate();
+    boolean brood = climate.laying().at(caged) > 0 && climate.laying().at(free) > 0;
+    if (!brood
+        || free.isAfter(c.stages().nextWinterBees(c.now()))
+        || climate.supers().holds(free)
+        || !free.isBefore(c.until())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Plan(
+            CAGING + " + oxalic",
+            List.of(
+                Catalog.control(CAGING).at(caged), Catalog.control(BROODLESS_BY_CAGING).at(free))));
   }
 
   /**

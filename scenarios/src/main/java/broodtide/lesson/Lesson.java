@@ -3,6 +3,7 @@ package broodtide.lesson;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.study.Study;
+import broodtide.wash.WashMethod;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param title one line
  * @param story what is going on in the hive, in a few sentences
  * @param question what learners are asked
+ * @param records a table that learners see with the story; no rows for none
  * @param caution cautions for the work in the lesson, if it speaks of any
  * @param settings the colonies that the engine plays, at least one, none with washes
  * @param task what learners do before the reveal
@@ -24,7 +26,9 @@ import java.util.Optional;
  * @param figures numbers read out at the reveal
  * @param reveal what to see in them
  * @param teacher note to the teacher
- * @param discussion questions to talk about afterwards
+ * @param discussion questions to talk about afterwards, with answers for the teacher
+ * @param evening the time plan of one evening
+ * @param claims what the words say and the figures must show, at least one
  * @param sources where the matter is known from; each line names a source or says "choice"
  */
 public record Lesson(
@@ -33,6 +37,7 @@ public record Lesson(
     String title,
     String story,
     String question,
+    List<List<String>> records,
     Optional<String> caution,
     List<Study> settings,
     Task task,
@@ -40,10 +45,15 @@ public record Lesson(
     List<Figure> figures,
     String reveal,
     String teacher,
-    List<String> discussion,
+    List<Topic> discussion,
+    List<EveningStep> evening,
+    List<Claim> claims,
     List<String> sources) {
   /** Copies the lists. */
   public Lesson {
+    records = records.stream().map(List::copyOf).toList();
+    evening = List.copyOf(evening);
+    claims = List.copyOf(claims);
     settings = List.copyOf(settings);
     charts = List.copyOf(charts);
     figures = List.copyOf(figures);
@@ -87,8 +97,11 @@ public record Lesson(
    * @param show what is drawn
    * @param days three to eight days, rising
    * @param top upper end of the drawing's axis, in the quantity's unit, above 0
+   * @param direction whether only rising and falling counts, not how high the curve runs
    */
-  public record Draw(String plan, Quantity show, List<LocalDate> days, double top) implements Task {
+  public record Draw(
+      String plan, Quantity show, List<LocalDate> days, double top, boolean direction)
+      implements Task {
     /** Copies the list. */
     public Draw {
       days = List.copyOf(days);
@@ -102,8 +115,10 @@ public record Lesson(
    * @param on the day
    * @param bees bees in a wash, 50 to 1,000
    * @param washes washes drawn, 5 to 100
+   * @param method what the mites are taken off with; each method leaves some of them behind
    */
-  public record Washes(String plan, LocalDate on, int bees, int washes) implements Task {}
+  public record Washes(String plan, LocalDate on, int bees, int washes, WashMethod method)
+      implements Task {}
 
   /**
    * One chart of the reveal.
@@ -122,13 +137,65 @@ public record Lesson(
    * One number of the reveal.
    *
    * @param say what it is
+   * @param measure the number
+   */
+  public record Figure(String say, Measure measure) {}
+
+  /** A number that the engine plays, or one that is given. */
+  public sealed interface Measure permits OnDay, Result, Given {}
+
+  /**
+   * A quantity on a day.
+   *
    * @param plan the plan
    * @param show the quantity
    * @param of when there, the number is the share of this quantity that the first one makes up
    * @param on the day
    */
-  public record Figure(
-      String say, String plan, Quantity show, Optional<Quantity> of, LocalDate on) {}
+  public record OnDay(String plan, Quantity show, Optional<Quantity> of, LocalDate on)
+      implements Measure {}
+
+  /**
+   * What a season comes to.
+   *
+   * @param plan the plan
+   * @param result which result
+   */
+  public record Result(String plan, LessonResult result) implements Measure {}
+
+  /**
+   * A number that is given.
+   *
+   * @param number the number, in the unit of what it is held against
+   */
+  public record Given(double number) implements Measure {}
+
+  /**
+   * What the words of a lesson say, so that the engine can be asked whether it is so: one number is
+   * larger than another.
+   *
+   * @param say the claim in words
+   * @param larger the larger number
+   * @param smaller the smaller one
+   * @param times the larger one is at least so many times the smaller one, above 0
+   */
+  public record Claim(String say, Measure larger, Measure smaller, double times) {}
+
+  /**
+   * A question to talk about.
+   *
+   * @param ask the question
+   * @param answer what a teacher can say, on the teacher's sheet only
+   */
+  public record Topic(String ask, String answer) {}
+
+  /**
+   * A part of the evening.
+   *
+   * @param minutes how long, 1 to 120
+   * @param what what is done
+   */
+  public record EveningStep(int minutes, String what) {}
 
   /**
    * One colony under one plan.

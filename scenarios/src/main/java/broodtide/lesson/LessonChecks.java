@@ -26,8 +26,13 @@ final class LessonChecks {
     checks.settings();
     checks.task();
     checks.charts();
+    checks.records();
     for (Lesson.Figure figure : lesson.figures()) {
-      checks.day("figures", figure.plan(), figure.on());
+      checks.measure("figures", figure.measure());
+    }
+    for (Lesson.Claim claim : lesson.claims()) {
+      checks.measure(LessonMeasureForm.CLAIMS.name(), claim.larger());
+      checks.measure(LessonMeasureForm.CLAIMS.name(), claim.smaller());
     }
   }
 
@@ -70,6 +75,25 @@ final class LessonChecks {
     }
   }
 
+  private void records() {
+    for (List<String> row : lesson.records()) {
+      if (row.size() != lesson.records().get(0).size()) {
+        throw new OutOfRange(
+            "records",
+            "with a row of " + row.size() + " cells",
+            "as many cells in each row as in the heading, " + lesson.records().get(0).size());
+      }
+    }
+  }
+
+  private void measure(String field, Lesson.Measure measure) {
+    if (measure instanceof Lesson.OnDay day) {
+      day(field, day.plan(), day.on());
+    } else if (measure instanceof Lesson.Result result) {
+      plan(field, result.plan());
+    }
+  }
+
   private void charts() {
     int plans = lesson.lines().size();
     for (Lesson.Chart chart : lesson.charts()) {
@@ -83,6 +107,14 @@ final class LessonChecks {
   }
 
   private void day(String field, String plan, LocalDate day) {
+    Scenario scenario = plan(field, plan).scenario();
+    LocalDate last = scenario.start().plusDays(scenario.days());
+    if (day.isBefore(scenario.start()) || day.isAfter(last)) {
+      throw new OutOfRange(field, "about " + day, scenario.start() + " to " + last);
+    }
+  }
+
+  private Lesson.Line plan(String field, String plan) {
     List<Lesson.Line> lines = lesson.lines();
     List<String> names = lines.stream().map(Lesson.Line::name).toList();
     int at = names.indexOf(plan);
@@ -90,10 +122,6 @@ final class LessonChecks {
       String known = "a plan of the settings: " + String.join(", ", names);
       throw new OutOfRange(field, "about \"" + plan + "\"", known + Nearest.hint(plan, names));
     }
-    Scenario scenario = lines.get(at).scenario();
-    LocalDate last = scenario.start().plusDays(scenario.days());
-    if (day.isBefore(scenario.start()) || day.isAfter(last)) {
-      throw new OutOfRange(field, "about " + day, scenario.start() + " to " + last);
-    }
+    return lines.get(at);
   }
 }

@@ -8,8 +8,10 @@ import broodtide.forms.ObjectForm;
 import broodtide.forms.TextForm;
 import broodtide.forms.WholeForm;
 import broodtide.lesson.Lesson.Chart;
+import broodtide.lesson.Lesson.EveningStep;
 import broodtide.lesson.Lesson.Figure;
 import broodtide.lesson.Lesson.Task;
+import broodtide.lesson.Lesson.Topic;
 import broodtide.study.Study;
 import broodtide.study.StudyForm;
 import java.util.List;
@@ -31,6 +33,12 @@ final class LessonForm {
       Field.required("story", TextForm.NOTE, "what is going on in the hive");
   private static final Field<String> QUESTION =
       Field.required("question", TextForm.NOTE, "what learners are asked");
+  private static final Field<List<List<String>>> RECORDS =
+      Field.optional(
+          "records",
+          new ListForm<>(new ListForm<>(TextForm.LINE, 2, 6), 2, 10),
+          List.of(),
+          "a table shown with the story, such as a hive's counts; its first row is the heading");
   private static final Field<String> CAUTION =
       Field.optional(
           "caution", TextForm.NOTE, "cautions for the work in the lesson; shown to learners");
@@ -68,11 +76,6 @@ final class LessonForm {
 
   private static final Field<String> SAY =
       Field.required("say", TextForm.LINE, "what the number is");
-  private static final Field<Quantity> OF =
-      Field.optional(
-          "of",
-          LessonTaskForm.QUANTITY,
-          "when given, the number is the share of this quantity that the first one makes up");
   static final Field<List<Figure>> FIGURES =
       Field.optional(
           "figures",
@@ -80,14 +83,11 @@ final class LessonForm {
               new ObjectForm<>(
                   "figure",
                   "one number of the reveal, worked out by the engine",
-                  List.of(SAY, LessonTaskForm.PLAN, LessonTaskForm.SHOW, OF, LessonTaskForm.ON),
-                  LessonForm::figure,
+                  List.of(SAY, LessonMeasureForm.MEASURE),
+                  in -> new Figure(in.need(SAY), in.need(LessonMeasureForm.MEASURE)),
                   (f, out) -> {
                     out.put(SAY, f.say());
-                    out.put(LessonTaskForm.PLAN, f.plan());
-                    out.put(LessonTaskForm.SHOW, f.show());
-                    f.of().ifPresent(q -> out.put(OF, q));
-                    out.put(LessonTaskForm.ON, f.on());
+                    out.put(LessonMeasureForm.MEASURE, f.measure());
                   }),
               0,
               12),
@@ -97,9 +97,44 @@ final class LessonForm {
       Field.required("reveal", TextForm.NOTE, "what to see in the curves");
   private static final Field<String> TEACHER =
       Field.required("teacher", TextForm.NOTE, "note to the teacher");
-  private static final Field<List<String>> DISCUSSION =
+  private static final Field<String> ASK = Field.required("ask", TextForm.NOTE, "the question");
+  private static final Field<String> ANSWER =
+      Field.required("answer", TextForm.NOTE, "the answer, on the teacher's sheet only");
+  private static final Field<List<Topic>> DISCUSSION =
       Field.required(
-          "discussion", new ListForm<>(TextForm.NOTE, 1, 8), "questions to talk about afterwards");
+          "discussion",
+          new ListForm<>(
+              new ObjectForm<>(
+                  "topic",
+                  "a question to talk about, with its answer",
+                  List.of(ASK, ANSWER),
+                  in -> new Topic(in.need(ASK), in.need(ANSWER)),
+                  (t, out) -> {
+                    out.put(ASK, t.ask());
+                    out.put(ANSWER, t.answer());
+                  }),
+              1,
+              8),
+          "questions to talk about afterwards");
+  private static final Field<Integer> MINUTES =
+      Field.required("minutes", new WholeForm(1, 120, "minutes"), "how long");
+  private static final Field<String> WHAT = Field.required("what", TextForm.NOTE, "what is done");
+  private static final Field<List<EveningStep>> EVENING =
+      Field.required(
+          "evening",
+          new ListForm<>(
+              new ObjectForm<>(
+                  "step",
+                  "one part of the evening",
+                  List.of(MINUTES, WHAT),
+                  in -> new EveningStep(in.need(MINUTES), in.need(WHAT)),
+                  (e, out) -> {
+                    out.put(MINUTES, e.minutes());
+                    out.put(WHAT, e.what());
+                  }),
+              1,
+              10),
+          "the time plan of one evening");
   private static final Field<List<String>> SOURCES =
       Field.required(
           "sources",
@@ -118,6 +153,7 @@ final class LessonForm {
               TITLE,
               STORY,
               QUESTION,
+              RECORDS,
               CAUTION,
               SETTINGS,
               TASK,
@@ -126,21 +162,13 @@ final class LessonForm {
               REVEAL,
               TEACHER,
               DISCUSSION,
+              EVENING,
+              LessonMeasureForm.CLAIMS,
               SOURCES),
           LessonForm::make,
           LessonForm::spell);
 
   private LessonForm() {}
-
-  private static Figure figure(Fields in) {
-    Optional<Quantity> of = in.given(OF) ? Optional.of(in.need(OF)) : Optional.empty();
-    return new Figure(
-        in.need(SAY),
-        in.need(LessonTaskForm.PLAN),
-        in.need(LessonTaskForm.SHOW),
-        of,
-        in.need(LessonTaskForm.ON));
-  }
 
   private static Lesson make(Fields in) {
     Lesson lesson =
@@ -150,6 +178,7 @@ final class LessonForm {
             in.need(TITLE),
             in.need(STORY),
             in.need(QUESTION),
+            in.need(RECORDS),
             in.given(CAUTION) ? Optional.of(in.need(CAUTION)) : Optional.empty(),
             in.need(SETTINGS),
             in.need(TASK),
@@ -158,6 +187,8 @@ final class LessonForm {
             in.need(REVEAL),
             in.need(TEACHER),
             in.need(DISCUSSION),
+            in.need(EVENING),
+            in.need(LessonMeasureForm.CLAIMS),
             in.need(SOURCES));
     LessonChecks.agree(lesson);
     return lesson;
@@ -169,6 +200,9 @@ final class LessonForm {
     out.put(TITLE, l.title());
     out.put(STORY, l.story());
     out.put(QUESTION, l.question());
+    if (!l.records().isEmpty()) {
+      out.put(RECORDS, l.records());
+    }
     l.caution().ifPresent(c -> out.put(CAUTION, c));
     out.put(SETTINGS, l.settings());
     out.put(TASK, l.task());
@@ -177,6 +211,8 @@ final class LessonForm {
     out.put(REVEAL, l.reveal());
     out.put(TEACHER, l.teacher());
     out.put(DISCUSSION, l.discussion());
+    out.put(EVENING, l.evening());
+    out.put(LessonMeasureForm.CLAIMS, l.claims());
     out.put(SOURCES, l.sources());
   }
 }

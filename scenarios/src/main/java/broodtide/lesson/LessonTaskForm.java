@@ -17,6 +17,7 @@ import broodtide.lesson.Lesson.Draw;
 import broodtide.lesson.Lesson.Task;
 import broodtide.lesson.Lesson.Washes;
 import broodtide.measure.OutOfRange;
+import broodtide.wash.WashMethod;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -70,6 +71,19 @@ final class LessonTaskForm {
   private static final Field<Integer> WASHES =
       Field.required("washes", new WholeForm(5, 100, "washes"), "washes drawn");
 
+  private static final Field<Boolean> DIRECTION =
+      Field.optional(
+          "direction",
+          new TruthForm(),
+          false,
+          "whether only rising and falling is scored, not how high the curve runs");
+  private static final Field<WashMethod> METHOD =
+      Field.optional(
+          "method",
+          ChoiceForm.of(List.of(WashMethod.values()), WashMethod::id),
+          WashMethod.ALCOHOL,
+          "what the mites are taken off with; each method leaves some of them behind");
+
   static final KindForm<Task> FORM =
       new KindForm<>(
           "task",
@@ -85,25 +99,39 @@ final class LessonTaskForm {
                   "draw",
                   Draw.class,
                   "learners draw a curve",
-                  List.of(PLAN, SHOW, DAYS, TOP),
-                  in -> new Draw(in.need(PLAN), in.need(SHOW), rising(in.need(DAYS)), in.need(TOP)),
+                  List.of(PLAN, SHOW, DAYS, TOP, DIRECTION),
+                  in ->
+                      new Draw(
+                          in.need(PLAN),
+                          in.need(SHOW),
+                          rising(in.need(DAYS)),
+                          in.need(TOP),
+                          in.need(DIRECTION)),
                   (t, out) -> {
                     out.put(PLAN, t.plan());
                     out.put(SHOW, t.show());
                     out.put(DAYS, t.days());
                     out.put(TOP, t.top());
+                    out.put(DIRECTION, t.direction());
                   }),
               KindForm.kind(
                   "washes",
                   Washes.class,
                   "learners guess how much counts of one colony on one day differ",
-                  List.of(PLAN, ON, BEES, WASHES),
-                  in -> new Washes(in.need(PLAN), in.need(ON), in.need(BEES), in.need(WASHES)),
+                  List.of(PLAN, ON, BEES, WASHES, METHOD),
+                  in ->
+                      new Washes(
+                          in.need(PLAN),
+                          in.need(ON),
+                          in.need(BEES),
+                          in.need(WASHES),
+                          in.need(METHOD)),
                   (t, out) -> {
                     out.put(PLAN, t.plan());
                     out.put(ON, t.on());
                     out.put(BEES, t.bees());
                     out.put(WASHES, t.washes());
+                    out.put(METHOD, t.method());
                   })));
 
   private LessonTaskForm() {}

@@ -4,6 +4,7 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.fit.GrowthFit;
 import broodtide.fit.PooledGrowth;
+import broodtide.words.GrowthWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -23,7 +24,7 @@ final class GrowthJson {
       Optional<LocalDate> ahead,
       int bees) {
     node.put("tells", fit.differsFromZero());
-    node.put("sentence", fit.sentence());
+    node.put("sentence", GrowthWords.sentence(fit));
     ArrayNode days = node.putArray("treated");
     treated.forEach(d -> days.add(d.toString()));
     put(node, "perDay", fit.growth().perDay());
@@ -54,7 +55,12 @@ final class GrowthJson {
               node.put("q05", f.interval(0.9).low());
               node.put("q95", f.interval(0.9).high());
             },
-            () -> node.put("why", fit.whyNoForecast(day).orElse("no forecast")));
+            () ->
+                node.put(
+                    "why",
+                    fit.whyNoForecast(day)
+                        .map(w -> GrowthWords.whyNoForecast(fit, w))
+                        .orElse("no forecast")));
   }
 
   /** JSON has no infinity; an end that is open is left out. */

@@ -2,17 +2,24 @@ package broodtide.results;
 
 import broodtide.assessment.Difference;
 import broodtide.assessment.QuantileSummary;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Iterator;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +30,8 @@ final class JsonFigures {
           .enable(SerializationFeature.INDENT_OUTPUT)
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .build();
+  private static final ObjectMapper LINE =
+      JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
   private static final MathContext SIX = new MathContext(6);
 
   private JsonFigures() {}
@@ -57,6 +66,49 @@ final class JsonFigures {
       return JSON.writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("results cannot be written as JSON", e);
+    }
+  }
+
+  /** An object on one line, with a line end. */
+  static String line(JsonNode object) {
+    try {
+      return LINE.writeValueAsString(object) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("results cannot be written as JSON", e);
+    }
+  }
+
+  /**
+   * Writes a file's text, in which the objects of one array come from elsewhere one by one.
+   *
+   * @param root the file
+   * @param array name of the array, which stands empty in it
+   * @param objects each as {@link #line}
+   * @param out takes the text
+   */
+  static void text(ObjectNode root, String array, Iterator<String> objects, Writer out) {
+    ObjectReader exact = JSON.reader().with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    try (JsonGenerator json =
+        JSON.createGenerator(out)
+            .useDefaultPrettyPrinter()
+            .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
+      json.writeStartObject();
+      for (Map.Entry<String, JsonNode> field : root.properties()) {
+        json.writeFieldName(field.getKey());
+        if (field.getKey().equals(array)) {
+          json.writeStartArray();
+          while (objects.hasNext()) {
+            json.writeTree(exact.readTree(objects.next()));
+          }
+          json.writeEndArray();
+        } else {
+          json.writeTree(field.getValue());
+        }
+      }
+      json.writeEndObject();
+      json.writeRaw('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -20,8 +20,10 @@ import broodtide.fit.GrowthFit;
 import broodtide.fit.PooledGrowth;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.Writer;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -261,6 +263,29 @@ public final class ResultsFile {
    */
   public void add(CountSheet sheet, Function<CountReading, CountPrecision> precision) {
     CountJson.write(root.putObject("counts"), sheet, precision);
+  }
+
+  /**
+   * {@return one colony on a line of its own, as the object that stands for it in {@code colonies}}
+   *
+   * @param result the colony and its plans
+   * @param decision what is decided of it
+   */
+  public static String line(ColonyResult result, Decision decision) {
+    ResultsFile one = new ResultsFile("", "", List.of());
+    one.decided(result.comparison().colony().colony(), decision);
+    one.add(result);
+    return JsonFigures.line(one.colonies.get(0));
+  }
+
+  /**
+   * Writes the file's text with colonies that are not held in memory.
+   *
+   * @param lines each from {@link #line}
+   * @param out takes the text
+   */
+  public void write(Iterator<String> lines, Writer out) {
+    JsonFigures.text(root, "colonies", lines, out);
   }
 
   /** {@return the file's text} */

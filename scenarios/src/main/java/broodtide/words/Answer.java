@@ -344,8 +344,6 @@ public record Answer(Comparison comparison) {
    * @param agreement how washes and model agree
    */
   public static Optional<String> contradiction(Agreement agreement) {
-    return agreement.contradicts()
-        ? Optional.of(String.join(" ", agreement.words()))
-        : Optional.empty();
+    return AgreementWords.of(agreement);
   }
 }

@@ -17,6 +17,12 @@ import java.util.stream.Collectors;
 
 /** What the sheet of an apiary says in sentences. */
 public final class ApiaryWords {
+  /** As many names of hives can be read in a sentence. */
+  private static final int MOST_NAMED = 30;
+
+  /** Names that stand for a longer list. */
+  private static final int FEW_NAMED = 8;
+
   private ApiaryWords() {}
 
   /**
@@ -130,7 +136,7 @@ public final class ApiaryWords {
           .ifPresent(next -> hives.computeIfAbsent(next, n -> new ArrayList<>()).add(row.hive()));
     }
     return hives.entrySet().stream()
-        .map(e -> Plain.capital(next(e.getKey())) + ": " + String.join(", ", e.getValue()) + ".")
+        .map(e -> Plain.capital(next(e.getKey())) + ": " + names(e.getValue()) + ".")
         .toList();
   }
 
@@ -179,7 +185,17 @@ public final class ApiaryWords {
             e ->
                 e.getValue().size() == byHive.size()
                     ? e.getKey()
-                    : String.join(", ", e.getValue()) + ": " + e.getKey())
+                    : names(e.getValue()) + ": " + e.getKey())
         .toList();
+  }
+
+  /** Names of hives; of very many the first few, and how many more. */
+  private static String names(List<String> hives) {
+    return hives.size() <= MOST_NAMED
+        ? String.join(", ", hives)
+        : String.join(", ", hives.subList(0, FEW_NAMED))
+            + " and "
+            + (hives.size() - FEW_NAMED)
+            + " more";
   }
 }

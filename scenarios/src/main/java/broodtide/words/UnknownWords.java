@@ -56,16 +56,16 @@ public record UnknownWords(String name, String unit) {
   }
 
   /**
-   * How much the washes said of it; the steps are those of {@link
-   * broodtide.fit.PosteriorNarrative}.
+   * {@return how much the washes said of an unknown}
+   *
+   * @param learned how much
    */
-  public static String said(double shrinkage) {
-    if (shrinkage < -0.15) {
-      return "less sure than before";
-    }
-    if (shrinkage < 0.15) {
-      return "little";
-    }
-    return shrinkage < 0.5 ? "something" : "much";
+  public static String said(UnknownSummary.Learned learned) {
+    return switch (learned) {
+      case LESS_SURE -> "less sure than before";
+      case LITTLE -> "little";
+      case SOMETHING -> "something";
+      case MUCH -> "much";
+    };
   }
 }

@@ -3,7 +3,6 @@ package broodtide.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import broodtide.assessment.HiveChance.Counted;
 import broodtide.assessment.HiveChance.Ranked;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;

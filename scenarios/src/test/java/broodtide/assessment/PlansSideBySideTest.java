@@ -121,7 +121,7 @@ class PlansSideBySideTest {
   @Test
   void usualPlansSuitTheDay() {
     List<Plan> plans = UsualPlans.of(colony, Optional.empty());
-    assertThat(plans).hasSize(6);
+    assertThat(plans).hasSize(7);
     assertThat(UsualPlans.waitsForHarvest(colony, Optional.empty())).isTrue();
     assertThat(plans)
         .as("supers stand, and no treatment of the list may be used under them")

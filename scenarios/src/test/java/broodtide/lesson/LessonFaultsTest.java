@@ -33,10 +33,12 @@ class LessonFaultsTest {
         ],
         "task": {"kind": "draw", "plan": "wait", "show": "mites", "days": ["2026-03-01", "2026-05-01", "2026-07-01"], "top": 5000},
         "charts": [{"title": "c", "show": ["mites", "adults"]}],
-        "figures": [{"say": "f", "plan": "wait", "show": "mites", "on": "2026-05-01"}],
+        "figures": [{"say": "f", "measure": {"plan": "wait", "show": "mites", "on": "2026-05-01"}}],
         "reveal": "r",
         "teacher": "t",
-        "discussion": ["d"],
+        "discussion": [{"ask": "d", "answer": "a"}],
+        "evening": [{"minutes": 5, "what": "w"}],
+        "claims": [{"say": "c", "larger": {"plan": "wait", "result": "winter-loss"}, "smaller": {"number": 0}}],
         "sources": ["choice"]
       }
       """;
@@ -72,6 +74,13 @@ class LessonFaultsTest {
         "{\"name\": \"wait\"} | {\"name\": \"wait\"}, {\"name\": \"other\"} | one quantity in each"
             + " chart",
         "\"kind\": \"draw\" | \"kind\": \"guess\" | choose, draw, washes",
+        "\"minutes\": 5 | \"minutes\": 0 | 1 to 120",
+        "\"result\": \"winter-loss\" | \"result\": \"winter-los\" | did you mean",
+        "\"plan\": \"wait\", \"result\" | \"plan\": \"wiat\", \"result\" | did you mean",
+        "\"number\": 0 | \"number\": 0, \"plan\": \"wait\" | alone",
+        "\"result\": \"winter-loss\" | \"number\": 1 | alone",
+        "\"question\": | \"records\": [[\"a\", \"b\"], [\"a\", \"b\", \"c\"]],"
+            + " \"question\": | as many cells in each row",
         "\"top\": 5000 | \"top\": 0 | 0.001 to 1000000",
         "\"reveal\": \"r\", | | the field \"reveal\" is missing",
         "\"teacher\" | \"teachers\" | did you mean \"teacher\"?",

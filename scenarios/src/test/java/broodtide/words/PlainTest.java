@@ -2,6 +2,9 @@ package broodtide.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.fit.Priors;
+import broodtide.fit.Unknown;
+import broodtide.fit.UnknownSummary;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
@@ -40,6 +43,16 @@ class PlainTest {
     "0.9, much"
   })
   void whatWashesSaid(double shrinkage, String words) {
-    assertThat(UnknownWords.said(shrinkage)).isEqualTo(words);
+    UnknownSummary summary =
+        new UnknownSummary(
+            Unknown.REINVASION,
+            -1,
+            0,
+            Priors.defaults().of(Unknown.REINVASION),
+            1,
+            1,
+            1,
+            shrinkage);
+    assertThat(UnknownWords.said(summary.learned())).isEqualTo(words);
   }
 }

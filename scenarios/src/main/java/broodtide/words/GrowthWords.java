@@ -1,33 +1,52 @@
-package broodtide.fit;
+package broodtide.words;
 
+import broodtide.fit.Growth;
+import broodtide.fit.GrowthFit;
 import broodtide.wash.Interval;
-import broodtide.wash.Wash;
-import java.util.List;
 import java.util.Locale;
 
-/** Growth said in plain words. */
-final class GrowthWords {
+/** What the washes of a colony say of its growth. */
+public final class GrowthWords {
   private GrowthWords() {}
 
-  static String of(
-      Growth growth, Segments.Slope slope, Segments segments, List<List<Wash>> used, int washes) {
-    if (washes == 0) {
-      return "There are no washes.";
-    }
-    if (washes == 1) {
-      return "One wash cannot tell growth; it takes a second one some weeks later.";
-    }
-    if (used.isEmpty()) {
-      return "No mites were found in any wash, so the washes cannot tell growth from none.";
-    }
-    if (slope == Segments.Slope.NONE) {
-      return segments.longest() > 0
-          ? "Mites were found only where a stretch between treatments has one day of washing, so"
-              + " the washes cannot tell growth from none."
-          : "No two washes lie some days apart without a treatment between, so they cannot tell"
+  /**
+   * {@return what the washes say of growth, in one sentence}
+   *
+   * @param fit the washes with the growth that fits them
+   */
+  public static String sentence(GrowthFit fit) {
+    return switch (fit.finding()) {
+      case NO_WASH -> "There are no washes.";
+      case ONE_WASH -> "One wash cannot tell growth; it takes a second one some weeks later.";
+      case NO_MITES ->
+          "No mites were found in any wash, so the washes cannot tell growth from none.";
+      case MITES_ON_ONE_DAY ->
+          "Mites were found only where a stretch between treatments has one day of washing, so"
+              + " the washes cannot tell growth from none.";
+      case NO_TWO_DAYS ->
+          "No two washes lie some days apart without a treatment between, so they cannot tell"
               + " growth from none.";
-    }
-    return slope == Segments.Slope.FINITE ? bounded(growth) : unbounded(growth, slope);
+      case RATE -> bounded(fit.growth());
+      case ONLY_ON_LAST_DAY -> unbounded(fit.growth(), true);
+      case ONLY_ON_FIRST_DAY -> unbounded(fit.growth(), false);
+    };
+  }
+
+  /**
+   * {@return why no wash can be forecast for a day}
+   *
+   * @param fit the washes with the growth that fits them
+   * @param why what stands in the way
+   */
+  public static String whyNoForecast(GrowthFit fit, GrowthFit.NoForecast why) {
+    return switch (why) {
+      case NO_WASH -> "There are no washes to forecast from.";
+      case NO_RATE -> sentence(fit);
+      case TREATED_SINCE ->
+          "There is no wash after the last treatment, so its effect is not known.";
+      case NO_MITES_SINCE ->
+          "No mites were found since the last treatment, so there is no level to go on from.";
+    };
   }
 
   private static String bounded(Growth growth) {
@@ -58,8 +77,7 @@ final class GrowthWords {
             growth.halvingDays().orElseThrow());
   }
 
-  private static String unbounded(Growth growth, Segments.Slope slope) {
-    boolean up = slope == Segments.Slope.UP;
+  private static String unbounded(Growth growth, boolean up) {
     Interval rates = growth.perDayInterval();
     String found = "Mites were found only on the " + (up ? "last" : "first") + " day of washing; ";
     if (!growth.differsFromZero()) {

@@ -1,20 +1,17 @@
-package broodtide.fit;
+package broodtide.words;
 
 import broodtide.control.MiticideCourse;
+import broodtide.fit.SeasonPosterior;
+import broodtide.fit.UnknownSummary;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the washes taught about each unknown, in sentences for the beekeeper. */
-public final class PosteriorNarrative {
-  /** Shrinkage below which the washes said little, and from which they said much; choice. */
-  private static final double LITTLE = 0.15;
-
-  private static final double MUCH = 0.5;
-
+public final class LearnedWords {
   /** Unknowns named in one sentence. */
   private static final int FEW = 3;
 
-  private PosteriorNarrative() {}
+  private LearnedWords() {}
 
   /** One unknown by its name. */
   private record Named(String name, UnknownSummary summary) {
@@ -39,16 +36,12 @@ public final class PosteriorNarrative {
     List<String> some = new ArrayList<>();
     List<String> little = new ArrayList<>();
     for (Named n : named(posterior)) {
-      double shrinkage = n.summary().shrinkage();
-      if (n.known()) {
-        continue;
-      }
-      if (shrinkage >= MUCH) {
-        much.add(n.name());
-      } else if (shrinkage >= LITTLE) {
-        some.add(n.name());
-      } else {
-        little.add(n.name());
+      if (!n.known()) {
+        switch (n.summary().learned()) {
+          case MUCH -> much.add(n.name());
+          case SOMETHING -> some.add(n.name());
+          case LITTLE, LESS_SURE -> little.add(n.name());
+        }
       }
     }
     add(out, "much", much);
@@ -68,7 +61,9 @@ public final class PosteriorNarrative {
   }
 
   private static String since(SeasonPosterior posterior, UnknownSummary summary) {
-    return summary.season() > 0 ? " since " + posterior.seasonStart(summary.season()) : "";
+    return summary.season() > 0
+        ? " since " + Plain.day(posterior.seasonStart(summary.season()))
+        : "";
   }
 
   private static String name(UnknownSummary summary, List<MiticideCourse> courses) {
@@ -82,7 +77,7 @@ public final class PosteriorNarrative {
       case OVERDISPERSION -> "variation between washes";
       case EFFICACY_FACTOR -> {
         MiticideCourse course = courses.get(summary.course());
-        yield "how well \"" + course.name() + "\" of " + course.from() + " worked";
+        yield "how well \"" + course.name() + "\" of " + Plain.day(course.from()) + " worked";
       }
       case GROWTH_TO_COME -> "how fast the mites breed from the last wash on";
       case INFECTIVITY -> "how many mites carry virus";
