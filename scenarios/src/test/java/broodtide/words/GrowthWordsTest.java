@@ -33,7 +33,8 @@ class GrowthWordsTest {
     "5 6, 0 30, The washes cannot tell growth from none: the change",
     "18 6, 0 30, Mites per bee fall by 3.6 % a day (",
     "6 18, 0 30, Mites per bee grow by 3.7 % a day (",
-    "0 9, 0 30, 'Mites were found only on the last day of washing; they grow by at least 6.3 % a day'",
+    "0 9, 0 30, 'Mites were found only on the last day of washing; they grow by at least 6.3 % a"
+        + " day'",
     "9 0, 0 30, 'Mites were found only on the first day of washing; they fall by at least 5.9 % a'",
     "0 1, 0 30, that cannot tell growth from none."
   })
