@@ -143,6 +143,24 @@ public record WindowMap(
         > 1;
   }
 
+  /**
+   * {@return where a cell stands in the picture as it is drawn: left, top, width, height, each as a
+   * share of the picture's}
+   *
+   * @param row number of a control, from 0
+   * @param column number of a start day, from 0
+   */
+  public List<Double> place(int row, int column) {
+    WindowMapPainter painter = new WindowMapPainter(this);
+    Size drawn = painter.size();
+    Box box = painter.box(row, column);
+    return List.of(
+        box.x() / drawn.width(),
+        box.y() / drawn.height(),
+        box.width() / drawn.width(),
+        box.height() / drawn.height());
+  }
+
   @Override
   public void paint(Canvas canvas) {
     new WindowMapPainter(this).paint(canvas);

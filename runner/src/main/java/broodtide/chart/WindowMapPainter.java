@@ -48,6 +48,15 @@ final class WindowMapPainter {
     return map.size().atLeast(needed + LEAST_ROW * map.rows().size());
   }
 
+  /** Where a cell is painted. */
+  Box box(int row, int column) {
+    double top = map.heading().height(map.size()) + TOP;
+    double width = columnWidth();
+    double free = size().height() - top - DATES - key().height() - FOOT;
+    double height = Math.min(MOST_ROW, free / map.rows().size());
+    return new Box(left() + column * width, top + row * height, width - GAP, height - GAP);
+  }
+
   void paint(Canvas canvas) {
     double top = map.heading().paint(canvas, map.size()) + TOP;
     double left = left();

@@ -95,7 +95,7 @@ public final class ClassSite implements Site {
                   "Scenario A, from inside. A wash finds only the mites on adult bees.")
               .svg());
     }
-    if (path.equals("/")) {
+    if (path.equals("/") || path.equals("/explore")) {
       ExplorerState state = ExplorerState.read(query, places);
       return Response.html(200, ExplorerPage.of(places, state, explorer.play(state)));
     }

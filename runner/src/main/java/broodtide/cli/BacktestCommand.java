@@ -13,6 +13,7 @@ import broodtide.fit.Backtest;
 import broodtide.fit.ForecastBias;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
+import broodtide.report.PictureFiles;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.wash.Interval;

@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       BacktestCommand.class,
       StudyCommand.class,
       DemoCommand.class,
+      OpenCommand.class,
       ClassCommand.class,
       AboutCommand.class,
       CompletionCommand.class

@@ -8,7 +8,7 @@ import broodtide.lesson.Lessons;
 import broodtide.lesson.StudySchema;
 import broodtide.measure.OutOfRange;
 import broodtide.web.Browser;
-import broodtide.web.ClassServer;
+import broodtide.web.LocalServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
@@ -104,8 +104,8 @@ final class ClassCommand implements Callable<Integer> {
     if (port != 0) {
       OutOfRange.check("--port", port, 1024, 65535, "1");
     }
-    try (ClassServer page =
-        ClassServer.open(
+    try (LocalServer page =
+        LocalServer.open(
             port,
             new ClassSite(Catalog.climate(climate == null ? USUAL : climate), place, own),
             e -> desk.err().println(ProgramFault.line(e, false, List.of("class"))))) {

@@ -13,6 +13,7 @@ import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.RefusedException;
 import broodtide.report.AnswerSheet;
+import broodtide.report.PictureFiles;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.words.FirstLines;

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.chart.Picture;
 import broodtide.files.Outputs;
 import broodtide.report.AnswerSheet;
+import broodtide.report.PictureFiles;
 import broodtide.report.RunFacts;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -17,6 +17,7 @@ import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.SeasonPosterior;
+import broodtide.report.PlanRunFiles;
 import broodtide.report.PlanTerminalTable;
 import broodtide.report.SheetTerminalTable;
 import broodtide.results.ColonyResult;
@@ -104,7 +105,13 @@ final class PlanCommandRun {
         (laysNone ? "" : "compare fewer plans, ") + "shorten the forecast with --until");
     // A colony's simulated seasons fill tens of megabytes: what is said of it is set at once, and
     // they are let go before the next colony.
-    PlanRunFiles findings = new PlanRunFiles(what, run, effort, cases);
+    PlanRunFiles findings =
+        new PlanRunFiles(
+            run.facts(what),
+            cases.notes(),
+            cases.cases().size() > 1,
+            cases.cases().get(0).thresholds(),
+            run.png);
     findings.togetherWith(together);
     Outputs outputs = run.outputs(cases, findings.names(cases.colonies()));
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads)) {

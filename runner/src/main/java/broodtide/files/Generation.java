@@ -14,8 +14,10 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -74,6 +76,29 @@ final class Generation implements AutoCloseable {
     if (over) {
       throw stopped();
     }
+    replace(command, files, Optional.empty());
+  }
+
+  /**
+   * Puts the user's own files in the place of others.
+   *
+   * @param files the new ones
+   * @param old those whose place they take, and those that go
+   */
+  synchronized void save(Map<String, byte[]> files, Map<String, byte[]> old) throws IOException {
+    if (over) {
+      throw stopped();
+    }
+    Map<String, Outputs.Content> contents = new LinkedHashMap<>();
+    files.forEach((name, content) -> contents.put(name, out -> out.write(content)));
+    replace("", contents, Optional.of(Manifest.sums(old)));
+  }
+
+  private void replace(
+      String command,
+      Map<String, Outputs.Content> files,
+      Optional<SortedMap<String, Manifest.Sum>> replaced)
+      throws IOException {
     Files.createDirectory(stage);
     SortedMap<String, Manifest.Sum> sums = new TreeMap<>();
     for (Map.Entry<String, Outputs.Content> file : files.entrySet()) {
@@ -81,7 +106,7 @@ final class Generation implements AutoCloseable {
     }
     Path manifest = stage.resolve(Manifest.NAME);
     Path begun = stage.resolve(Manifest.NAME + ".part");
-    byte[] list = new Manifest(command, sums).json();
+    byte[] list = new Manifest(command, sums, replaced).json();
     write(begun, out -> out.write(list));
     force(stage);
     move(begun, manifest);
@@ -100,6 +125,11 @@ final class Generation implements AutoCloseable {
       Manifest last = Manifest.in(folder);
       List<String> waiting =
           next.files().keySet().stream().filter(n -> Files.exists(stage.resolve(n))).toList();
+      if (next.replaced().isPresent()) {
+        saved(next, waiting, next.replaced().get());
+        discard();
+        return;
+      }
       Claims.check(folder, waiting, last, next);
       for (String name : waiting) {
         move(stage.resolve(name), folder.resolve(name));
@@ -116,6 +146,30 @@ final class Generation implements AutoCloseable {
       force(folder);
     }
     discard();
+  }
+
+  /**
+   * Moves saved files into place, unless one was changed since by somebody else: that one stays.
+   */
+  private void saved(Manifest next, List<String> waiting, SortedMap<String, Manifest.Sum> old)
+      throws IOException {
+    Manifest last = new Manifest("", old);
+    for (String name : waiting) {
+      Path file = folder.resolve(name);
+      boolean free = !Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+      if (!free && !last.holds(file) && !next.holds(file)) {
+        return;
+      }
+    }
+    for (String name : waiting) {
+      move(stage.resolve(name), folder.resolve(name));
+    }
+    for (String name : old.keySet()) {
+      if (!next.files().containsKey(name) && last.holds(folder.resolve(name))) {
+        Files.delete(folder.resolve(name));
+      }
+    }
+    force(folder);
   }
 
   private void discard() throws IOException {

@@ -15,7 +15,9 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Map;
 import java.util.Map.Entry;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -27,8 +29,11 @@ import java.util.TreeMap;
  * @param command the command; empty for files that are handed over to the user, which no manifest
  *     claims afterwards
  * @param files sums by file name
+ * @param replaced where the user's own files are saved: sums of those that it takes the place of,
+ *     or that go; empty for results
  */
-record Manifest(String command, SortedMap<String, Sum> files) {
+record Manifest(
+    String command, SortedMap<String, Sum> files, Optional<SortedMap<String, Sum>> replaced) {
   static final String NAME = "broodtide-files.json";
 
   private static final int FORMAT = 1;
@@ -54,12 +59,30 @@ record Manifest(String command, SortedMap<String, Sum> files) {
       return new Sum(bytes, HexFormat.of().formatHex(digest.digest()));
     }
 
+    static Sum of(byte[] content) {
+      MessageDigest digest = digest();
+      digest.update(content);
+      return of(content.length, digest);
+    }
+
     static Sum of(Path file) throws IOException {
       MessageDigest digest = digest();
       try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
         return of(in.transferTo(OutputStream.nullOutputStream()), digest);
       }
     }
+  }
+
+  /** The manifest of results. */
+  Manifest(String command, SortedMap<String, Sum> files) {
+    this(command, files, Optional.empty());
+  }
+
+  /** Sums of files at hand. */
+  static SortedMap<String, Sum> sums(Map<String, byte[]> contents) {
+    SortedMap<String, Sum> sums = new TreeMap<>();
+    contents.forEach((name, content) -> sums.put(name, Sum.of(content)));
+    return sums;
   }
 
   /** The manifest of a folder; without files when there is none. */
@@ -88,15 +111,23 @@ record Manifest(String command, SortedMap<String, Sum> files) {
           "is not this program's list of files and is left as it is; give another folder with"
               + " --out, or move it away");
     }
+    Optional<SortedMap<String, Sum>> replaced =
+        json.path("replaced").isObject()
+            ? Optional.of(sums(json.get("replaced")))
+            : Optional.empty();
+    return new Manifest(json.path("command").asText(), sums(json.get("files")), replaced);
+  }
+
+  private static SortedMap<String, Sum> sums(JsonNode json) {
     SortedMap<String, Sum> files = new TreeMap<>();
-    for (Entry<String, JsonNode> f : json.get("files").properties()) {
+    for (Entry<String, JsonNode> f : json.properties()) {
       // A name with folders in it would lead out of this one.
       if (Outputs.isPlain(f.getKey())) {
         JsonNode sum = f.getValue();
         files.put(f.getKey(), new Sum(sum.path("bytes").asLong(-1), sum.path("sha256").asText()));
       }
     }
-    return new Manifest(json.path("command").asText(), files);
+    return files;
   }
 
   /** Whether a file is there as this manifest has it: by name, size and sum, and no link. */
@@ -110,9 +141,13 @@ record Manifest(String command, SortedMap<String, Sum> files) {
 
   byte[] json() {
     ObjectNode json = JSON.createObjectNode().put("format", FORMAT).put("command", command);
-    ObjectNode list = json.putObject("files");
-    files.forEach(
-        (name, sum) -> list.putObject(name).put("bytes", sum.bytes()).put("sha256", sum.sha256()));
+    put(json.putObject("files"), files);
+    replaced.ifPresent(sums -> put(json.putObject("replaced"), sums));
     return (json.toPrettyString().replace("\r", "") + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void put(ObjectNode list, SortedMap<String, Sum> sums) {
+    sums.forEach(
+        (name, sum) -> list.putObject(name).put("bytes", sum.bytes()).put("sha256", sum.sha256()));
   }
 }

@@ -23,4 +23,19 @@ final class OutputRefused extends RefusedException {
             + "; choose a folder you may write to (--out DIR), or free the name or the disk",
         cause);
   }
+
+  /** The user's own files cannot be saved. */
+  static OutputRefused unsaved(Path folder, String reason, Throwable cause) {
+    return new OutputRefused(
+        "cannot save in "
+            + folder
+            + ": "
+            + reason
+            + "; close programs that have its files open, free the disk, or open another folder",
+        cause);
+  }
+
+  private OutputRefused(String message, Throwable cause) {
+    super(message, cause);
+  }
 }

@@ -149,7 +149,7 @@ public final class Outputs {
     }
   }
 
-  /** What went wrong, in words. */
+  /** Why the system refused, in a few words. */
   static String reason(IOException e) {
     String text = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
     if (text != null && !text.isBlank()) {

@@ -11,6 +11,8 @@ import broodtide.words.Answer;
 import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
 import broodtide.words.WindowWords;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 
@@ -123,21 +125,9 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
 
   private void plans(HtmlWriter h) {
     Comparison comparison = result.comparison();
-    List<PlanColumn> columns = columns(comparison);
     h.element(level(), comparison.runs().size() == 1 ? "In figures" : "The plans in figures");
-    h.open("table", "class", "cards figures", "role", "table");
-    h.element("caption", FIGURES);
-    h.open("thead", "role", "rowgroup").open("tr", "role", "row");
-    head(h, "Plan");
-    columns.forEach(c -> head(h, c.title()));
-    h.close().close();
-    h.open("tbody", "role", "rowgroup");
-    Set<String> level = PlanTerminalTable.level(comparison);
-    for (PlanRun run : comparison.runs()) {
-      row(h, run, level.contains(run.plan().name()), columns);
-    }
-    h.close().close();
-    if (!level.isEmpty()) {
+    Set<String> tied = table(h, comparison, columns(comparison));
+    if (!tied.isEmpty()) {
       h.element("p", "=: these plans cannot be told apart.", "class", "fine");
     }
     if (!several) {
@@ -145,6 +135,42 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
       EfficacyWords.sentence(comparison).ifPresent(words -> h.element("p", words));
       inWords(h, comparison);
     }
+  }
+
+  /** The plans with the two figures first that decide, and what stands against each. */
+  static void lossFirst(HtmlWriter h, Comparison comparison) {
+    List<PlanColumn> columns = new ArrayList<>(columns(comparison));
+    columns.sort(Comparator.comparingInt(ColonySection::rank));
+    Set<String> tied = table(h, comparison, columns);
+    if (!tied.isEmpty()) {
+      h.element("p", "=: these plans cannot be told apart.", "class", "fine");
+    }
+    inWords(h, comparison);
+  }
+
+  private static int rank(PlanColumn column) {
+    return switch (column.head()) {
+      case "loss", "lost" -> 0;
+      case "brood" -> 1;
+      default -> 2;
+    };
+  }
+
+  /** Writes the table; returns the plans that cannot be told apart. */
+  private static Set<String> table(HtmlWriter h, Comparison comparison, List<PlanColumn> columns) {
+    h.open("table", "class", "cards figures", "role", "table");
+    h.element("caption", FIGURES);
+    h.open("thead", "role", "rowgroup").open("tr", "role", "row");
+    head(h, "Plan");
+    columns.forEach(c -> head(h, c.title()));
+    h.close().close();
+    h.open("tbody", "role", "rowgroup");
+    Set<String> tied = PlanTerminalTable.level(comparison);
+    for (PlanRun run : comparison.runs()) {
+      row(h, run, tied.contains(run.plan().name()), columns);
+    }
+    h.close().close();
+    return tied;
   }
 
   /** Whether a column has anything to say of any plan. */
@@ -187,7 +213,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
     return h.close();
   }
 
-  private void inWords(HtmlWriter h, Comparison comparison) {
+  private static void inWords(HtmlWriter h, Comparison comparison) {
     Answer answer = new Answer(comparison);
     h.element("p", answer.itemHead());
     h.open("ul", "class", "words");

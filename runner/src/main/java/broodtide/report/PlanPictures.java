@@ -22,6 +22,7 @@ import broodtide.words.Plain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
@@ -35,14 +36,23 @@ public final class PlanPictures {
 
   /** All plans in one picture; bands for the first one alone, or they would hide one another. */
   public static SeasonChart plans(ColonyResult result) {
-    Comparison comparison = result.comparison();
+    return plans(result.comparison(), result::days);
+  }
+
+  /**
+   * {@return all plans in one picture}
+   *
+   * @param comparison the plans that were played
+   * @param days the days of each
+   */
+  static SeasonChart plans(Comparison comparison, Function<PlanRun, List<PlanDay>> days) {
     ColonyCase c = comparison.colony();
     List<Line> lines = new ArrayList<>();
     LocalDate end = end(comparison);
     Almanac almanac = almanac(c, end);
     for (PlanRun run : comparison.runs()) {
       boolean first = lines.isEmpty();
-      lines.add(line(run, result.days(run), first, first ? c.start() : c.now(), end));
+      lines.add(line(run, days.apply(run), first, first ? c.start() : c.now(), end));
       for (Control control : run.plan().controls()) {
         Marker marker = new Marker(brief(control), control.from());
         boolean shown = !control.from().isAfter(end) && !almanac.markers().contains(marker);

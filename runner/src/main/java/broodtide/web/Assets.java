@@ -3,6 +3,7 @@ package broodtide.web;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,7 +29,22 @@ public final class Assets {
           Map.entry("lesson.js", SCRIPT),
           Map.entry("choose.js", SCRIPT),
           Map.entry("draw.js", SCRIPT),
-          Map.entry("washes.js", SCRIPT));
+          Map.entry("washes.js", SCRIPT),
+          Map.entry("hives.css", CSS),
+          Map.entry("hives.js", SCRIPT),
+          Map.entry("asking.js", SCRIPT),
+          Map.entry("draft.js", SCRIPT),
+          Map.entry("year.js", SCRIPT),
+          Map.entry("where.js", SCRIPT),
+          Map.entry("counts.js", SCRIPT),
+          Map.entry("done.js", SCRIPT),
+          Map.entry("stand.js", SCRIPT),
+          Map.entry("plans.js", SCRIPT),
+          Map.entry("takeaway.js", SCRIPT),
+          Map.entry("doors.js", SCRIPT));
+
+  /** Where files lie: those of the class page, then those of the page for one's own hives. */
+  private static final List<String> FOLDERS = List.of("/classroom/", "/hives/");
 
   private Assets() {}
 
@@ -44,13 +60,15 @@ public final class Assets {
   }
 
   private static byte[] bytes(String path) {
-    try (InputStream in = Assets.class.getResourceAsStream("/classroom/" + path)) {
-      if (in == null) {
-        throw new IllegalStateException("the program lacks its own file classroom/" + path);
+    for (String folder : FOLDERS) {
+      try (InputStream in = Assets.class.getResourceAsStream(folder + path)) {
+        if (in != null) {
+          return in.readAllBytes();
+        }
+      } catch (IOException e) {
+        throw new IllegalStateException("cannot read " + folder + path, e);
       }
-      return in.readAllBytes();
-    } catch (IOException e) {
-      throw new IllegalStateException("cannot read classroom/" + path, e);
     }
+    throw new IllegalStateException("the program lacks its own file " + path);
   }
 }

@@ -31,7 +31,7 @@ public final class PageFrame {
                     scripts,
                     s -> new Html("<script type=\"module\" src=\"/static/" + s + "\"></script>")),
                 "explore",
-                way("/", "Explore", here),
+                way("/explore", "Explore", here.equals("/") ? "/explore" : here),
                 "lessons",
                 way("/lessons", "Lessons", here),
                 "main",

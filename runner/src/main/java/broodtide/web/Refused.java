@@ -21,7 +21,8 @@ public final class Refused extends RefusedException {
     this.status = status;
   }
 
-  static Refused bad(String message) {
+  /** A value that is not allowed. */
+  public static Refused bad(String message) {
     return new Refused(400, message);
   }
 

@@ -9,8 +9,25 @@ import java.nio.charset.StandardCharsets;
  * @param status HTTP status
  * @param type media type
  * @param body the bytes
+ * @param inlineStyle whether it is a page that carries its style in itself
  */
-public record Response(int status, String type, byte[] body) {
+public record Response(int status, String type, byte[] body, boolean inlineStyle) {
+  /**
+   * What is sent back, without any style of its own.
+   *
+   * @param status HTTP status
+   * @param type media type
+   * @param body the bytes
+   */
+  public Response(int status, String type, byte[] body) {
+    this(status, type, body, false);
+  }
+
+  /** A page that needs nothing else and carries its style in itself. */
+  public static Response wholePage(byte[] page) {
+    return new Response(200, "text/html; charset=utf-8", page, true);
+  }
+
   public static Response html(int status, Html page) {
     return of(status, "text/html; charset=utf-8", page.markup());
   }

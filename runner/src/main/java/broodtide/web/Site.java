@@ -1,5 +1,6 @@
 package broodtide.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.net.URI;
 
 /** What a local server serves; asked by several threads at once. */
@@ -11,6 +12,17 @@ public interface Site {
    * @throws Refused when there is no such page or a value is not allowed
    */
   Response answer(URI address);
+
+  /**
+   * {@return the answer to what was sent; a site that takes nothing refuses}
+   *
+   * @param address the address that it was sent to
+   * @param body what was sent
+   * @throws broodtide.measure.RefusedException when it is not allowed
+   */
+  default Response post(URI address, JsonNode body) {
+    throw Refused.unknown("nothing can be sent to this address");
+  }
 
   /**
    * {@return the page or object that says why a request is refused}

@@ -4,8 +4,8 @@
  * <p>Entry points:
  *
  * <ul>
- *   <li>{@link broodtide.web.ClassServer#open} serves a {@link broodtide.web.Site} at 127.0.0.1
- *       until it is closed; {@link broodtide.web.ClassServer#address} says where;
+ *   <li>{@link broodtide.web.LocalServer#open} serves a {@link broodtide.web.Site} at 127.0.0.1
+ *       until it is closed; {@link broodtide.web.LocalServer#address} says where;
  *   <li>a {@link broodtide.web.Site} turns an address into an {@link broodtide.web.Response}, and
  *       says in words why one is refused;
  *   <li>{@link broodtide.web.Template#named} is a page with gaps, filled with pieces of {@link

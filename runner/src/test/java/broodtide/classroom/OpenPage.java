@@ -1,7 +1,7 @@
 package broodtide.classroom;
 
 import broodtide.catalog.Catalog;
-import broodtide.web.ClassServer;
+import broodtide.web.LocalServer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -22,10 +22,10 @@ public final class OpenPage implements AutoCloseable {
 
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final HttpClient client = HttpClient.newHttpClient();
-  private final ClassServer server;
+  private final LocalServer server;
 
   public OpenPage() throws IOException {
-    server = ClassServer.open(0, new ClassSite(Catalog.climate("temperate")), troubles::add);
+    server = LocalServer.open(0, new ClassSite(Catalog.climate("temperate")), troubles::add);
   }
 
   public URI address() {

@@ -85,13 +85,12 @@ class TakeHomeTest {
     assumeTrue(Files.isExecutable(shell), "needs dash");
     Path folder = Files.createDirectory(dir.resolve("B\u00e4ume & \"Bienen\""));
     Path opener = folder.resolve("open-broodtide.command");
-    Files.writeString(
-        opener, text("open-broodtide.command").replace("${page.command}", "class --browser"));
+    Files.writeString(opener, text("open-broodtide.command").replace("${page.command}", "open"));
     Path program = folder.resolve("broodtide");
     Files.writeString(program, "#!/bin/sh\nprintf '<%s>' \"$0\" \"$@\"\nexit 3\n");
     assertThat(program.toFile().setExecutable(true)).isTrue();
     assertThat(said(List.of(shell.toString(), opener.toString())))
-        .isEqualTo("<" + program.toRealPath() + "><class><--browser>");
+        .isEqualTo("<" + program.toRealPath() + "><open>");
   }
 
   private static String said(List<String> command) throws IOException {

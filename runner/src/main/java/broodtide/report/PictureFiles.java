@@ -1,4 +1,4 @@
-package broodtide.cli;
+package broodtide.report;
 
 import broodtide.chart.FontsMissing;
 import broodtide.chart.Picture;
@@ -15,7 +15,7 @@ import java.util.Set;
  * The pictures of a run as files: each as SVG, and as PNG too where the README names it so or the
  * user asks; on a machine without fonts as SVG alone.
  */
-final class PictureFiles {
+public final class PictureFiles {
   /** Pictures that are drawn as PNG unasked. */
   private static final Set<String> ALSO_PNG = Set.of("compare", "forecast", "windows", "apiary");
 
@@ -28,7 +28,7 @@ final class PictureFiles {
    * @param several whether there is more than one colony, whose names the files then bear
    * @param png whether every picture is wanted as PNG too
    */
-  PictureFiles(boolean several, boolean png) {
+  public PictureFiles(boolean several, boolean png) {
     this.several = several;
     this.png = png;
   }
@@ -39,7 +39,7 @@ final class PictureFiles {
    * @param what names the files
    * @param colony the colony that it shows
    */
-  void add(String what, String colony, Picture picture) {
+  public void add(String what, String colony, Picture picture) {
     draw(what, name(what, colony, files.keySet()), picture);
   }
 
@@ -48,12 +48,12 @@ final class PictureFiles {
    *
    * @param what names the files
    */
-  void addOf(String what, Picture picture) {
+  public void addOf(String what, Picture picture) {
     draw(what, what, picture);
   }
 
   /** The names of a picture of all colonies. */
-  static List<String> ofAll(String what) {
+  public static List<String> ofAll(String what) {
     return List.of(what + ".svg", what + ".png");
   }
 
@@ -74,7 +74,7 @@ final class PictureFiles {
    *
    * @param what names the files
    */
-  List<String> names(String what, List<String> colonies) {
+  public List<String> names(String what, List<String> colonies) {
     Set<String> names = new LinkedHashSet<>();
     for (String colony : colonies) {
       String name = name(what, colony, names);
@@ -100,12 +100,12 @@ final class PictureFiles {
   }
 
   /** The files by name. */
-  Map<String, byte[]> files() {
+  public Map<String, byte[]> files() {
     return files;
   }
 
   /** Why there are no PNG files, and how to mend it. */
-  Optional<String> lacking() {
+  public Optional<String> lacking() {
     return lacking;
   }
 }

@@ -1,5 +1,6 @@
 package broodtide.web;
 
+import broodtide.measure.RefusedException;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
@@ -7,6 +8,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.SynchronousQueue;
@@ -15,7 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
- * Serves the class page to this machine. Bound to 127.0.0.1, so that no other machine can reach it.
+ * Serves pages to this machine. Bound to 127.0.0.1, so that no other machine can reach it.
  *
  * <p>The JDK's server gives a thread to every request that has begun to arrive, and holds it until
  * the request is whole. So there are many threads, of which most may wait for requests that dawdle,
@@ -25,7 +27,7 @@ import java.util.function.Consumer;
  * words, with nothing in it of what was sent, and the connection is closed. Such an answer has none
  * of the headers below, and nothing that they could protect.
  */
-public final class ClassServer implements AutoCloseable {
+public final class LocalServer implements AutoCloseable {
   /** Requests that may be under way, most of them waiting for the rest to arrive. */
   private static final int REQUESTS = 512;
 
@@ -47,11 +49,15 @@ public final class ClassServer implements AutoCloseable {
   private final Semaphore work = new Semaphore(AT_WORK);
   private final Consumer<Throwable> trouble;
 
-  private ClassServer(
-      HttpServer server, ExecutorService threads, Site site, Consumer<Throwable> trouble) {
+  private LocalServer(
+      HttpServer server,
+      ExecutorService threads,
+      Site site,
+      Optional<String> token,
+      Consumer<Throwable> trouble) {
     this.server = server;
     this.threads = threads;
-    this.door = new RequestGuard(server.getAddress().getPort());
+    this.door = new RequestGuard(server.getAddress().getPort(), token);
     this.site = site;
     this.trouble = trouble;
   }
@@ -65,8 +71,23 @@ public final class ClassServer implements AutoCloseable {
    * @return the open page; close it to stop
    * @throws IOException when the port cannot be had
    */
-  public static ClassServer open(int port, Site site, Consumer<Throwable> trouble)
+  public static LocalServer open(int port, Site site, Consumer<Throwable> trouble)
       throws IOException {
+    return open(port, site, Optional.empty(), trouble);
+  }
+
+  /**
+   * Opens pages that may send as well.
+   *
+   * @param port port, 0 for any that is free
+   * @param site what it serves
+   * @param token what whoever sends must know; empty where nothing is ever sent
+   * @param trouble is told of errors inside the program, which clients learn nothing of
+   * @return the open page; close it to stop
+   * @throws IOException when the port cannot be had
+   */
+  public static LocalServer open(
+      int port, Site site, Optional<String> token, Consumer<Throwable> trouble) throws IOException {
     // The JDK's server takes its time limits from the system's properties alone, when it loads.
     limit("sun.net.httpserver.maxReqTime", ARRIVING);
     limit("sun.net.httpserver.maxRspTime", FETCHING);
@@ -79,9 +100,9 @@ public final class ClassServer implements AutoCloseable {
             10,
             TimeUnit.SECONDS,
             new SynchronousQueue<>(),
-            ClassServer::helper,
+            LocalServer::helper,
             new ThreadPoolExecutor.CallerRunsPolicy());
-    ClassServer page = new ClassServer(server, threads, site, trouble);
+    LocalServer page = new LocalServer(server, threads, site, token, trouble);
     server.setExecutor(threads);
     server.createContext("/", page::handle);
     server.start();
@@ -96,7 +117,7 @@ public final class ClassServer implements AutoCloseable {
   }
 
   private static Thread helper(Runnable work) {
-    Thread thread = new Thread(work, "class-page");
+    Thread thread = new Thread(work, "local-page");
     thread.setDaemon(true);
     return thread;
   }
@@ -124,15 +145,19 @@ public final class ClassServer implements AutoCloseable {
       door.check(exchange);
       work.acquireUninterruptibly();
       try {
-        return site.answer(exchange.getRequestURI());
+        return exchange.getRequestMethod().equals("POST")
+            ? site.post(exchange.getRequestURI(), RequestBody.read(exchange))
+            : site.answer(exchange.getRequestURI());
       } finally {
         work.release();
       }
     } catch (Refused e) {
       if (e.status() == 405) {
-        exchange.getResponseHeaders().set("Allow", "GET, HEAD");
+        exchange.getResponseHeaders().set("Allow", door.methods());
       }
       return site.refusal(exchange.getRequestURI(), e.status(), e.reason());
+    } catch (RefusedException e) {
+      return site.refusal(exchange.getRequestURI(), 422, e.reason());
     } catch (RuntimeException | StackOverflowError e) {
       trouble.accept(e);
       return site.refusal(exchange.getRequestURI(), 500, "something went wrong inside the program");
@@ -148,8 +173,9 @@ public final class ClassServer implements AutoCloseable {
     headers.set("Cross-Origin-Resource-Policy", "same-origin");
     headers.set(
         "Content-Security-Policy",
-        "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self';"
-            + " frame-ancestors 'none'");
+        "default-src 'self';"
+            + (answer.inlineStyle() ? " style-src 'unsafe-inline';" : "")
+            + " object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'");
     boolean head = exchange.getRequestMethod().equals("HEAD");
     exchange.sendResponseHeaders(answer.status(), head ? -1 : answer.body().length);
     if (!head) {

@@ -1,6 +1,5 @@
-package broodtide.classroom;
+package broodtide.browser;
 
-import broodtide.browser.InstalledBrowser;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -33,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  * A Chromium of this machine, without a window, spoken to over its own DevTools protocol, so that
  * neither a driver nor a download is needed.
  */
-final class Chromium implements AutoCloseable, WebSocket.Listener {
+public final class Chromium implements AutoCloseable, WebSocket.Listener {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int PATIENCE = 30;
 
@@ -59,7 +58,7 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** Starts it with a profile of its own. */
-  static Chromium start() throws Exception {
+  public static Chromium start() throws Exception {
     Path profile = Files.createTempDirectory("broodtide-browser");
     List<String> command = new ArrayList<>(InstalledBrowser.command(profile));
     command.addAll(List.of("--remote-debugging-port=0", "about:blank"));
@@ -150,12 +149,27 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** Everything that the console has said so far. */
-  List<String> complaints() {
+  public List<String> complaints() {
     return complaints;
   }
 
   /** Opens an address in a window of a size. */
-  void open(URI address, int width, int height) throws Exception {
+  public void open(URI address, int width, int height) throws Exception {
+    window(width, height);
+    send("Page.navigate", JSON.createObjectNode().put("url", address.toString()));
+    waitFor("location.href === '" + address + "' && document.readyState === 'complete'");
+  }
+
+  /** Opens an address that the page takes something out of, in a window of a size. */
+  public void enter(URI address, int width, int height) throws Exception {
+    window(width, height);
+    send("Page.navigate", JSON.createObjectNode().put("url", address.toString()));
+    waitFor(
+        "location.pathname === '" + address.getPath() + "' && document.readyState === 'complete'");
+  }
+
+  /** Gives the window a size. */
+  public void window(int width, int height) throws Exception {
     send(
         "Emulation.setDeviceMetricsOverride",
         JSON.createObjectNode()
@@ -163,12 +177,10 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
             .put("height", height)
             .put("deviceScaleFactor", 1)
             .put("mobile", width < 500));
-    send("Page.navigate", JSON.createObjectNode().put("url", address.toString()));
-    waitFor("location.href === '" + address + "' && document.readyState === 'complete'");
   }
 
   /** What an expression is worth in the page. */
-  JsonNode eval(String expression) throws Exception {
+  public JsonNode eval(String expression) throws Exception {
     JsonNode result =
         send(
             "Runtime.evaluate",
@@ -183,8 +195,13 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** Waits until an expression holds in the page. */
-  void waitFor(String expression) throws Exception {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+  public void waitFor(String expression) throws Exception {
+    waitFor(expression, PATIENCE);
+  }
+
+  /** Waits so many seconds until an expression holds in the page. */
+  public void waitFor(String expression, int seconds) throws Exception {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
     while (!eval("Boolean(" + expression + ")").asBoolean()) {
       if (System.nanoTime() > end) {
         throw new IllegalStateException("never came true: " + expression);
@@ -194,7 +211,7 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** Presses a key, for example {@code ArrowRight}, {@code Tab}, {@code Enter}. */
-  void press(String key) throws Exception {
+  public void press(String key) throws Exception {
     Map<String, Integer> codes =
         Map.of(
             "ArrowRight",
@@ -234,12 +251,12 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** Types text into what has the focus. */
-  void type(String text) throws Exception {
+  public void type(String text) throws Exception {
     send("Input.insertText", JSON.createObjectNode().put("text", text));
   }
 
   /** Drags the mouse from one place of the window to another. */
-  void drag(double fromX, double fromY, double toX, double toY) throws Exception {
+  public void drag(double fromX, double fromY, double toX, double toY) throws Exception {
     mouse("mouseMoved", fromX, fromY, 0);
     mouse("mousePressed", fromX, fromY, 1);
     for (int i = 1; i <= 20; i++) {
@@ -261,7 +278,7 @@ final class Chromium implements AutoCloseable, WebSocket.Listener {
   }
 
   /** The page as a printer would get it, on paper of a size in inches. */
-  byte[] pdf(double width, double height) throws Exception {
+  public byte[] pdf(double width, double height) throws Exception {
     JsonNode printed =
         send(
             "Page.printToPDF",

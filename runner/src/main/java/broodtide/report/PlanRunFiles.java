@@ -1,4 +1,4 @@
-package broodtide.cli;
+package broodtide.report;
 
 import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
@@ -7,17 +7,6 @@ import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
 import broodtide.chart.SeasonChart;
 import broodtide.files.Outputs;
-import broodtide.fit.SeasonPosterior;
-import broodtide.report.ApiaryPicture;
-import broodtide.report.Page;
-import broodtide.report.PagePart;
-import broodtide.report.PlanFiles;
-import broodtide.report.PlanPictures;
-import broodtide.report.PosteriorPicture;
-import broodtide.report.RunFacts;
-import broodtide.report.SensitivityPicture;
-import broodtide.report.SheetFile;
-import broodtide.report.WindowPicture;
 import broodtide.results.ColonyResult;
 import broodtide.results.ResultsFile;
 import broodtide.wash.ThresholdSet;
@@ -29,7 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What a run writes: report, pictures, tables and results, gathered colony by colony. */
-final class PlanRunFiles {
+public final class PlanRunFiles {
+  private static final String REPORT = "report.html";
   private static final String PLANS = "plans.csv";
   private static final String SEASON = "season.csv";
   private static final String SHEET = "sheet.csv";
@@ -52,43 +42,51 @@ final class PlanRunFiles {
   private Optional<ApiarySheet> sheet = Optional.empty();
   private List<ApiaryPlan> together = List.of();
 
-  PlanRunFiles(
-      String what, RunOptions run, SeasonPosterior.SamplerSettings effort, CaseReader.Cases cases) {
-    facts = run.facts(what);
-    notes = cases.notes();
-    several = cases.cases().size() > 1;
-    thresholds = cases.cases().get(0).thresholds();
-    results = new ResultsFile(what, Version.number(), run.seed, effort.particles(), notes);
-    pictures = new PictureFiles(several, run.png);
+  /**
+   * @param facts how the run is made
+   * @param notes what was assumed, in sentences
+   * @param several whether there are several hives
+   * @param thresholds the set that they are held to
+   * @param png whether every picture is wanted as PNG too
+   */
+  public PlanRunFiles(
+      RunFacts facts, List<String> notes, boolean several, ThresholdSet thresholds, boolean png) {
+    this.facts = facts;
+    this.notes = List.copyOf(notes);
+    this.several = several;
+    this.thresholds = thresholds;
+    results =
+        new ResultsFile(facts.command(), facts.version(), facts.seed(), facts.members(), notes);
+    pictures = new PictureFiles(several, png);
   }
 
   /** Takes in the decision of a colony for which no plans are laid, before its findings. */
-  void decided(ColonyCase c, Decision decision) {
+  public void decided(ColonyCase c, Decision decision) {
     results.decided(c.colony(), decision);
   }
 
   /** Whether there are several hives. */
-  boolean several() {
+  public boolean several() {
     return several;
   }
 
   /** The sheet of the apiary, once all its hives were taken in; empty for one hive alone. */
-  Optional<ApiarySheet> sheet() {
+  public Optional<ApiarySheet> sheet() {
     return sheet;
   }
 
   /** Names the plan that is looked at for the whole apiary. */
-  void togetherWith(Optional<String> plan) {
+  public void togetherWith(Optional<String> plan) {
     wanted = plan;
   }
 
   /** One plan for the whole apiary; empty for one hive alone. */
-  List<ApiaryPlan> together() {
+  public List<ApiaryPlan> together() {
     return together;
   }
 
   /** Takes in a colony with what is decided of it. */
-  void add(ColonyResult result, Decision decision) {
+  public void add(ColonyResult result, Decision decision) {
     results.add(result);
     rows.add(HiveRow.of(result.comparison(), decision));
     tables.add(result);
@@ -104,7 +102,7 @@ final class PlanRunFiles {
   }
 
   /** Takes in the sheet of the apiary, after its last colony. */
-  void finish() {
+  public void finish() {
     if (!several || rows.isEmpty()) {
       return;
     }
@@ -116,9 +114,8 @@ final class PlanRunFiles {
   }
 
   /** Names of all files that there may be for some colonies. */
-  List<String> names(List<String> colonies) {
-    List<String> names =
-        new ArrayList<>(List.of(AnswerFiles.REPORT, PLANS, SEASON, Outputs.RESULTS));
+  public List<String> names(List<String> colonies) {
+    List<String> names = new ArrayList<>(List.of(REPORT, PLANS, SEASON, Outputs.RESULTS));
     if (several) {
       names.add(SHEET);
       names.addAll(PictureFiles.ofAll(APIARY));
@@ -131,9 +128,9 @@ final class PlanRunFiles {
   }
 
   /** All files by name. */
-  Map<String, byte[]> files() {
+  public Map<String, byte[]> files() {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(AnswerFiles.REPORT, utf8(new Page(parts, notes, facts, sheet, together).html()));
+    files.put(REPORT, utf8(new Page(parts, notes, facts, sheet, together).html()));
     files.putAll(pictures.files());
     files.put(PLANS, utf8(tables.plans()));
     files.put(SEASON, utf8(tables.season()));
@@ -143,12 +140,12 @@ final class PlanRunFiles {
   }
 
   /** Why there are no PNG files, and how to mend it. */
-  Optional<String> lacking() {
+  public Optional<String> lacking() {
     return pictures.lacking();
   }
 
   /** The results as JSON. */
-  String json() {
+  public String json() {
     return results.text();
   }
 

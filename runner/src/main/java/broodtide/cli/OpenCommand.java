@@ -1,0 +1,130 @@
+package broodtide.cli;
+
+import broodtide.catalog.Catalog;
+import broodtide.classroom.ClassSite;
+import broodtide.measure.OutOfRange;
+import broodtide.page.HivesSite;
+import broodtide.web.Browser;
+import broodtide.web.LocalServer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** A local page for one's own hives. */
+@Command(
+    name = "open",
+    mixinStandardHelpOptions = true,
+    header = "A page for your own hives, in the browser.",
+    description = {
+      "A web page for this machine alone: your counts and treatments, where your hives stand, plans"
+          + " side by side, a report to print. It also leads to the colony to try and to the page"
+          + " for teaching. Nothing leaves the computer.",
+      "",
+      "FOLDER holds washes.csv, treatments.csv and study.json, which the other commands read too."
+          + " Without FOLDER it is the current folder where that holds washes.csv, or else"
+          + " broodtide in your home, made when you first save."
+    },
+    footer = {"  broodtide open", "  broodtide open my-apiary --no-browser"})
+final class OpenCommand implements Callable<Integer> {
+  private static final String WASHES = "washes.csv";
+
+  private final CommandContext desk;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "FOLDER",
+      description = "Folder of your files; it need not be there yet.")
+  private @Nullable Path folder;
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      description = "Port, 1024 to 65535. Default: any that is free.")
+  private int port;
+
+  @Option(names = "--no-browser", description = "Only prints the address.")
+  private boolean noBrowser;
+
+  @Mixin private JsonOption as = new JsonOption();
+
+  OpenCommand(CommandContext desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() throws InterruptedException {
+    if (port != 0) {
+      OutOfRange.check("--port", port, 1024, 65535, "1");
+    }
+    Path files = folder();
+    if (Files.exists(files) && !Files.isDirectory(files)) {
+      throw new Refusal(files + " is a file; give the folder that holds your files");
+    }
+    Consumer<Throwable> trouble =
+        e -> desk.err().println(ProgramFault.line(e, false, List.of("open")));
+    String token = HivesSite.token();
+    try (HivesSite site =
+            new HivesSite(
+                new ClassSite(Catalog.climate("temperate")),
+                files,
+                Version.number(),
+                desk.clock(),
+                trouble);
+        LocalServer page = LocalServer.open(port, site, Optional.of(token), trouble)) {
+      // What stands behind the sign # stays in the browser, and in no log and no referrer.
+      URI address = page.address().resolve("#start=" + token);
+      say(address, files);
+      desk.deliver();
+      if (desk.out().checkError()) {
+        throw new Refusal(
+            "nobody reads standard output, so the address of the page is lost; let it go to a"
+                + " terminal or a file");
+      }
+      if (!noBrowser && !Browser.here().show(address)) {
+        desk.err().println("No browser could be asked; open the address yourself.");
+      }
+      new CountDownLatch(1).await();
+    } catch (IOException e) {
+      throw new Refusal(
+          "port " + port + " is not free (" + e.getMessage() + "); leave --port out to take any");
+    }
+    return Main.OK;
+  }
+
+  private void say(URI address, Path files) {
+    if (as.json) {
+      desk.out()
+          .println(
+              new ObjectMapper()
+                  .createObjectNode()
+                  .put("address", address.toString())
+                  .put("folder", files.toString()));
+    } else {
+      desk.out().println("Your page is at " + address);
+      desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
+      desk.out().println("Your files: " + files);
+    }
+  }
+
+  private Path folder() {
+    if (folder != null) {
+      return folder;
+    }
+    return Files.isRegularFile(Path.of(WASHES))
+        ? Path.of("").toAbsolutePath()
+        : Path.of(System.getProperty("user.home", "")).resolve("broodtide");
+  }
+}

@@ -1,0 +1,266 @@
+package broodtide.page;
+
+import broodtide.assessment.ApiaryPlan;
+import broodtide.assessment.ApiarySheet;
+import broodtide.assessment.Assessment;
+import broodtide.assessment.Caution;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
+import broodtide.assessment.ControlCautions;
+import broodtide.assessment.HiveRow;
+import broodtide.assessment.UsualPlans;
+import broodtide.chart.Size;
+import broodtide.chart.WindowMap;
+import broodtide.control.Control;
+import broodtide.control.Plan;
+import broodtide.decision.MemoryNeed;
+import broodtide.decision.WindowSearch;
+import broodtide.decision.Windows;
+import broodtide.engine.Workers;
+import broodtide.fit.Agreement;
+import broodtide.fit.SeasonPosterior;
+import broodtide.report.PagePieces;
+import broodtide.report.PlanRunFiles;
+import broodtide.report.RunFacts;
+import broodtide.report.WindowPicture;
+import broodtide.results.ColonyResult;
+import broodtide.words.Answer;
+import broodtide.words.ApiaryWords;
+import broodtide.words.FirstLines;
+import broodtide.words.LearnedWords;
+import broodtide.words.OutcomeWords;
+import broodtide.words.Plain;
+import broodtide.words.WindowWords;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Asks the core about the apiary, and sets the answers. The work of one thread. */
+final class ApiaryWork implements AutoCloseable {
+  private static final long SEED = 1;
+  private static final int COLONIES = 4096;
+
+  /** Hives whose reading is kept, so that plans for them are quick. */
+  private static final int KEPT = 12;
+
+  /** Share of the heap that what is held may fill. */
+  private static final double SHARE = 0.8;
+
+  private static final Size MAP_ON_PHONE = new Size(Size.PHONE.width(), 240);
+
+  private final Workers workers = Workers.all();
+  private final String version;
+  private String readOf = "";
+  private final Map<String, Assessment> read =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Assessment> eldest) {
+          return size() > KEPT;
+        }
+      };
+
+  /**
+   * @param version version of the program
+   */
+  ApiaryWork(String version) {
+    this.version = version;
+  }
+
+  /** The sheet of the apiary, then every hive with its first lines and its season. */
+  ObjectNode stand(HiveFolder.Apiary apiary, PageJobs.Step step) {
+    List<ColonyCase> cases = apiary.cases();
+    List<HiveRow> rows = new ArrayList<>();
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    Map<String, ObjectNode> hives = new LinkedHashMap<>();
+    Map<String, String> places = new LinkedHashMap<>();
+    int parts = 2 * cases.size();
+    for (ColonyCase c : cases) {
+      int part = 2 * hives.size();
+      Assessment assessment = assess(apiary, c, step, part, parts);
+      List<Plan> plans = UsualPlans.of(c);
+      room(c, cases.size(), plans.size());
+      Comparison comparison =
+          assessment.compare(plans, step.begin("playing plans for " + c.colony(), part + 1, parts));
+      rows.add(HiveRow.of(comparison, comparison.decision()));
+      String id = "hive-" + (hives.size() + 1);
+      places.put(c.colony(), id);
+      hives.put(c.colony(), hive(comparison, id));
+    }
+    ApiarySheet sheet = ApiarySheet.of(rows);
+    List<ApiaryPlan> together = sheet.together(Optional.empty());
+    out.put("sheet", PagePieces.sheet(sheet, together, cases.get(0).thresholds(), places));
+    out.put("headline", ApiaryWords.headline(sheet, cases.get(0).thresholds()));
+    ApiaryWords.begins(sheet).ifPresent(s -> out.put("begins", s));
+    ArrayNode each = out.putArray("hives");
+    sheet.rows().forEach(row -> each.add(hives.get(row.hive())));
+    PagePieces.reading().forEach(out.putArray("reading")::add);
+    apiary.washes().notes().forEach(out.putArray("notes")::add);
+    out.put("decisionDate", Plain.day(sheet.date()));
+    out.put("caution", Caution.ANSWER);
+    return out;
+  }
+
+  private ObjectNode hive(Comparison comparison, String id) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("id", id).put("name", comparison.colony().colony());
+    FirstLines.of(comparison).forEach(out.putArray("lines")::add);
+    out.put("season", PagePieces.season(comparison));
+    Answer.contradiction(Agreement.of(comparison.posterior(), workers))
+        .ifPresent(s -> out.put("warning", s));
+    LearnedWords.sentences(comparison.posterior()).forEach(out.putArray("learned")::add);
+    return out;
+  }
+
+  /** Plans of the page side by side for one hive. */
+  ObjectNode plans(HiveFolder.Apiary apiary, String hive, List<Plan> own, PageJobs.Step step) {
+    ColonyCase c = named(apiary, hive);
+    List<Plan> plans = new ArrayList<>(List.of(Plan.waiting(UsualPlans.WAIT)));
+    plans.addAll(own);
+    room(c, 1, plans.size());
+    Assessment assessment = assess(apiary, c, step, 0, 3);
+    Comparison comparison =
+        assessment.compare(plans, step.begin("playing plans for " + hive, 1, 3));
+    step.begin("drawing the season of " + hive, 2, 3);
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("hive", hive);
+    out.put("table", PagePieces.plans(comparison));
+    out.put("season", PagePieces.season(comparison));
+    FirstLines.of(comparison).forEach(out.putArray("lines")::add);
+    Set<String> cautions = new LinkedHashSet<>();
+    for (Plan plan : own) {
+      for (Control control : plan.controls()) {
+        ControlCautions.of(control).forEach(s -> cautions.add(control.name() + ": " + s));
+      }
+    }
+    cautions.forEach(out.putArray("cautions")::add);
+    out.put("caution", Caution.ANSWER);
+    return out;
+  }
+
+  /** The map of windows of one hive, with what each of its cells stands for. */
+  ObjectNode windows(HiveFolder.Apiary apiary, String hive, PageJobs.Step step) {
+    ColonyCase c = named(apiary, hive);
+    Assessment assessment = assess(apiary, c, step, 0, 2);
+    Windows windows =
+        WindowSearch.usual(
+            c, assessment.posterior(), workers, step.begin("trying start days for " + hive, 1, 2));
+    WindowMap map = WindowPicture.of(windows);
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("hive", hive);
+    out.put("first", WindowWords.first(windows));
+    out.put("map", PagePieces.figure(map, MAP_ON_PHONE, ""));
+    WindowMap narrow = map.sized(MAP_ON_PHONE);
+    ArrayNode rows = out.putArray("rows");
+    for (int r = 0; r < windows.rows().size(); r++) {
+      Windows.Row row = windows.rows().get(r);
+      ObjectNode one = rows.addObject();
+      one.put("use", row.control().name());
+      one.put("title", row.control().title());
+      ArrayNode cells = one.putArray("cells");
+      for (int i = 0; i < windows.starts().size(); i++) {
+        ObjectNode cell = cells.addObject();
+        LocalDate start = windows.starts().get(i);
+        cell.put("start", start.toString());
+        cell.put("day", Plain.day(start));
+        if (row.cells().get(i) instanceof Windows.Blocked blocked) {
+          cell.put("why", Plain.capital(blocked.obstacle().kind().reason()));
+          cell.put("words", blocked.obstacle().words());
+        } else {
+          cell.put("label", windows.labelDecides(row, i));
+          cell.put("figure", OutcomeWords.named(windows.outcome(), row.middle(i).orElseThrow()));
+        }
+        map.place(r, i).forEach(cell.putArray("wide")::add);
+        narrow.place(r, i).forEach(cell.putArray("narrow")::add);
+      }
+    }
+    return out;
+  }
+
+  /** Everything that {@code compare} writes for these files. */
+  Map<String, byte[]> report(HiveFolder.Apiary apiary, PageJobs.Step step) {
+    List<ColonyCase> cases = apiary.cases();
+    List<Plan> own = UsualPlans.with(List.of(), own(apiary));
+    RunFacts facts = new RunFacts("compare", version, SEED, COLONIES, "broodtide open");
+    PlanRunFiles files =
+        new PlanRunFiles(
+            facts, apiary.washes().notes(), cases.size() > 1, cases.get(0).thresholds(), false);
+    files.togetherWith(own.stream().map(Plan::name).findFirst());
+    int part = 0;
+    int parts = 3 * cases.size();
+    for (ColonyCase c : cases) {
+      List<Plan> plans = UsualPlans.with(UsualPlans.of(c), own);
+      room(c, cases.size(), plans.size());
+      Assessment assessment = assess(apiary, c, step, part++, parts);
+      Comparison comparison =
+          assessment.compare(plans, step.begin("playing plans for " + c.colony(), part++, parts));
+      Windows windows =
+          WindowSearch.usual(
+              c,
+              assessment.posterior(),
+              workers,
+              step.begin("trying start days for " + c.colony(), part++, parts));
+      files.add(ColonyResult.of(comparison, Optional.of(windows), workers), comparison.decision());
+    }
+    files.finish();
+    return files.files();
+  }
+
+  static List<Plan> own(HiveFolder.Apiary apiary) {
+    return apiary.study().plans().stream().filter(p -> !p.controls().isEmpty()).toList();
+  }
+
+  static ColonyCase named(HiveFolder.Apiary apiary, String hive) {
+    return apiary.cases().stream()
+        .filter(c -> c.colony().equals(hive))
+        .findFirst()
+        .orElseThrow(() -> new Missing("there is no count of this hive; choose another"));
+  }
+
+  private Assessment assess(
+      HiveFolder.Apiary apiary, ColonyCase c, PageJobs.Step step, int part, int parts) {
+    if (!readOf.equals(apiary.version())) {
+      read.clear();
+      readOf = apiary.version();
+    }
+    Assessment known = read.get(c.colony());
+    if (known == null) {
+      known =
+          Assessment.of(
+              c,
+              new SeasonPosterior.SamplerSettings(COLONIES, 3, SEED),
+              workers,
+              step.begin("reading the washes of " + c.colony(), part, parts));
+      read.put(c.colony(), known);
+    }
+    return known;
+  }
+
+  private static void room(ColonyCase c, int hives, int plans) {
+    long wanted = (long) (MemoryNeed.ofPlans(c, hives, plans).bytes(COLONIES) / SHARE);
+    long most = Runtime.getRuntime().maxMemory();
+    if (wanted > most) {
+      throw new Missing(
+          "this needs about "
+              + (wanted >> 20)
+              + " MB of memory, and Java may take "
+              + (most >> 20)
+              + " MB; compare fewer plans, or give Java more memory with"
+              + " JAVA_TOOL_OPTIONS=-Xmx4g");
+    }
+  }
+
+  @Override
+  public void close() {
+    workers.close();
+  }
+}

@@ -1,0 +1,167 @@
+// The page for one's own hives: steps, saving, and what is said when something changed or is gone.
+
+import { element } from './dom.js';
+import { Changed, cancel, isGone, keepToken, send, words, work } from './asking.js';
+import {
+  changed, forget, left, saved, state, takeLoaded, takeOver, whenChanged,
+} from './draft.js';
+import { showWhere } from './where.js';
+import { showCounts } from './counts.js';
+import { showDone } from './done.js';
+import { showStand } from './stand.js';
+import { showPlans } from './plans.js';
+import { showAway } from './takeaway.js';
+
+const SHOW = {
+  where: showWhere, counts: showCounts, done: showDone, stand: showStand, plans: showPlans,
+  away: showAway,
+};
+const notice = document.getElementById('notice');
+const bar = document.getElementById('work');
+
+/** Says something above the page, with buttons if need be. */
+export function say(text, buttons = []) {
+  notice.replaceChildren();
+  if (!text) {
+    return;
+  }
+  const box = element('div', '', 'problem');
+  box.append(element('p', text));
+  if (buttons.length > 0) {
+    const row = element('p', '', 'buttons');
+    for (const [label, act] of buttons) {
+      const button = element('button', label);
+      button.type = 'button';
+      button.addEventListener('click', act);
+      row.append(button);
+    }
+    box.append(row);
+  }
+  notice.append(box);
+}
+
+/** Says what went wrong. */
+export function trouble(error) {
+  if (error instanceof Changed) {
+    say(error.message, [
+      ['Load the files', () => { forget(); load(false); }],
+      ['Keep what I typed', keepMine],
+    ]);
+  } else {
+    say(words(error), isGone(error) ? [['Try again', () => save()]] : []);
+  }
+}
+
+async function keepMine() {
+  try {
+    const loaded = await send('load');
+    state.version = loaded.version;
+    changed();
+    say('What you typed is on the page. Save puts it in place of the files; '
+      + 'their last version stays beside them, as washes.before.csv.');
+  } catch (error) {
+    trouble(error);
+  }
+}
+
+/** Saves what stands on the page; gives whether it is saved. */
+export async function save() {
+  if (!state.place) {
+    say('Say first where your hives stand.', [['Where', () => { location.hash = '#where'; }]]);
+    return false;
+  }
+  try {
+    const { version, washes, treatments, place, plans } = state;
+    const answer = await send('save', { version, washes, treatments, place, plans });
+    saved(answer.version);
+    say('');
+    return true;
+  } catch (error) {
+    trouble(error);
+    return false;
+  }
+}
+
+/** Works something out while a bar shows how far it is; saves first. Null when it was stopped. */
+export async function answer(what, body) {
+  if (state.dirty && !(await save())) {
+    return null;
+  }
+  bar.hidden = false;
+  try {
+    return await work(what, body, (now) => {
+      document.getElementById('work-words').textContent = now.what
+        ? now.what.charAt(0).toUpperCase() + now.what.slice(1) : 'Waiting';
+      document.getElementById('work-bar').value = now.percent;
+    });
+  } catch (error) {
+    trouble(error);
+    return null;
+  } finally {
+    bar.hidden = true;
+  }
+}
+
+async function load(withDraft) {
+  try {
+    const loaded = await send('load');
+    takeLoaded(loaded);
+    document.getElementById('folder').textContent = `Your files: ${loaded.folder}`;
+    const faults = [loaded.washes.fault, loaded.treatments.fault, loaded.study.fault]
+      .filter((fault) => fault);
+    const copy = withDraft ? left() : null;
+    if (copy && copy.version === loaded.version) {
+      takeOver(copy);
+      say('What you typed before is back. It is not saved yet.');
+    } else if (copy) {
+      say('This browser keeps what you typed before, and the files were changed since.', [
+        ['Take what I typed', () => { takeOver(copy); say(''); show(); }],
+        ['Leave it', () => { forget(); say(''); }],
+      ]);
+    } else {
+      say(faults.join(' '));
+    }
+    show();
+  } catch (error) {
+    trouble(error);
+  }
+}
+
+function here() {
+  const name = location.hash.slice(1);
+  if (name in SHOW) {
+    return name;
+  }
+  return state.place ? (state.washes.rows.length > 0 ? 'stand' : 'counts') : 'where';
+}
+
+function show() {
+  const name = here();
+  for (const screen of document.querySelectorAll('.screen')) {
+    screen.hidden = screen.id !== name;
+  }
+  for (const link of document.querySelectorAll('.steps a')) {
+    if (link.hash === `#${name}`) {
+      link.setAttribute('aria-current', 'step');
+    } else {
+      link.removeAttribute('aria-current');
+    }
+  }
+  SHOW[name]();
+}
+
+whenChanged(() => {
+  document.getElementById('unsaved').textContent = state.dirty ? 'Not saved yet.' : 'Saved.';
+  document.getElementById('save').disabled = !state.dirty;
+});
+document.getElementById('save').addEventListener('click', () => { save(); });
+document.getElementById('stop').addEventListener('click', () => { cancel().catch(trouble); });
+window.addEventListener('hashchange', () => {
+  if (state.folder) {
+    show();
+    document.getElementById(here()).querySelector('h2').scrollIntoView({ block: 'nearest' });
+  }
+});
+
+keepToken();
+load(true);

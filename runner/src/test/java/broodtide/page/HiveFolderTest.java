@@ -1,0 +1,204 @@
+package broodtide.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the page takes, saves and refuses. */
+class HiveFolderTest {
+  private static final List<String> COLUMNS = List.of("date", "colony", "mites", "bees");
+
+  @TempDir private Path dir;
+
+  private static ObjectNode table(String... rows) {
+    ObjectNode out = OpenHives.object();
+    COLUMNS.forEach(out.putArray("columns")::add);
+    ArrayNode all = out.putArray("rows");
+    for (String row : rows) {
+      ArrayNode cells = all.addArray();
+      Stream.of(row.split(",", -1)).forEach(cells::add);
+    }
+    return out;
+  }
+
+  private static ObjectNode place() {
+    return OpenHives.object()
+        .put("climate", "temperate")
+        .put("south", false)
+        .put("neighbours", "sparse")
+        .put("threshold", "kulhanek-2021");
+  }
+
+  private static ObjectNode saving(String version, ObjectNode washes) {
+    ObjectNode body = OpenHives.object().put("version", version);
+    body.set("washes", washes);
+    body.set("place", place());
+    body.putArray("plans");
+    return body;
+  }
+
+  private static String version(OpenHives page) throws Exception {
+    return page.asked("load", OpenHives.object()).path("version").asText();
+  }
+
+  @Test
+  void whatIsSavedIsThereAgainAndTheLastVersionStays() throws Exception {
+    Path folder = dir.resolve("not there yet");
+    try (OpenHives page = new OpenHives(folder)) {
+      String first =
+          page.asked("save", saving(version(page), table("2026-05-02,Thornbank 1,1,302")))
+              .path("version")
+              .asText();
+      page.asked(
+          "save",
+          saving(first, table("2026-05-02,Thornbank 1,1,302", "2026-07-25,=Thornbank,7,")));
+      assertThat(folder.resolve("washes.csv"))
+          .hasContent(
+              "date,colony,mites,bees\r\n2026-05-02,Thornbank 1,1,302\r\n2026-07-25,=Thornbank,7,\r\n");
+      assertThat(folder.resolve("washes.before.csv"))
+          .hasContent("date,colony,mites,bees\r\n2026-05-02,Thornbank 1,1,302\r\n");
+      JsonNode loaded = page.asked("load", OpenHives.object());
+      assertThat(loaded.path("washes").path("rows").get(1).get(1).asText()).isEqualTo("=Thornbank");
+      assertThat(loaded.path("study").path("climate").asText()).isEqualTo("temperate");
+    }
+  }
+
+  /** A second page, or a command, that changed the files is noticed, and nothing is overwritten. */
+  @Test
+  void filesThatSomebodyElseChangedAreLeftAlone() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      String old = version(page);
+      Files.writeString(dir.resolve("washes.csv"), "date,colony,mites,bees\n2026-06-01,X,1,300\n");
+      HttpResponse<String> answer =
+          page.post("save", saving(old, table("2026-05-02,Thornbank 1,1,302")));
+      assertThat(answer.statusCode()).isEqualTo(409);
+      assertThat(answer.body()).contains("changed by another page or program");
+      assertThat(dir.resolve("washes.csv")).content().contains("2026-06-01,X");
+      assertThat(dir.resolve("study.json")).doesNotExist();
+    }
+  }
+
+  @Test
+  void faultsStandBesideTheirRowAndADateOffersBothReadings() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      ObjectNode body = OpenHives.object();
+      body.set("washes", table("03/04/2026,A,2,300", "04/05/2026,A,three,300"));
+      JsonNode found = page.asked("check", body).path("washes");
+      assertThat(found.path("faults")).hasSize(2);
+      JsonNode date = found.path("faults").get(0);
+      assertThat(date.path("row").asInt()).isZero();
+      assertThat(date.path("readings").findValuesAsText("date"))
+          .containsExactly("2026-04-03", "2026-03-04");
+      assertThat(found.path("faults").get(1).path("row").asInt()).isEqualTo(1);
+      assertThat(found.path("said").get(0).asText()).startsWith("0.67 per 100");
+      HttpResponse<String> refused =
+          page.post("save", saving(version(page), table("2026-05-02,A,three,300")));
+      assertThat(refused.statusCode()).isEqualTo(422);
+      assertThat(dir.resolve("washes.csv")).doesNotExist();
+    }
+  }
+
+  @Test
+  void rowsWithoutAHeaderAreTakenInTheUsualOrder() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      JsonNode found =
+          page.asked(
+              "paste", OpenHives.object().put("text", "2026-05-02\tThornbank 1\t1\t302\n"));
+      assertThat(found.path("columns").get(1).asText()).isEqualTo("colony");
+      assertThat(found.path("rows").get(0).get(3).asText()).isEqualTo("302");
+    }
+  }
+
+  @Test
+  void onlyThePageItselfMaySend() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      String self = page.address().toString().replaceFirst("/$", "");
+      assertThat(status(page, page.request("load", "{}").setHeader("Origin", "http://evil.test")))
+          .isEqualTo(403);
+      assertThat(status(page, page.request("load", "{}").setHeader("X-Broodtide-Token", "0")))
+          .isEqualTo(403);
+      assertThat(status(page, page.request("load", "{}").setHeader("Content-Type", "text/plain")))
+          .isEqualTo(415);
+      assertThat(status(page, page.request("load", "[]"))).isEqualTo(400);
+      assertThat(status(page, page.request("load", "{\"a\":\"" + "x".repeat(1_000_000) + "\"}")))
+          .isEqualTo(413);
+      assertThat(status(page, page.request("load", "{}").GET())).isEqualTo(404);
+      HttpRequest bare =
+          HttpRequest.newBuilder(page.address().resolve("/api/hives/load"))
+              .header("Origin", self)
+              .POST(HttpRequest.BodyPublishers.ofString("{}"))
+              .build();
+      assertThat(page.send(bare).statusCode()).isEqualTo(403);
+      assertThat(status(page, page.request("load", "{}"))).isEqualTo(200);
+      assertThat(page.troubles()).isEmpty();
+    }
+  }
+
+  private static int status(OpenHives page, HttpRequest.Builder request) throws Exception {
+    return page.send(request.build()).statusCode();
+  }
+
+  /** A new question ends the one before; work that is stopped ends. */
+  @Test
+  void aPageHasOneAnswerAtATime() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      page.asked("save", saving(version(page), table("2026-07-25,Thornbank 1,4,302")));
+      ObjectNode ask = OpenHives.object().put("page", "one").put("what", "stand");
+      long first = page.asked("work", ask).path("job").asLong();
+      JsonNode second = page.asked("work", ask);
+      assertThat(second.path("job").asLong()).isGreaterThan(first);
+      JsonNode stopped = page.asked("cancel", OpenHives.object().put("page", "one"));
+      assertThat(stopped.path("state").asText()).isEqualTo("stopped");
+      JsonNode refused = page.worked(OpenHives.object().put("what", "plans").put("hive", "Nobody"));
+      assertThat(refused.path("state").asText()).isEqualTo("refused");
+      assertThat(page.troubles()).isEmpty();
+    }
+  }
+
+  @Test
+  void daysForACalendarAreReadByAStrictReader() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      String name = "Thornbank; \u00fcber, \\ " + "long ".repeat(12) + "1";
+      page.asked("save", saving(version(page), quoted(name)));
+      JsonNode made = page.asked("calendar", OpenHives.object());
+      CalendarReader read = CalendarReader.read(made.path("text").asText());
+      assertThat(read.of("SUMMARY")).containsExactly("Wash: " + name);
+      assertThat(read.of("DTSTART")).containsExactly("20260822");
+      assertThat(read.of("DTEND")).containsExactly("20260823");
+    }
+  }
+
+  private static ObjectNode quoted(String name) {
+    ObjectNode out = table("2026-07-25,x,4,302");
+    ((ArrayNode) out.path("rows").get(0)).set(1, name);
+    return out;
+  }
+
+  @Test
+  void namesAreEscapedInWhatIsShown() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      String name = "<img src=x onerror=alert(1)>";
+      page.asked("save", saving(version(page), quoted(name)));
+      JsonNode done = page.worked(OpenHives.object().put("what", "stand"));
+      assertThat(done.path("state").asText()).isEqualTo("done");
+      assertThat(done.path("answer").path("sheet").asText())
+          .contains("&lt;img")
+          .doesNotContain("<img");
+      assertThat(done.path("answer").path("hives").get(0).path("season").asText())
+          .doesNotContain("<img");
+      assertThat(new String(Files.readAllBytes(dir.resolve("washes.csv")), StandardCharsets.UTF_8))
+          .contains(name);
+    }
+  }
+}
