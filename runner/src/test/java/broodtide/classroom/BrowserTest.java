@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -351,6 +352,7 @@ class BrowserTest {
 
   /** One sheet for learners, two for the teacher, none blank, on A4 and on letter. */
   @ParameterizedTest
+  @Tag("slow")
   @MethodSource("lessons")
   void worksheetsFitTheirSheets(String lesson) throws Exception {
     visit("/lessons/" + lesson + "/worksheet", 1000, 900);

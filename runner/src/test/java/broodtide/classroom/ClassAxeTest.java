@@ -11,8 +11,10 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** axe-core over every page of the class, each stage of a lesson in turn. */
 class ClassAxeTest {
@@ -54,6 +56,13 @@ class ClassAxeTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"/", "/lessons/august-october"})
+  void findsNothingOnTheFirstPages(String path) throws Exception {
+    findsNothing(path);
+  }
+
+  @ParameterizedTest
+  @Tag("slow")
   @MethodSource("pages")
   void findsNothing(String path) throws Exception {
     for (int width : new int[] {390, 1280}) {
