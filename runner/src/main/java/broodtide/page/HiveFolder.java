@@ -166,8 +166,7 @@ final class HiveFolder {
     if (body.path("treatments").isObject()) {
       PageTable table = trimmed(PageTable.of(body.get("treatments")));
       treatments = check.treatments(table);
-      changes.put(
-          TREATMENTS, table.rows().isEmpty() ? Optional.empty() : bytes(table.csv()));
+      changes.put(TREATMENTS, table.rows().isEmpty() ? Optional.empty() : bytes(table.csv()));
     } else if (held.find(TREATMENTS).isPresent()) {
       treatments = check.treatments(tableOf(held, TREATMENTS));
     }
@@ -234,7 +233,6 @@ final class HiveFolder {
         held.find(TREATMENTS).isEmpty()
             ? Optional.empty()
             : check.treatments(tableOf(held, TREATMENTS));
-    return new Apiary(
-        held.version(), study, washes, ApiaryCases.of(study, washes, treatments));
+    return new Apiary(held.version(), study, washes, ApiaryCases.of(study, washes, treatments));
   }
 }

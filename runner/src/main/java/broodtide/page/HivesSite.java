@@ -29,8 +29,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /**
- * The first page with its three doors, the page for one's own hives, and behind them the class page.
- * All that concerns the user's files is sent, and answered only to who knows the token.
+ * The first page with its three doors, the page for one's own hives, and behind them the class
+ * page. All that concerns the user's files is sent, and answered only to who knows the token.
  */
 public final class HivesSite implements Site, AutoCloseable {
   private static final String API = "/api/hives/";

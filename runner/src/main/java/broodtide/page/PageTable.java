@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A table as it stands on the page: cells as they were typed. Row {@code i} is line {@code i + 2} of
- * the file that it makes.
+ * A table as it stands on the page: cells as they were typed. Row {@code i} is line {@code i + 2}
+ * of the file that it makes.
  *
  * @param columns names of the columns
  * @param rows cells, one for each column

@@ -111,7 +111,9 @@ final class Reminders {
     String seed = day + "\n" + summary;
     line("BEGIN:VEVENT");
     line(
-        "UID:" + UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8)) + "@broodtide.local");
+        "UID:"
+            + UUID.nameUUIDFromBytes(seed.getBytes(StandardCharsets.UTF_8))
+            + "@broodtide.local");
     line("DTSTAMP:" + stamp);
     line("DTSTART;VALUE=DATE:" + DAY.format(day));
     line("DTEND;VALUE=DATE:" + DAY.format(day.plusDays(1)));

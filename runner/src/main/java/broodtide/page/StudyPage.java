@@ -38,8 +38,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * A study as the page shows and makes it: the place, and plans. What the page does not show, such as
- * rates of one's own, is kept as it stands.
+ * A study as the page shows and makes it: the place, and plans. What the page does not show, such
+ * as rates of one's own, is kept as it stands.
  *
  * @param old the study that there is
  */
@@ -131,8 +131,7 @@ record StudyPage(Optional<Study> old) {
     plans.addAll(plans(body.path("plans")));
     LocalDate last =
         taken.stream().map(Wash::date).max(Comparator.naturalOrder()).orElse(today).plusDays(1);
-    LocalDate spring =
-        Horizon.spring(new YearStages(southern ? climate.inSouth() : climate), last);
+    LocalDate spring = Horizon.spring(new YearStages(southern ? climate.inSouth() : climate), last);
     LocalDate until =
         Stream.concat(
                 Stream.concat(Stream.of(spring), old.map(Study::until).stream()),

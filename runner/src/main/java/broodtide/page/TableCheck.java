@@ -31,7 +31,8 @@ final class TableCheck {
   private static final int FIRST_LINE = 2;
 
   private static final double LEVEL = 0.9;
-  private static final Pattern EITHER_WAY = Pattern.compile("(\\d{1,2})([/-])(\\d{1,2})\\2(\\d{4})");
+  private static final Pattern EITHER_WAY =
+      Pattern.compile("(\\d{1,2})([/-])(\\d{1,2})\\2(\\d{4})");
 
   private final LocalDate today;
 
@@ -45,8 +46,7 @@ final class TableCheck {
       return Optional.empty();
     }
     try {
-      return Optional.of(
-          WashFile.read(new StringReader(table.csv()), HiveFolder.WASHES, today));
+      return Optional.of(WashFile.read(new StringReader(table.csv()), HiveFolder.WASHES, today));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -60,8 +60,7 @@ final class TableCheck {
     byte[] bytes = table.csv().getBytes(StandardCharsets.UTF_8);
     try {
       return Optional.of(
-          TreatmentFile.read(
-              new ByteArrayInputStream(bytes), HiveFolder.TREATMENTS, today));
+          TreatmentFile.read(new ByteArrayInputStream(bytes), HiveFolder.TREATMENTS, today));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -138,10 +137,7 @@ final class TableCheck {
   }
 
   private static void reading(ArrayNode into, String order, LocalDate day) {
-    into.addObject()
-        .put("order", order)
-        .put("date", day.toString())
-        .put("words", Plain.day(day));
+    into.addObject().put("order", order).put("date", day.toString()).put("words", Plain.day(day));
   }
 
   private static Optional<LocalDate> day(int year, int month, int day) {

@@ -6,11 +6,12 @@
  * {@link broodtide.web.LocalServer} that was opened with a token.
  *
  * <p>{@code HiveFolder} holds the user's files: the same {@code washes.csv}, {@code treatments.csv}
- * and {@code study.json} that commands read. They are read by {@code study} and saved through {@link
- * broodtide.files.KeptFolder}, which notices when somebody else changed them. {@code TableCheck}
- * looks at tables as they are typed. {@code PageJobs} works out answers, one at a time for each open
- * page; a new question ends the one before. {@code ApiaryWork} asks the core, and sets what it says
- * with the pieces of {@code report}. {@code Reminders} writes days for a calendar.
+ * and {@code study.json} that commands read. They are read by {@code study} and saved through
+ * {@link broodtide.files.KeptFolder}, which notices when somebody else changed them. {@code
+ * TableCheck} looks at tables as they are typed. {@code PageJobs} works out answers, one at a time
+ * for each open page; a new question ends the one before. {@code ApiaryWork} asks the core, and
+ * sets what it says with the pieces of {@code report}. {@code Reminders} writes days for a
+ * calendar.
  *
  * <p>All figures come from {@code assessment} and {@code decision}, all sentences made of figures
  * from {@code words}. The page adds none.

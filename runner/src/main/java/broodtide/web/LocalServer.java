@@ -155,6 +155,9 @@ public final class LocalServer implements AutoCloseable {
       if (e.status() == 405) {
         exchange.getResponseHeaders().set("Allow", door.methods());
       }
+      if (e.status() == 413 && exchange.getRequestMethod().equals("POST")) {
+        RequestBody.passOver(exchange);
+      }
       return site.refusal(exchange.getRequestURI(), e.status(), e.reason());
     } catch (RefusedException e) {
       return site.refusal(exchange.getRequestURI(), 422, e.reason());

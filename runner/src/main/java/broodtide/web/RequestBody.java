@@ -15,6 +15,9 @@ final class RequestBody {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
 
+  /** Most bytes that are read only to be thrown away. */
+  private static final long PASSED_OVER = 16L * RequestGuard.LARGEST;
+
   private RequestBody() {}
 
   /**
@@ -34,6 +37,26 @@ final class RequestBody {
       throw Refused.bad("this is not well-formed JSON; expected one object");
     } catch (IOException e) {
       throw Refused.bad("what was sent did not arrive whole; send it again");
+    }
+  }
+
+  /**
+   * Reads what was sent and throws it away, up to a bound: a connection that is closed before that
+   * loses the answer, and with it the reason of a refusal.
+   */
+  static void passOver(HttpExchange exchange) {
+    try {
+      byte[] some = new byte[1 << 16];
+      long read = 0;
+      while (read < PASSED_OVER) {
+        int more = exchange.getRequestBody().read(some);
+        if (more < 0) {
+          return;
+        }
+        read += more;
+      }
+    } catch (IOException e) {
+      // Whoever sends no more wants no answer either.
     }
   }
 }

@@ -45,10 +45,7 @@ record CalendarReader(List<String[]> properties) {
           if (value.replaceAll("\\\\[\\\\;,nN]", "").matches(".*[\\\\;,].*")) {
             throw new IllegalArgumentException("not escaped: " + line);
           }
-          value =
-              value
-                  .replaceAll("\\\\[nN]", "\n")
-                  .replaceAll("\\\\([\\\\;,])", "$1");
+          value = value.replaceAll("\\\\[nN]", "\n").replaceAll("\\\\([\\\\;,])", "$1");
         }
         case "DTSTART", "DTEND" -> {
           if (!parts.group(2).equals(";VALUE=DATE") || !value.matches("\\d{8}")) {

@@ -61,11 +61,12 @@ class HiveFolderTest {
               .path("version")
               .asText();
       page.asked(
-          "save",
-          saving(first, table("2026-05-02,Thornbank 1,1,302", "2026-07-25,=Thornbank,7,")));
+          "save", saving(first, table("2026-05-02,Thornbank 1,1,302", "2026-07-25,=Thornbank,7,")));
       assertThat(folder.resolve("washes.csv"))
           .hasContent(
-              "date,colony,mites,bees\r\n2026-05-02,Thornbank 1,1,302\r\n2026-07-25,=Thornbank,7,\r\n");
+              "date,colony,mites,bees\r\n"
+                  + "2026-05-02,Thornbank 1,1,302\r\n"
+                  + "2026-07-25,=Thornbank,7,\r\n");
       assertThat(folder.resolve("washes.before.csv"))
           .hasContent("date,colony,mites,bees\r\n2026-05-02,Thornbank 1,1,302\r\n");
       JsonNode loaded = page.asked("load", OpenHives.object());
@@ -113,8 +114,7 @@ class HiveFolderTest {
   void rowsWithoutAHeaderAreTakenInTheUsualOrder() throws Exception {
     try (OpenHives page = new OpenHives(dir)) {
       JsonNode found =
-          page.asked(
-              "paste", OpenHives.object().put("text", "2026-05-02\tThornbank 1\t1\t302\n"));
+          page.asked("paste", OpenHives.object().put("text", "2026-05-02\tThornbank 1\t1\t302\n"));
       assertThat(found.path("columns").get(1).asText()).isEqualTo("colony");
       assertThat(found.path("rows").get(0).get(3).asText()).isEqualTo("302");
     }
