@@ -11,6 +11,7 @@ import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
 import broodtide.measure.OutOfRange;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ public final class SeasonPosterior {
   private final StandardColony start;
   private final Priors priors;
   private final List<Wash> washes;
+  private final LocalDate lastCount;
   private final ParticleLayout layout;
   private final TemperedSampler.Sample sample;
 
@@ -47,13 +49,15 @@ public final class SeasonPosterior {
       StandardColony start,
       Priors priors,
       List<Wash> washes,
+      LocalDate lastCount,
       TemperedSampler.Sample sample,
       int whole) {
     this.past = past;
     this.start = start;
     this.priors = priors;
     this.washes = washes;
-    this.layout = layout(past, lastWash(past, washes));
+    this.lastCount = lastCount;
+    this.layout = layout(past, lastCount);
     this.sample = sample;
     this.whole = whole;
     this.members = colonies(past);
@@ -98,19 +102,56 @@ public final class SeasonPosterior {
       SamplerSettings effort,
       Workers workers,
       Progress progress) {
+    return of(past, washes, List.of(), priors, effort, workers, progress);
+  }
+
+  /**
+   * Infers a colony's unknowns from washes and from mites on boards together.
+   *
+   * @param past the rates, and what has been done so far; must start no later than the first count
+   *     and reach the last
+   * @param washes washes of one colony, in any order; none gives the prior
+   * @param boards mites on boards under it while no treatment ran, in any order; without a wash
+   *     there can be none
+   * @param priors what is believed before
+   * @param effort how hard to work
+   * @param workers threads; their number does not change the result
+   * @param progress is told how much of what the counts say has been taken in
+   * @return the colonies that fit
+   * @throws IllegalArgumentException when a count lies outside the span, or there are boards alone
+   * @throws Unexplained when no colony of the priors could have given the washes
+   */
+  public static SeasonPosterior of(
+      Scenario past,
+      List<Wash> washes,
+      List<BoardCount> boards,
+      Priors priors,
+      SamplerSettings effort,
+      Workers workers,
+      Progress progress) {
+    if (washes.isEmpty() && !boards.isEmpty()) {
+      throw new IllegalArgumentException("mites on boards, but no wash");
+    }
     List<Wash> ordered = new ArrayList<>(washes);
     ordered.sort(Comparator.comparing(Wash::date));
     for (Wash w : ordered) {
       day(past, w.date());
     }
     StandardColony start = StandardColony.on(past.model(), past.start());
-    ParticleLayout layout = layout(past, lastWash(past, ordered));
+    LocalDate last = lastWash(past, ordered);
+    for (BoardCount b : boards) {
+      day(past, b.from());
+      day(past, b.date());
+      last = b.date().isAfter(last) ? b.date() : last;
+    }
+    ParticleLayout layout = layout(past, last);
     TemperedSampler sampler =
         new TemperedSampler(layout.sampled(), effort.particles(), effort.moves(), effort.seed());
     if (ordered.isEmpty()) {
       return unwashed(past, start, priors, sampler, effort);
     }
-    WashLikelihood likelihood = new WashLikelihood(past, start, priors, ordered, workers);
+    WashLikelihood likelihood =
+        new WashLikelihood(past, start, priors, ordered, boards, last, workers);
     TemperedSampler.Sample sample;
     try {
       sample = sampler.sample(likelihood, progress);
@@ -119,7 +160,7 @@ public final class SeasonPosterior {
     }
     double[][] z = withAhead(sample.z(), layout, ordered.get(0).colony());
     return new SeasonPosterior(
-        past, start, priors, List.copyOf(ordered), sample.with(z), effort.particles());
+        past, start, priors, List.copyOf(ordered), last, sample.with(z), effort.particles());
   }
 
   private static SeasonPosterior unwashed(
@@ -130,7 +171,8 @@ public final class SeasonPosterior {
       SamplerSettings effort) {
     double[][] z = withAhead(sampler.prior(), layout(past, past.start()), "");
     TemperedSampler.Sample prior = new TemperedSampler.Sample(z, effort.particles(), 1, 0, 0);
-    return new SeasonPosterior(past, start, priors, List.of(), prior, effort.particles());
+    return new SeasonPosterior(
+        past, start, priors, List.of(), past.start(), prior, effort.particles());
   }
 
   /** The same colony before anything was washed. */
@@ -221,7 +263,7 @@ public final class SeasonPosterior {
             sample.acceptance(),
             sample.steps(),
             sample.logEvidence());
-    return new SeasonPosterior(past, start, priors, washes, fewer, whole);
+    return new SeasonPosterior(past, start, priors, washes, lastCount, fewer, whole);
   }
 
   /** {@return the sample in standard normal units, with what is known of its quality} */
@@ -264,9 +306,12 @@ public final class SeasonPosterior {
     return out;
   }
 
-  /** {@return the day of the last wash; the first day of the record where there is none} */
+  /**
+   * {@return the day of the last wash, or of a board that was taken out later; the first day of the
+   * record where there is neither}
+   */
   public LocalDate lastWash() {
-    return lastWash(past, washes);
+    return lastCount;
   }
 
   /**

@@ -8,10 +8,12 @@ import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Workers;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The likelihood of washes and notes of strength, over all particles at once. */
 final class WashLikelihood implements TemperedSampler.LogLikelihood {
@@ -24,26 +26,35 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   private final WashModel[] models;
   private final StrengthNote[] notes;
   private final int[] days;
+  private final BoardLikelihood boards;
   private final Workers workers;
 
   /**
    * @param past what was done; what begins after the last wash plays no part
    * @param start the standard year's state on its first day
    * @param washes by date, at least one
+   * @param boards mites on boards, in any order
+   * @param lastCount the day of the last wash or board
    */
   WashLikelihood(
-      Scenario past, StandardColony start, Priors priors, List<Wash> washes, Workers workers) {
+      Scenario past,
+      StandardColony start,
+      Priors priors,
+      List<Wash> washes,
+      List<BoardCount> boards,
+      LocalDate lastCount,
+      Workers workers) {
     this.start = start;
-    LocalDate lastWash = washes.get(washes.size() - 1).date();
-    layout = SeasonPosterior.layout(past, lastWash);
-    years = BeeYears.of(past, lastWash);
+    layout = SeasonPosterior.layout(past, lastCount);
+    years = BeeYears.of(past, lastCount);
     this.priors = priors;
     this.washes = List.copyOf(washes);
     this.workers = workers;
     models = washes.stream().map(WashModel::new).toArray(WashModel[]::new);
     notes = washes.stream().map(StrengthNote::of).toArray(StrengthNote[]::new);
     days = washes.stream().mapToInt(w -> SeasonPosterior.day(past, w.date())).toArray();
-    toLastWash = TrimmedScenario.to(past, Math.max(1, days[days.length - 1]));
+    this.boards = new BoardLikelihood(past, boards);
+    toLastWash = TrimmedScenario.to(past, Math.max(1, SeasonPosterior.day(past, lastCount)));
   }
 
   @Override
@@ -67,7 +78,12 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
         List.of(members),
         (first, lanes) -> {
           int[] next = {0};
+          boolean all = count == washes.size() && boards.last() >= 0;
+          BoardLikelihood.@Nullable Tally tally = all ? boards.new Tally(lanes) : null;
           return (day, view) -> {
+            if (tally != null) {
+              tally.see(day, view, lanes, first, dispersions, out);
+            }
             for (; next[0] < count && days[next[0]] == day; next[0]++) {
               for (int l = 0; l < lanes; l++) {
                 out[first + l] += ofOne(next[0], view, l, dispersions[first + l]);

@@ -29,7 +29,7 @@ class RequestsFuzzTest {
   void queries(byte[] bytes) {
     try {
       Query.of(new String(bytes, StandardCharsets.ISO_8859_1), List.of("mites", "seed"))
-          .number(Explorer.MITES);
+          .number(ExplorerState.MITES);
     } catch (Refused e) {
       // refused is as good as read
     }

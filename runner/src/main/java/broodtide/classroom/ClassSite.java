@@ -1,7 +1,5 @@
 package broodtide.classroom;
 
-import broodtide.chart.Figure;
-import broodtide.chart.Size;
 import broodtide.lesson.Lesson;
 import broodtide.lesson.LessonPlace;
 import broodtide.lesson.Lessons;
@@ -61,19 +59,17 @@ public final class ClassSite implements Site {
         Stream.concat(own.stream(), Lessons.all().stream().filter(l -> !taken.contains(l.name())))
             .map(place::of)
             .toList();
-    places = new Places(first);
-    explorer = new Explorer(places);
-    Explorer.Colony colony = explorer.read(null);
-    player.play(colony.scenario(), colony.member());
+    places = new Places(first, place.south());
+    explorer = new Explorer(places, player);
+    explorer.play(ExplorerState.read(null, places));
   }
 
   /** Plays once in every climate, so that the first who asks need not wait. */
   @Override
   public void warm() {
     for (String name : places.names()) {
-      Explorer.Colony colony =
-          explorer.read("climate=" + URLEncoder.encode(name, StandardCharsets.UTF_8));
-      SeasonJson.explorer(colony, player.play(colony.scenario(), colony.member()));
+      String query = "climate=" + URLEncoder.encode(name, StandardCharsets.UTF_8);
+      SeasonJson.explorer(explorer.play(ExplorerState.read(query, places)));
     }
   }
 
@@ -87,17 +83,21 @@ public final class ClassSite implements Site {
     String path = address.getPath();
     @Nullable String query = address.getRawQuery();
     if (path.equals("/api/season")) {
-      Explorer.Colony colony = explorer.read(query);
       return Response.json(
-          200, SeasonJson.explorer(colony, player.play(colony.scenario(), colony.member())));
+          200, SeasonJson.explorer(explorer.play(ExplorerState.read(query, places))));
     }
-    if (path.equals(INSIDE) || path.equals(INSIDE + "/narrow")) {
-      Explorer.Colony colony = explorer.read(query);
-      Figure inside =
+    if (path.equals(INSIDE)) {
+      Explorer.Colony colony = explorer.play(ExplorerState.read(query, places)).get(0);
+      return Response.svg(
+          200,
           InsidePicture.of(
-              player.play(colony.scenario(), colony.member()).inside(),
-              "One colony, from inside. A wash finds only the mites on adult bees.");
-      return Response.svg(200, (path.equals(INSIDE) ? inside : inside.sized(Size.PHONE)).svg());
+                  colony.season().inside(),
+                  "Scenario A, from inside. A wash finds only the mites on adult bees.")
+              .svg());
+    }
+    if (path.equals("/") || path.equals("/explore")) {
+      ExplorerState state = ExplorerState.read(query, places);
+      return Response.html(200, ExplorerPage.of(places, state, explorer.play(state)));
     }
     if (path.startsWith(STATIC)) {
       return Assets.find(path.substring(STATIC.length()))
@@ -113,7 +113,6 @@ public final class ClassSite implements Site {
     }
     Query.of(query, Set.of());
     return switch (path) {
-      case "/", "/explore" -> Response.html(200, ExplorerPage.of(places, explorer));
       case "/lessons" -> Response.html(200, LessonPage.list(lessons));
       default -> throw Refused.unknown("there is no page at this address");
     };

@@ -2,6 +2,9 @@ package broodtide.classroom;
 
 import broodtide.assessment.YearStages;
 import broodtide.catalog.Catalog;
+import broodtide.engine.ColonyModel;
+import broodtide.engine.SpringLow;
+import broodtide.engine.Survival;
 import broodtide.season.Climate;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
@@ -15,12 +18,15 @@ import java.util.Optional;
  * @param thresholds the treatment threshold in mites per 100 bees, as steps
  * @param supers when honey supers usually stand
  * @param winterBees when winter bees are raised
+ * @param low the day in spring on which colonies have the fewest bees; empty where no winter losses
+ *     can be told
  */
 record ClimateYear(
     Climate climate,
     List<YearStages.Step> thresholds,
     List<Stretch> supers,
-    List<Stretch> winterBees) {
+    List<Stretch> winterBees,
+    Optional<LocalDate> low) {
   /** Days from the first to the last, both included. */
   record Stretch(LocalDate from, LocalDate to) {}
 
@@ -32,7 +38,12 @@ record ClimateYear(
         climate,
         stages.thresholdSteps(set, first, last),
         stretches(stages.supers(first, last)),
-        stretches(stages.winterBees(first, last)));
+        stretches(stages.winterBees(first, last)),
+        Survival.hasWinter(climate)
+            ? Optional.of(
+                    SpringLow.after(ColonyModel.in(climate), stages.endOfWinterBees(first)).day())
+                .filter(day -> !day.isAfter(last))
+            : Optional.empty());
   }
 
   /** The threshold on a day, when there is one. */

@@ -1,88 +1,109 @@
 package broodtide.classroom;
 
-import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.Catalog;
 import broodtide.web.Html;
 import broodtide.web.PageFrame;
 import broodtide.web.Template;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 
-/** The explorer: dials at the side, charts beside them. */
+/**
+ * The explorer: one picture of where the mites are, flags on its days, and sentences below it. The
+ * page is a form that works without a script; with one the flags can be dragged.
+ */
 final class ExplorerPage {
   private ExplorerPage() {}
 
-  /** The page. */
-  static Html of(Places places, Explorer explorer) {
+  /** The page for a state. */
+  static Html of(Places places, ExplorerState state, List<Explorer.Colony> colonies) {
     Html main =
         Template.named("explorer.html")
             .fill(
-                Map.of(
-                    "climates", climates(places),
-                    "mites", dial(Explorer.MITES),
-                    "brood", dial(Explorer.BROOD),
-                    "combon",
-                        date(
-                            "combon",
-                            "Drone comb goes in",
-                            Explorer.COMB_FROM,
-                            Explorer.COMB_TO,
-                            Explorer.COMB_USUAL),
-                    "treatments", treatments(explorer),
-                    "treaton",
-                        date(
-                            "treaton",
-                            "Treatment begins",
-                            Explorer.FIRST_DAY,
-                            Explorer.TREAT_TO,
-                            Explorer.TREAT_USUAL),
-                    "arrivals", dial(Explorer.ARRIVALS),
-                    "day",
-                        date(
-                            "day",
-                            "Read the day",
-                            Explorer.FIRST_DAY,
-                            Explorer.LAST_DAY,
-                            LocalDate.of(2026, 8, 15))));
+                Map.ofEntries(
+                    Map.entry("climates", climates(places, state)),
+                    Map.entry("north", option("no", "North of the equator", !state.south())),
+                    Map.entry("south", option("yes", "South of the equator", state.south())),
+                    Map.entry("mites", dial(ExplorerState.MITES, state.mites())),
+                    Map.entry("brood", dial(ExplorerState.BROOD, state.brood())),
+                    Map.entry("arrivals", dial(ExplorerState.ARRIVALS, state.arrivals())),
+                    Map.entry("kept", kept(state)),
+                    Map.entry("controls", controls()),
+                    Map.entry("letters", letters(state)),
+                    Map.entry("first", Html.text(ExplorerState.first(state.south()).toString())),
+                    Map.entry("last", Html.text(ExplorerState.last(state.south()).toString())),
+                    Map.entry(
+                        "usual", Html.text(ExplorerState.usual("", state.south()).toString())),
+                    Map.entry("picture", Html.text("/api/inside?" + state.query())),
+                    Map.entry("scenarios", scenarios(state, colonies))));
     return PageFrame.page(
-        "Explore a colony",
-        "/",
-        List.of("chart.css", "explorer.css"),
-        List.of("explorer.js"),
-        main);
+        "Try a colony", "/", List.of("chart.css", "explorer.css"), List.of("explorer.js"), main);
   }
 
-  private static Html climates(Places places) {
+  private static Html climates(Places places, ExplorerState state) {
     return Html.each(
         places.names(),
         name ->
             option(
                 name,
                 ControlMark.shortly(places.climate(name).title()),
-                name.equals(places.first())));
+                name.equals(state.climate())));
   }
 
-  private static Html treatments(Explorer explorer) {
-    return new Html(
-        option(Explorer.NONE, "None", true).markup()
-            + group("Miticides", explorer.treatments().stream().filter(ExplorerPage::miticide))
-            + group("Brood and queen", explorer.treatments().stream().filter(t -> !miticide(t))));
+  private static Html controls() {
+    return Html.each(
+        Catalog.CONTROLS.names(), name -> option(name, Catalog.control(name).title(), false));
   }
 
-  private static boolean miticide(ControlTemplate template) {
-    return template.usual().course().isPresent();
+  /** The scenarios that an action can go to: those that are there and the next. */
+  private static Html letters(ExplorerState state) {
+    int many = Math.min(ExplorerState.LETTERS.size(), state.scenarios().size() + 1);
+    return Html.each(
+        ExplorerState.LETTERS.subList(0, many),
+        letter -> option(letter, "Scenario " + letter.toUpperCase(Locale.ROOT), false));
   }
 
-  private static Html group(String label, Stream<ControlTemplate> templates) {
-    List<ControlTemplate> all = templates.toList();
-    return new Html(
-        "<optgroup label=\""
-            + Html.text(label)
-            + "\">"
-            + Html.each(all, t -> option(t.name(), t.title(), false))
-            + "</optgroup>");
+  private static Html kept(ExplorerState state) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < state.scenarios().size(); i++) {
+      out.append("<input type=\"hidden\" name=\"")
+          .append(ExplorerState.LETTERS.get(i))
+          .append("\" value=\"")
+          .append(Html.text(state.text(i)))
+          .append("\">");
+    }
+    return new Html(out.toString());
+  }
+
+  private static Html scenarios(ExplorerState state, List<Explorer.Colony> colonies) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < colonies.size(); i++) {
+      Sentences sentences = new Sentences(colonies.get(i));
+      out.append("<section class=\"scenario\"><h2>Scenario ")
+          .append(colonies.get(i).letter())
+          .append("</h2><ul>");
+      List<String> actions = sentences.actions();
+      if (actions.isEmpty()) {
+        out.append("<li>Nothing is done.</li>");
+      }
+      for (int k = 0; k < actions.size(); k++) {
+        out.append("<li>")
+            .append(Html.text(actions.get(k)))
+            .append(" <a href=\"/?")
+            .append(Html.text(state.without(i, k).query()))
+            .append("\">Remove<span class=\"unseen\"> ")
+            .append(Html.text(actions.get(k)))
+            .append("</span></a></li>");
+      }
+      out.append("</ul>");
+      for (String line : List.of(sentences.wash(), sentences.winter(), sentences.end())) {
+        out.append("<p>").append(Html.text(line)).append("</p>");
+      }
+      out.append("<ul class=\"notes\">")
+          .append(Html.list(sentences.notes()))
+          .append("</ul></section>");
+    }
+    return new Html(out.toString());
   }
 
   private static Html option(String value, String label, boolean chosen) {
@@ -96,47 +117,20 @@ final class ExplorerPage {
             + "</option>");
   }
 
-  private static Html dial(Dial dial) {
-    return slider(
-        dial.name(),
-        dial.label(),
-        plain(dial.min()),
-        plain(dial.max()),
-        plain(dial.step()),
-        plain(dial.start()),
-        "");
-  }
-
-  /** A slider over days: its number counts days from the first. */
-  private static Html date(
-      String name, String label, LocalDate first, LocalDate last, LocalDate usual) {
-    return slider(
-        name,
-        label,
-        "0",
-        Long.toString(last.toEpochDay() - first.toEpochDay()),
-        "1",
-        Long.toString(usual.toEpochDay() - first.toEpochDay()),
-        " data-first=\"" + first + "\"");
-  }
-
-  private static Html slider(
-      String name, String label, String min, String max, String step, String value, String more) {
+  private static Html dial(Dial dial, double value) {
     return Template.named("slider.html")
         .fill(
             Map.of(
-                "name", Html.text(name),
-                "label", Html.text(label),
-                "min", Html.text(min),
-                "max", Html.text(max),
-                "step", Html.text(step),
-                "value", Html.text(value),
-                "more", new Html(more)));
+                "name", Html.text(dial.name()),
+                "label", Html.text(dial.label()),
+                "unit", Html.text(dial.unit()),
+                "min", Html.text(plain(dial.min())),
+                "max", Html.text(plain(dial.max())),
+                "step", Html.text(plain(dial.step())),
+                "value", Html.text(plain(value))));
   }
 
   private static String plain(double value) {
-    return value == Math.rint(value)
-        ? Long.toString((long) value)
-        : String.format(Locale.ROOT, "%s", value);
+    return SeasonJson.number(value).toPlainString();
   }
 }

@@ -12,11 +12,14 @@ final class Places {
   private final Map<String, Climate> climates = new LinkedHashMap<>();
   private final Map<String, ClimateYear> worked = new ConcurrentHashMap<>();
   private final String first;
+  private final boolean south;
 
   /**
    * @param first the climate shown at first; when it is not of the library it is offered too
+   * @param south whether the place lies south of the equator, unless an address says otherwise
    */
-  Places(Climate first) {
+  Places(Climate first, boolean south) {
+    this.south = south;
     this.first = first.name();
     climates.put(first.name(), first);
     for (String name : Catalog.CLIMATES.names()) {
@@ -27,6 +30,11 @@ final class Places {
   /** Name of the climate shown at first. */
   String first() {
     return first;
+  }
+
+  /** Whether the page begins south of the equator. */
+  boolean south() {
+    return south;
   }
 
   /** Names of all climates. */
@@ -44,8 +52,13 @@ final class Places {
   }
 
   /** A climate's year, worked out when it is first asked for. */
-  ClimateYear place(String name) {
+  ClimateYear place(String name, boolean southern) {
     return worked.computeIfAbsent(
-        name, n -> ClimateYear.of(climate(n), Explorer.FIRST_DAY, Explorer.LAST_DAY));
+        name + southern,
+        key ->
+            ClimateYear.of(
+                southern ? climate(name).inSouth() : climate(name),
+                ExplorerState.first(southern),
+                ExplorerState.last(southern)));
   }
 }

@@ -25,6 +25,7 @@ final class Season {
   private final int days;
   private final int believedDays;
   private final int shown;
+  private final Survival survival;
   private final Map<Quantity, double[]> series = new EnumMap<>(Quantity.class);
 
   private Season(Scenario scenario, StandardColony from, SimulatedColony member) {
@@ -35,10 +36,11 @@ final class Season {
     }
     DailyEngine.of(scenario, from, List.of(member))
         .run((day, view) -> series.forEach((q, values) -> values[day] = q.of(view, 0)));
+    survival = Survival.in(scenario.model());
     LocalDate believed =
         new YearStages(scenario.model().climate()).believedUntil(start, start.plusDays(days));
     believedDays = Math.toIntExact(believed.toEpochDay() - start.toEpochDay()) + 1;
-    shown = Math.min(believedDays, living(Survival.in(scenario.model()), series(Quantity.ADULTS)));
+    shown = Math.min(believedDays, living(series(Quantity.ADULTS)));
   }
 
   /** Plays one colony. */
@@ -46,7 +48,7 @@ final class Season {
     return new Season(scenario, from, member);
   }
 
-  private int living(Survival survival, double[] adults) {
+  private int living(double[] adults) {
     double least = adults[0];
     for (int day = 1; day < adults.length; day++) {
       least = Math.min(least, adults[day]);
@@ -99,6 +101,35 @@ final class Season {
       throw new IllegalArgumentException(day + " lies outside " + start + " to " + end());
     }
     return i < shown ? Optional.of(series(quantity)[Math.toIntExact(i)]) : Optional.empty();
+  }
+
+  /**
+   * Winter loss, as everywhere in the program: the chance that it is dead or too weak by a day in
+   * spring, from any cause.
+   *
+   * @param low a day of this season
+   */
+  double winterLoss(LocalDate low) {
+    double[] adults = series(Quantity.ADULTS);
+    double least = adults[0];
+    for (int day = 0; day <= low.toEpochDay() - start.toEpochDay(); day++) {
+      least = Math.min(least, adults[day]);
+    }
+    return 1 - survival.alive(adults[0], least, start, low);
+  }
+
+  /** Mean share of capped worker cells with a mite between two days, while there is brood. */
+  double infestedBrood(LocalDate from, LocalDate to) {
+    double sum = 0;
+    int days = 0;
+    for (LocalDate d = from; !d.isAfter(to); d = d.plusDays(1)) {
+      double share =
+          series(Quantity.INFESTED_WORKER_SHARE)[
+              Math.toIntExact(d.toEpochDay() - start.toEpochDay())];
+      sum += share;
+      days += share > 0 ? 1 : 0;
+    }
+    return sum / Math.max(1, days);
   }
 
   /** Where its mites are and how strong it is, while it lives; two days at the least. */

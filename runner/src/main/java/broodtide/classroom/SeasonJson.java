@@ -16,39 +16,54 @@ final class SeasonJson {
 
   private SeasonJson() {}
 
-  /** What the explorer draws. */
-  static ObjectNode explorer(Explorer.Colony colony, Season season) {
+  /** What the explorer draws and says of all scenarios. */
+  static ObjectNode explorer(List<Explorer.Colony> colonies) {
+    ClimateYear place = colonies.get(0).place();
+    Season first = colonies.get(0).season();
     ObjectNode out = object();
-    out.put("start", season.start().toString());
-    out.put("end", season.end().toString());
+    out.put("start", first.start().toString());
+    out.put("end", first.end().toString());
+    ArrayNode spans = out.putArray("spans");
+    stretches(spans, "honey supers on", place.supers());
+    stretches(spans, "winter bees raised", place.winterBees());
+    ArrayNode scenarios = out.putArray("scenarios");
+    colonies.forEach(colony -> scenario(scenarios.addObject(), colony));
+    return out;
+  }
+
+  private static void scenario(ObjectNode out, Explorer.Colony colony) {
+    Season season = colony.season();
+    Sentences sentences = new Sentences(colony);
+    out.put("letter", colony.letter());
     out.put("beyond", season.lost().isPresent() ? "lost" : "not shown");
-    Sentences sentences = new Sentences(colony, season);
     out.put("wash", sentences.wash());
+    out.put("winter", sentences.winter());
     out.put("outcome", sentences.end());
+    ArrayNode actions = out.putArray("actions");
+    List<String> words = sentences.actions();
+    for (int i = 0; i < words.size(); i++) {
+      ExplorerState.Action action = colony.actions().get(i);
+      actions
+          .addObject()
+          .put("control", action.control())
+          .put("on", action.on().toString())
+          .put("label", ControlMark.shortly(action.placed().name()))
+          .put("words", words.get(i));
+    }
     ArrayNode notes = out.putArray("notes");
     sentences.notes().forEach(notes::add);
+    double[] onBees = season.of(Quantity.MITES_ON_BEES);
+    double[] inCells = season.of(Quantity.MITES_IN_CELLS);
+    double[] inDrone = season.of(Quantity.MITES_IN_DRONE_CELLS);
+    for (int i = 0; i < inCells.length; i++) {
+      inCells[i] = Math.max(0, inCells[i] - inDrone[i]);
+    }
     ObjectNode series = out.putObject("series");
+    series.set("onBees", values(onBees));
+    series.set("inWorker", values(inCells));
+    series.set("inDrone", values(inDrone));
     series.set("bees", values(season.of(Quantity.ADULTS)));
-    series.set("brood", values(cappedBrood(season)));
-    series.set("onBees", values(season.of(Quantity.MITES_ON_BEES)));
-    series.set("inBrood", values(season.of(Quantity.MITES_IN_CELLS)));
     series.set("infestation", values(season.of(Quantity.INFESTATION)));
-    ArrayNode threshold = out.putArray("threshold");
-    colony
-        .place()
-        .thresholds()
-        .forEach(
-            s ->
-                threshold
-                    .addObject()
-                    .put("from", s.from().toString())
-                    .put("to", s.to().toString())
-                    .put("value", s.perHundred()));
-    ArrayNode spans = out.putArray("spans");
-    stretches(spans, "honey supers on", colony.place().supers());
-    stretches(spans, "winter bees raised", colony.place().winterBees());
-    out.set("marks", marks(ControlMark.of(colony.scenario().plan().controls())));
-    return out;
   }
 
   /** Things done. */
@@ -86,15 +101,6 @@ final class SeasonJson {
   static String brief(double value) {
     BigDecimal two = new BigDecimal(value).round(TWO);
     return (two.scale() < 0 ? two.setScale(0) : two).toPlainString();
-  }
-
-  private static double[] cappedBrood(Season season) {
-    double[] worker = season.of(Quantity.WORKER_CELLS);
-    double[] drone = season.of(Quantity.DRONE_CELLS);
-    for (int i = 0; i < worker.length; i++) {
-      worker[i] += drone[i];
-    }
-    return worker;
   }
 
   private static void stretches(ArrayNode out, String label, List<ClimateYear.Stretch> stretches) {

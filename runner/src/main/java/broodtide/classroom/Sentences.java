@@ -2,9 +2,12 @@ package broodtide.classroom;
 
 import broodtide.assessment.ControlCautions;
 import broodtide.assessment.PlanCheck;
+import broodtide.catalog.Catalog;
+import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Quantity;
+import broodtide.fit.Prior;
 import broodtide.words.Digits;
 import broodtide.words.NotShown;
 import java.time.LocalDate;
@@ -18,18 +21,42 @@ final class Sentences {
   /** Bees in a usual wash. */
   static final int WASH = 300;
 
+  /** More mites per 100 bees than this no wash tells apart. */
+  static final double MOST = 50;
+
   private final Explorer.Colony colony;
   private final Season season;
 
-  Sentences(Explorer.Colony colony, Season season) {
+  Sentences(Explorer.Colony colony) {
     this.colony = colony;
-    this.season = season;
+    season = colony.season();
+  }
+
+  /** What is done, one sentence for each action, with what trials saw of it. */
+  List<String> actions() {
+    return colony.actions().stream().map(Sentences::action).toList();
+  }
+
+  private static String action(ExplorerState.Action action) {
+    ControlTemplate template = Catalog.control(action.control());
+    return day(action.on())
+        + ": "
+        + template.title()
+        + "."
+        + template.efficacy().map(e -> " " + took(e)).orElse("");
+  }
+
+  private static String took(ControlTemplate.Efficacy e) {
+    return "In trials it killed "
+        + Digits.percents(e.share(-Prior.NINE_IN_TEN), e.share(Prior.NINE_IN_TEN))
+        + " of the mites (90 % interval of one colony).";
   }
 
   /** The day that matters most: when the first winter bees are raised. */
   private LocalDate turn() {
     List<ClimateYear.Stretch> winterBees = colony.place().winterBees();
-    return winterBees.isEmpty() ? LocalDate.of(2026, 8, 15) : winterBees.get(0).from();
+    boolean south = colony.place().climate().southern();
+    return winterBees.isEmpty() ? ExplorerState.usual("", south) : winterBees.get(0).from();
   }
 
   /** What a wash would find when it matters, against the threshold. */
@@ -48,11 +75,24 @@ final class Sentences {
             .orElse("; there is no treatment threshold then");
     return String.format(
         Locale.ROOT,
-        "On %s, as winter bees begin to be raised, a wash of %d bees finds about %s%s.",
+        "On %s, as winter bees begin to be raised, a wash of %d bees finds %s%s.",
         day(on),
         WASH,
-        Digits.counted(mites, "mite"),
+        infestation.get() > MOST ? "more than 150 mites" : "about " + Digits.counted(mites, "mite"),
         threshold);
+  }
+
+  /** Infested winter brood and winter loss; nothing where they cannot be told. */
+  String winter() {
+    if (colony.place().low().isEmpty() || colony.place().winterBees().isEmpty()) {
+      return "";
+    }
+    ClimateYear.Stretch raised = colony.place().winterBees().get(0);
+    return "Infested winter brood "
+        + Digits.percent(season.infestedBrood(raised.from(), raised.to()))
+        + "; winter loss "
+        + Digits.chance(season.winterLoss(colony.place().low().get()))
+        + ".";
   }
 
   /** How it ends. */

@@ -18,6 +18,7 @@ import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.TreatmentFile;
 import broodtide.study.WashFile;
+import broodtide.wash.BoardCount;
 import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
@@ -44,6 +45,8 @@ final class CaseReader {
 
   /** The yard of each colony that names one. */
   private final Map<String, String> yards = new LinkedHashMap<>();
+
+  private final List<BoardCount> boards = new ArrayList<>();
 
   CaseReader(CommandContext desk, ColonyOptions options) {
     this.desk = desk;
@@ -190,7 +193,8 @@ final class CaseReader {
               + String.join(", ", options.resistant)
               + ", as --resistant says.");
     }
-    return ColonyCases.inYards(cases, yards).stream().map(this::resisting).toList();
+    List<ColonyCase> counted = ColonyCases.withBoards(cases, boards, options.decideOn != null);
+    return ColonyCases.inYards(counted, yards).stream().map(this::resisting).toList();
   }
 
   private Horizon until(Horizon usual) {
@@ -220,6 +224,9 @@ final class CaseReader {
     }
     notes.addAll(alike);
     places.put(name, "the study");
+    if (!study.colony().yard().isEmpty()) {
+      yards.put(name, study.colony().yard());
+    }
     List<Control> further = given(Set.of(name)).getOrDefault(name, List.of());
     Place place = dated(Place.of(study));
     ColonyCase c =
@@ -287,6 +294,7 @@ final class CaseReader {
     notes.addAll(file.notes());
     places.putAll(LookalikeNames.lines(file.colonies(), " of " + file.name()));
     yards.putAll(file.yards());
+    boards.addAll(file.boards());
     return file.byColony();
   }
 

@@ -217,9 +217,12 @@ final class ManyHives {
     if (run.json) {
       ResultsFile file =
           new ResultsFile(what, Version.number(), run.seed, effort.particles(), cases.notes());
-      cases.cases().stream()
-          .filter(c -> found.refused().containsKey(c.colony()))
-          .forEach(c -> file.leaveOut(c, found.refused().get(c.colony())));
+      for (ColonyCase c : cases.cases()) {
+        String reason = found.refused().get(c.colony());
+        if (reason != null) {
+          file.leaveOut(c, reason);
+        }
+      }
       file.add(sheet, plans);
       file.write(hives.stream().map(hive -> line(journal, hive)).iterator(), desk.out());
     } else {

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What stands behind the question mark of an address: named values, checked as files are. */
@@ -100,6 +101,11 @@ public final class Query {
       throw outside(name, text, "a whole number, " + least + " to " + most);
     }
     return Long.parseLong(text);
+  }
+
+  /** A text as it stands; empty when it is not given. */
+  public Optional<String> text(String name) {
+    return Optional.ofNullable(values.get(name));
   }
 
   /** One of a few words. */

@@ -26,6 +26,11 @@ public final class Refused extends RefusedException {
     return new Refused(400, message);
   }
 
+  /** A value that is not allowed: its name, the value, what is expected. */
+  public static Refused unwanted(String name, String given, String allowed) {
+    return bad(name + " is " + quoted(given) + "; expected " + allowed);
+  }
+
   public static Refused unknown(String message) {
     return new Refused(404, message);
   }

@@ -258,7 +258,7 @@ function names(chart, svg) {
         x: scale.right + 0.5 * rem,
         y: places[i],
         class: `name kind-${line.kind}${line.kept ? ' kept' : ''}`,
-      }, line.kept ? 'kept' : line.name);
+      }, line.kept ? line.letter ?? 'kept' : line.name);
   });
 }
 

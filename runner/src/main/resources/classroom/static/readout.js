@@ -2,35 +2,40 @@
 
 import { dayAfter, dayWords, daysBetween, element, figure } from './dom.js';
 
-/** One day in words. */
-export function dayText(season, day) {
-  const { bees, brood, onBees, inBrood, infestation } = season.series;
-  const name = dayWords(dayAfter(season.start, day));
-  if (day >= bees.length) {
-    return `${name}: ${season.beyond === 'lost' ? 'the colony is lost' : 'not shown'}.`;
+const MOST = 50; // mites per 100 bees; more no wash tells apart
+
+/** Mites per 100 bees, never more than a wash can tell. */
+function perHundred(value) {
+  return value > MOST ? `more than ${MOST}` : figure(value);
+}
+
+/** One day of a scenario in words. */
+export function dayText(picture, scenario, day) {
+  const { onBees, inWorker, inDrone, infestation } = scenario.series;
+  const name = `${dayWords(dayAfter(picture.start, day))}, scenario ${scenario.letter}`;
+  if (day >= onBees.length) {
+    return `${name}: ${scenario.beyond === 'lost' ? 'the colony is more likely dead than alive' : 'not shown'}.`;
   }
-  const all = onBees[day] + inBrood[day];
-  const hidden = all > 0 ? ` (${Math.round((100 * inBrood[day]) / all)} % of all)` : '';
-  return `${name}: ${figure(bees[day])} bees, ${figure(brood[day])} capped cells; `
-    + `${figure(onBees[day])} mites on bees and ${figure(inBrood[day])} in brood${hidden}. `
-    + `A wash of 300 finds about ${Math.round(infestation[day] * 3).toLocaleString('en-US')}.`;
+  return `${name}: ${figure(onBees[day])} mites on bees, ${figure(inWorker[day])} in worker cells, `
+    + `${figure(inDrone[day])} in drone cells; ${perHundred(infestation[day])} per 100 bees.`;
 }
 
 /** Fills the table with the first of every month. */
-export function fillMonths(body, season) {
-  const { bees, brood, onBees, inBrood, infestation } = season.series;
+export function fillMonths(body, picture, scenario) {
+  const { bees, onBees, inWorker, inDrone, infestation } = scenario.series;
   const rows = [];
-  const days = daysBetween(season.start, season.end);
+  const days = daysBetween(picture.start, picture.end);
   for (let day = 0; day <= days; day += 1) {
-    const iso = dayAfter(season.start, day);
+    const iso = dayAfter(picture.start, day);
     if (iso.endsWith('-01')) {
       const row = element('tr');
       const head = element('th', `${dayWords(iso)} ${iso.slice(0, 4)}`);
       head.scope = 'row';
       row.append(head);
-      [bees, brood, onBees, inBrood, infestation].forEach((values) => {
-        row.append(element('td', day < values.length ? figure(values[day]) : season.beyond));
+      [bees, onBees, inWorker, inDrone].forEach((values) => {
+        row.append(element('td', day < values.length ? figure(values[day]) : scenario.beyond));
       });
+      row.append(element('td', day < infestation.length ? perHundred(infestation[day]) : scenario.beyond));
       rows.push(row);
     }
   }

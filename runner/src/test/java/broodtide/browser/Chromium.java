@@ -231,7 +231,9 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
             "PageDown",
             34,
             "PageUp",
-            33);
+            33,
+            "Delete",
+            46);
     for (String type : List.of("keyDown", "keyUp")) {
       ObjectNode event =
           JSON.createObjectNode()

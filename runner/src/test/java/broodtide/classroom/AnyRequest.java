@@ -35,8 +35,8 @@ final class AnyRequest {
         "GET /lessons/spring-count/worksheet\nHost: localhost:8080",
         "GET /static/page.js\nHost: localhost:8080",
         "GET /api/inside?climate=boreal&mites=2\nHost: localhost:8080",
-        "GET /api/season?climate=boreal&mites=0.4&brood=1.05&comb=part&combon=2026-05-02"
-            + "&treatment=thymol&treaton=2026-08-20&arrivals=3\nHost: localhost:8080");
+        "GET /api/season?climate=boreal&mites=0.4&brood=1.05&a=drone-comb-part@2026-05-02"
+            + ",thymol@2026-08-20&b=&arrivals=3\nHost: localhost:8080");
   }
 
   /**

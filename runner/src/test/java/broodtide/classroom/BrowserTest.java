@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import broodtide.browser.Chromium;
 import broodtide.browser.InstalledBrowser;
 import broodtide.lesson.Lessons;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -65,121 +67,73 @@ class BrowserTest {
         .asText();
   }
 
-  @Test
-  void aSliderTurnedByKeyRedrawsTheCharts() throws Exception {
-    visit("/", 1280, 800);
-    browser.waitFor("document.querySelector('#plot-mites svg') && wash.textContent");
-    String before = chart("plot-mites");
-    String sentence = text("wash");
-    assertThat(before).contains("on bees", "in brood", "1 March");
-    browser.eval("document.getElementById('dial-mites').focus()");
-    for (int i = 0; i < 5; i++) {
-      browser.press("ArrowRight");
-    }
-    assertThat(text("out-mites")).startsWith("1.0 per 100 bees");
-    browser.waitFor(
-        "document.querySelector('#plot-mites svg').getAttribute('aria-label') !== "
-            + quoted(before));
-    browser.waitFor("wash.textContent !== " + quoted(sentence));
-    assertThat(
-            browser
-                .eval("document.getElementById('dial-mites').getAttribute('aria-valuetext')")
-                .asText())
-        .contains("1.0 per 100 bees");
-  }
-
-  /** Tab leads through every dial in the order in which they stand; each can be seen to have it. */
-  @Test
-  void tabLeadsThroughTheDials() throws Exception {
-    visit("/", 1280, 800);
-    browser.waitFor("document.querySelector('#plot-mites svg')");
-    StringBuilder order = new StringBuilder();
-    for (int i = 0; i < 14; i++) {
-      browser.press("Tab");
-      order.append(
-          browser.eval("document.activeElement.id || document.activeElement.name").asText());
-      order.append(' ');
-      assertThat(
-              browser
-                  .eval(
-                      "(() => { const e = document.activeElement; const s ="
-                          + " getComputedStyle(e.matches('.pick input') ? e.nextElementSibling :"
-                          + " e); return s.outlineStyle; })()")
-                  .asText())
-          .isNotEqualTo("none");
-    }
-    assertThat(order.toString())
-        .containsSubsequence(
-            "dial-climate",
-            "dial-mites",
-            "dial-brood",
-            "comb",
-            "dial-treatment",
-            "dial-arrivals",
-            "keep",
-            "reset",
-            "dial-day");
-  }
-
-  /** Months stand below one another in all charts, so that one can be read against the next. */
-  @ParameterizedTest
-  @ValueSource(ints = {390, 1280})
-  void chartsShareTheirDays(int width) throws Exception {
-    visit("/", width, 900);
-    browser.waitFor("document.querySelectorAll('.plot > svg .foot-line').length > 3");
-    assertThat(
-            browser
-                .eval(
-                    "new Set([...document.querySelectorAll('.plot > svg')].map(s => [...new"
-                        + " Set([...s.querySelectorAll('.foot-line')].map(l =>"
-                        + " l.getAttribute('x2')))].join())).size")
-                .asInt())
-        .isEqualTo(1);
+  private static void explore(String query) throws Exception {
+    visit("/" + query, 1280, 720);
+    browser.waitFor("document.querySelector('#plot-mites svg') && share.value");
   }
 
   @Test
-  void treatmentShowsItsDateAndItsObjections() throws Exception {
-    visit("/", 1280, 800);
-    browser.waitFor("document.querySelector('#plot-mites svg')");
-    assertThat(browser.eval("document.getElementById('when-treatment').hidden").asBoolean())
-        .isTrue();
-    browser.eval("document.getElementById('dial-treatment').focus()");
-    browser.eval(
-        "(() => { const t = document.getElementById('dial-treatment'); t.value = 'thymol';"
-            + " t.dispatchEvent(new Event('input', {bubbles: true})); })()");
-    browser.waitFor("document.querySelector('#plot-mites svg .mark-name')");
-    assertThat(browser.eval("document.getElementById('when-treatment').hidden").asBoolean())
-        .isFalse();
-    browser.eval(
-        "(() => { const t = document.getElementById('dial-treaton'); t.value = 90;"
-            + " t.dispatchEvent(new Event('input', {bubbles: true})); })()");
-    browser.waitFor("notes.textContent.includes('label decides')");
-  }
-
-  @Test
-  void keptCurvesStayForComparison() throws Exception {
-    visit("/", 1280, 800);
-    browser.waitFor("document.querySelector('#plot-mites svg')");
-    browser.eval("keep.focus()");
-    browser.press("Enter");
-    browser.waitFor("document.querySelectorAll('#plot-mites .kept').length > 1");
-    assertThat(chart("plot-mites")).contains("on bees, kept");
-    browser.eval("forget.click()");
-    browser.waitFor("document.querySelectorAll('#plot-mites .kept').length === 0");
-  }
-
-  @Test
-  void readingADayByKey() throws Exception {
-    visit("/", 1280, 800);
-    browser.waitFor("readout.textContent");
-    assertThat(text("readout")).startsWith("15 August:").contains("mites on bees", "A wash of 300");
-    browser.eval("document.getElementById('dial-day').focus()");
+  void aFlagMovesByKeyAndByPointer() throws Exception {
+    explore("?a=thymol%402026-08-05");
+    assertThat(chart("plot-mites")).contains("on adult bees", "in worker cells", "in drone cells");
+    assertThat(text("scenarios")).contains("5 August: Thymol", "In trials it killed");
+    browser.eval("document.querySelector('[data-flag]').focus()");
     browser.press("ArrowRight");
-    assertThat(text("readout")).startsWith("16 August:");
-    browser.eval("document.querySelector('.months summary').focus()");
-    browser.press("Enter");
-    browser.waitFor("document.querySelector('.months').open");
+    browser.waitFor("scenarios.textContent.includes('6 August: Thymol')");
+    assertThat(browser.eval("document.activeElement.getAttribute('aria-valuetext')").asText())
+        .startsWith("6 August");
+    double x = browser.eval("document.activeElement.getBoundingClientRect().left").asDouble();
+    double y = browser.eval("document.activeElement.getBoundingClientRect().top").asDouble();
+    browser.drag(x + 1, y + 8, x + 120, y + 8);
+    browser.waitFor("!scenarios.textContent.includes('August: Thymol')");
+    assertThat(browser.eval("location.search").asText()).contains("a=thymol%402026-0");
+    browser.eval("document.querySelector('[data-flag]').focus()");
+    browser.press("Delete");
+    browser.waitFor("scenarios.textContent.includes('Nothing is done.')");
+  }
+
+  @Test
+  void scenariosAreOverlaidAndTheirSentencesKept() throws Exception {
+    explore("?a=thymol%402026-08-05&mites=1");
+    browser.eval("copy.click()");
+    browser.waitFor("document.querySelectorAll('.scenario').length === 2");
+    browser.waitFor("document.querySelectorAll('#plot-mites .curve.kept').length === 3");
+    browser.eval(
+        "(() => { const d = document.querySelector('[data-date=\"1-0\"]'); d.value ="
+            + " '2026-10-05'; d.dispatchEvent(new Event('change')); })()");
+    browser.waitFor("scenarios.textContent.includes('5 October: Thymol')");
+    assertThat(text("scenarios")).contains("5 August: Thymol");
+    String address = text("share") + browser.eval("share.value").asText();
+    browser.open(URI.create(address), 1280, 720);
+    browser.waitFor("share.value");
+    assertThat(text("scenarios")).contains("5 August: Thymol", "5 October: Thymol");
+  }
+
+  @Test
+  void theFormPutsFlagsAndTurnsTheYear() throws Exception {
+    explore("");
+    browser.eval("sets.elements.add.value = 'oxalic-dribble'");
+    browser.eval("document.getElementById('put').click()");
+    browser.waitFor("scenarios.textContent.includes('15 August: Oxalic acid')");
+    browser.eval(
+        "(() => { const s = sets.elements.south; s.value = 'yes'; s.dispatchEvent(new"
+            + " Event('input', {bubbles: true})); })()");
+    browser.waitFor("/1[0-9] February: Oxalic acid/.test(scenarios.textContent)");
+    browser.eval("document.querySelector('.months summary').click()");
     assertThat(browser.eval("months.rows.length").asInt()).isEqualTo(13);
+  }
+
+  @Test
+  void theServerGoneIsSaid() throws Exception {
+    OpenPage other = new OpenPage();
+    browser.open(other.address(), 1280, 720);
+    browser.waitFor("share.value");
+    other.close();
+    browser.eval(
+        "(() => { const m = sets.elements.mites; m.value = 2; m.dispatchEvent(new Event('input',"
+            + " {bubbles: true})); })()");
+    browser.waitFor("problem.textContent.includes('no longer answers')");
+    browser.complaints().clear();
   }
 
   @Test
@@ -370,9 +324,9 @@ class BrowserTest {
     assertThat(
             browser
                 .eval(
-                    "[...document.querySelectorAll('input, select')].filter(e => !(e.labels"
-                        + " && [...e.labels].some(l => l.textContent.trim()))).map(e =>"
-                        + " e.outerHTML).join()")
+                    "[...document.querySelectorAll('input, select')].filter(e => e.type !=="
+                        + " 'hidden' && !e.ariaLabel && !(e.labels && [...e.labels].some(l =>"
+                        + " l.textContent.trim()))).map(e => e.outerHTML).join()")
                 .asText())
         .isEmpty();
     assertThat(
@@ -398,6 +352,7 @@ class BrowserTest {
 
   /** One sheet for learners, two for the teacher, none blank, on A4 and on letter. */
   @ParameterizedTest
+  @Tag("slow")
   @MethodSource("lessons")
   void worksheetsFitTheirSheets(String lesson) throws Exception {
     visit("/lessons/" + lesson + "/worksheet", 1000, 900);

@@ -49,12 +49,14 @@ class HostileRequestsTest {
         "arrivals=1000 |expected 0 to 40",
         "climate=mars | one of boreal, cold-continental",
         "climate=../studies/larkmeadow.json | one of boreal",
-        "comb=some | one of none, part, all",
-        "treatment=drone-comb | one of none, amitraz-strips",
-        "treaton=2026-02-30 | a date like 2026-08-15, from 2026-03-01 to 2027-02-28",
-        "treaton=2020-01-01 | from 2026-03-01 to 2027-02-28",
-        "treaton=+2026-08-1 | a date like",
-        "combon=2026-12-01 | from 2026-04-01 to 2026-08-31",
+        "a=comb | a is \\\"comb\\\"; expected control@date, such as thymol@2026-08-15",
+        "a=thymol@2026-02-30 | expected a date from 2026-03-01 to 2027-03-31",
+        "b=thymol@2020-01-01 | b is \\\"2020-01-01\\\"; expected a date from 2026-03-01",
+        "a=thymol@+2026-08-1 | expected a date from",
+        "a=thymol@2026-08-01, | expected control@date",
+        "south=maybe | one of yes, no",
+        "add=tymol | add is",
+        "a=thymol@2026-08-15&add=thymol&on=2020-01-01 | a date like",
         "drop=table | there is no value named \\\"drop\\\"; expected climate",
         "mites |expected name=value",
         "=1 |expected name=value",
@@ -244,9 +246,7 @@ class HostileRequestsTest {
   @Test
   void randomValuesArePlayedOrRefused() throws Exception {
     SplittableRandom random = new SplittableRandom(7);
-    String[] names = {
-      "climate", "mites", "brood", "comb", "combon", "treatment", "treaton", "arrivals"
-    };
+    String[] names = {"climate", "mites", "brood", "a", "b", "south", "add", "on", "arrivals"};
     String[] values = {
       "0",
       "1",
@@ -263,6 +263,9 @@ class HostileRequestsTest {
       "requeening",
       "split",
       "2026-08-31",
+      "thymol@2026-08-15",
+      "queen-caging@2026-07-01,split@2026-05-01",
+      "yes",
       "2027-02-28",
       "2026-04-01",
       "%F0%9F%90",

@@ -11,6 +11,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
+import broodtide.wash.BoardCount;
 import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -43,6 +44,7 @@ public final class ColonyCase {
   private final Priors priors;
   private final WinterAhead winter;
   private final String yard;
+  private final List<BoardCount> boards;
 
   /**
    * Copies the lists and checks the order of the days.
@@ -81,7 +83,8 @@ public final class ColonyCase {
         thresholds,
         priors,
         WinterAhead.of(model, now),
-        NO_YARD);
+        NO_YARD,
+        List.of());
   }
 
   /** The same with the winter that others of the same place and decision date share. */
@@ -96,7 +99,8 @@ public final class ColonyCase {
       ThresholdSet thresholds,
       Priors priors,
       WinterAhead winter,
-      String yard) {
+      String yard,
+      List<BoardCount> boards) {
     this.colony = colony;
     this.model = model;
     this.start = start;
@@ -108,6 +112,7 @@ public final class ColonyCase {
     this.priors = priors;
     this.winter = winter;
     this.yard = yard;
+    this.boards = List.copyOf(boards);
     if (now.isBefore(start) || !until.isAfter(now)) {
       throw new Unworkable(
           "colony \""
@@ -170,7 +175,59 @@ public final class ColonyCase {
    */
   public ColonyCase in(String other) {
     return new ColonyCase(
-        colony, model, start, now, until, washes, given, thresholds, priors, winter, other);
+        colony, model, start, now, until, washes, given, thresholds, priors, winter, other, boards);
+  }
+
+  /** {@return mites on boards under it up to now} */
+  public List<BoardCount> boards() {
+    return boards;
+  }
+
+  /**
+   * {@return the same colony with mites counted on boards besides its washes}
+   *
+   * @param counted mites on boards
+   * @throws Unworkable when there is no wash, when a board was taken out after the decision date,
+   *     or when a treatment with a miticide ran while it lay
+   */
+  public ColonyCase withBoards(List<BoardCount> counted) {
+    LocalDate first = start;
+    for (BoardCount b : counted) {
+      if (washes.isEmpty()) {
+        throw new Unworkable(board(b) + " stands without a wash; expected one wash at least");
+      }
+      if (b.date().isAfter(now)) {
+        throw new Unworkable(
+            board(b)
+                + " was taken out after the decision date, "
+                + now
+                + "; decide on a later day, or take the row out");
+      }
+      given.stream()
+          .flatMap(c -> c.course().stream())
+          .filter(c -> !c.from().isAfter(b.date()) && !c.to().isBefore(b.from()))
+          .findFirst()
+          .ifPresent(
+              c -> {
+                throw new Unworkable(
+                    board(b)
+                        + " lay while "
+                        + c.name()
+                        + " ran, from "
+                        + c.from()
+                        + " to "
+                        + c.to()
+                        + "; its mites speak of the treatment and not of the colony; take the row"
+                        + " out");
+              });
+      first = b.from().isBefore(first) ? b.from() : first;
+    }
+    return new ColonyCase(
+        colony, model, first, now, until, washes, given, thresholds, priors, winter, yard, counted);
+  }
+
+  private static String board(BoardCount b) {
+    return "the board under colony \"" + b.colony() + "\" from " + b.from() + " to " + b.date();
   }
 
   /** {@return rates and place} */
@@ -286,7 +343,7 @@ public final class ColonyCase {
   public SeasonPosterior posterior(
       SeasonPosterior.SamplerSettings effort, Workers workers, Progress progress) {
     Scenario past = season(new Plan(DONE, List.of()));
-    return SeasonPosterior.of(past, washes, priors, effort, workers, progress);
+    return SeasonPosterior.of(past, washes, boards, priors, effort, workers, progress);
   }
 
   /**
@@ -306,7 +363,8 @@ public final class ColonyCase {
         thresholds,
         priors,
         winter.from(day),
-        yard);
+        yard,
+        boards);
   }
 
   /**
@@ -317,7 +375,7 @@ public final class ColonyCase {
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
     return new ColonyCase(
-        colony, model, start, now, until, washes, all, thresholds, priors, winter, yard);
+        colony, model, start, now, until, washes, all, thresholds, priors, winter, yard, boards);
   }
 
   /**
@@ -327,7 +385,7 @@ public final class ColonyCase {
    */
   public ColonyCase with(Priors other) {
     return new ColonyCase(
-        colony, model, start, now, until, washes, given, thresholds, other, winter, yard);
+        colony, model, start, now, until, washes, given, thresholds, other, winter, yard, boards);
   }
 
   /**
@@ -347,7 +405,8 @@ public final class ColonyCase {
         thresholds,
         priors,
         WinterAhead.of(other, now),
-        yard);
+        yard,
+        boards);
   }
 
   /**
@@ -357,7 +416,7 @@ public final class ColonyCase {
    */
   public ColonyCase until(LocalDate day) {
     return new ColonyCase(
-        colony, model, start, now, day, washes, given, thresholds, priors, winter, yard);
+        colony, model, start, now, day, washes, given, thresholds, priors, winter, yard, boards);
   }
 
   /**

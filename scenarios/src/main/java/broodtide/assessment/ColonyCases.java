@@ -10,6 +10,7 @@ import broodtide.measure.Unworkable;
 import broodtide.study.LookalikeNames;
 import broodtide.study.Study;
 import broodtide.study.WashFile;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;
@@ -114,7 +115,8 @@ public final class ColonyCases {
                   place.thresholds(),
                   Priors.defaults(),
                   winter,
-                  ColonyCase.NO_YARD));
+                  ColonyCase.NO_YARD,
+                  List.of()));
         });
     return List.copyOf(cases);
   }
@@ -132,6 +134,31 @@ public final class ColonyCases {
   }
 
   /**
+   * {@return the same cases with mites counted on boards under their colonies; where a board came
+   * out on the decision date or later and no date was named, all are decided on the day after}
+   *
+   * @param cases one for each colony
+   * @param boards mites on boards, of these colonies and of others, which are passed over
+   * @param named whether the decision date was named and must stay
+   * @throws Unworkable when a board stands without a wash, lies after a named decision date, or lay
+   *     while a treatment ran
+   */
+  public static List<ColonyCase> withBoards(
+      List<ColonyCase> cases, List<BoardCount> boards, boolean named) {
+    List<String> names = cases.stream().map(ColonyCase::colony).toList();
+    List<BoardCount> own = boards.stream().filter(b -> names.contains(b.colony())).toList();
+    Optional<LocalDate> newest = own.stream().map(BoardCount::date).max(Comparator.naturalOrder());
+    return cases.stream()
+        .map(
+            c ->
+                newest.isEmpty() || named || newest.get().isBefore(c.now())
+                    ? c
+                    : c.decidingOn(newest.get().plusDays(1)))
+        .map(c -> c.withBoards(own.stream().filter(b -> b.colony().equals(c.colony())).toList()))
+        .toList();
+  }
+
+  /**
    * {@return the case of a study as it stands: its place, its own washes, what it says of the
    * colony, and its last day}
    *
@@ -141,13 +168,16 @@ public final class ColonyCases {
    * @throws IOException when that table cannot be read
    */
   public static ColonyCase ofStudy(Study study, LocalDate today) throws IOException {
-    return ofStudy(
-        study,
-        Place.of(study),
-        attached(study, today).map(WashFile::byColony).orElse(Map.of()),
-        List.of(),
-        Optional.empty(),
-        Optional.empty());
+    Optional<WashFile> table = attached(study, today);
+    ColonyCase c =
+        ofStudy(
+            study,
+            Place.of(study),
+            table.map(WashFile::byColony).orElse(Map.of()),
+            List.of(),
+            Optional.empty(),
+            Optional.empty());
+    return withBoards(List.of(c), table.map(WashFile::boards).orElse(List.of()), false).get(0);
   }
 
   /**
@@ -224,15 +254,16 @@ public final class ColonyCases {
     checkUntil(until.isPresent() ? UNTIL : "\"until\" of the study", wanted, now);
     LocalDate end = new YearStages(place.model().climate()).believedUntil(now, wanted);
     return new ColonyCase(
-        colony,
-        place.model(),
-        study.start(),
-        now,
-        end,
-        taken,
-        given,
-        place.thresholds(),
-        StudyPriors.of(study));
+            colony,
+            place.model(),
+            study.start(),
+            now,
+            end,
+            taken,
+            given,
+            place.thresholds(),
+            StudyPriors.of(study))
+        .in(study.colony().yard());
   }
 
   private static String nothingKnown(Study study, Map<String, List<Wash>> washes) {

@@ -35,6 +35,11 @@ final class ColonyForm {
           NumberForm.of(0, 300, "mites per 100 adult bees"),
           "mites on adult bees on the first day, as a wash would show on average; may be left out"
               + " when there are washes to tell");
+  static final Field<String> YARD =
+      Field.optional(
+          "yard",
+          TextForm.LINE,
+          "the yard in which it stands; colonies of a yard share a part of their season");
   static final Field<Double> STRENGTH = Field.of(ColonyStart.class, "strength");
 
   static final ObjectForm<ColonyStart> FORM =
@@ -43,6 +48,7 @@ final class ColonyForm {
           "the colony on the first day",
           List.of(
               NAME,
+              YARD,
               ADULTS,
               FRAMES,
               INFESTATION,
@@ -61,11 +67,15 @@ final class ColonyForm {
         number(in.find(FRAMES)),
         number(in.find(INFESTATION)),
         in.need(STRENGTH),
-        new StockTraits(in.need(ControlFields.HYGIENE), in.need(ControlFields.VIGOUR)));
+        new StockTraits(in.need(ControlFields.HYGIENE), in.need(ControlFields.VIGOUR)),
+        in.find(YARD).orElse(""));
   }
 
   private static void spell(ColonyStart c, ObjectForm.Written out) {
     out.put(NAME, c.name());
+    if (!c.yard().isEmpty()) {
+      out.put(YARD, c.yard());
+    }
     c.adults().ifPresent(v -> out.put(ADULTS, v));
     c.framesOfBees().ifPresent(v -> out.put(FRAMES, v));
     c.infestation().ifPresent(v -> out.put(INFESTATION, v));

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param infestation mites per 100 adult bees, 0 to 300; empty when washes are to tell
  * @param strength factor on laying, 0.05 to 3
  * @param stock traits of the bees' stock and of the mites
+ * @param yard the yard in which it stands; empty where none is named
  */
 public record ColonyStart(
     String name,
@@ -33,12 +34,33 @@ public record ColonyStart(
             tag = CHOICE,
             source = "the climates are drawn for an average colony")
         double strength,
-    StockTraits stock) {
+    StockTraits stock,
+    String yard) {
   /** Fewest adults of a colony. */
   public static final double FEWEST = 100;
 
   /** Most adults of a colony. */
   public static final double MOST = 120_000;
+
+  /**
+   * A colony whose yard is not named.
+   *
+   * @param name its name
+   * @param adults adult bees
+   * @param framesOfBees frames covered with bees
+   * @param infestation mites per 100 adult bees
+   * @param strength factor on laying
+   * @param stock traits of the stock
+   */
+  public ColonyStart(
+      String name,
+      OptionalDouble adults,
+      OptionalDouble framesOfBees,
+      OptionalDouble infestation,
+      double strength,
+      StockTraits stock) {
+    this(name, adults, framesOfBees, infestation, strength, stock, "");
+  }
 
   /** Checks every range, and that the size is given once. */
   public ColonyStart {

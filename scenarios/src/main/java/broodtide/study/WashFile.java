@@ -5,6 +5,7 @@ import broodtide.forms.Fault;
 import broodtide.forms.Faults;
 import broodtide.table.Sheet;
 import broodtide.table.SheetText;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.io.InputStream;
@@ -26,14 +27,18 @@ import java.util.TreeMap;
  *
  * <p>The header names the columns, in any order and case: {@code date,colony,mites,bees}, of which
  * a {@code bees} cell may be blank when the half cup was not counted, and if wanted {@code
- * method,frame,note,frames_of_bees,yard}. Cells are parted by commas, semicolons or tabs. Lines
- * before the header that start with {@code #} are remarks. Blanks at the ends of a cell are no part
- * of it; names that differ otherwise, however little, are different colonies, which is noted.
+ * method,frame,note,frames_of_bees,yard}. A row whose method is {@code board} has no bees: its
+ * mites fell on a board that lay for the {@code board_days} before the date. Cells are parted by
+ * commas, semicolons or tabs. Lines before the header that start with {@code #} are remarks. Blanks
+ * at the ends of a cell are no part of it; names that differ otherwise, however little, are
+ * different colonies, which is noted.
  *
  * @param name the file's name as the user gave it
  * @param washes the washes in the order of the file
  * @param colonies the line on which each colony first stands, in the order of the file
  * @param yards the yard of each colony that names one, in the order of the file
+ * @param boards mites that fell on boards, in the order of the file; never two of one colony at a
+ *     time
  * @param notes what was assumed, read in one of several ways, or not used, in sentences
  */
 public record WashFile(
@@ -41,6 +46,7 @@ public record WashFile(
     List<Wash> washes,
     Map<String, Integer> colonies,
     Map<String, String> yards,
+    List<BoardCount> boards,
     List<String> notes) {
   /** No wash or treatment is from before this day: a year mistyped. */
   public static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
@@ -50,6 +56,7 @@ public record WashFile(
     washes = List.copyOf(washes);
     colonies = Collections.unmodifiableMap(new LinkedHashMap<>(colonies));
     yards = Collections.unmodifiableMap(new LinkedHashMap<>(yards));
+    boards = List.copyOf(boards);
     notes = List.copyOf(notes);
   }
 
@@ -100,6 +107,7 @@ public record WashFile(
     sheet.each(rows::look, new Faults(name));
     rows.judge();
     sheet.each(rows::take, faults);
+    rows.judgeBoards();
     faults.throwIfAny();
     if (rows.washes().isEmpty()) {
       throw BadInput.of(
@@ -107,7 +115,7 @@ public record WashFile(
     }
     List<String> notes = new ArrayList<>(text.notes());
     notes.addAll(rows.notes());
-    return new WashFile(name, rows.washes(), rows.colonies(), rows.yards(), notes);
+    return new WashFile(name, rows.washes(), rows.colonies(), rows.yards(), rows.boards(), notes);
   }
 
   /** {@return the washes of each colony by date, colonies in the order of their names} */

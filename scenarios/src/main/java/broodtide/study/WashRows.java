@@ -9,6 +9,7 @@ import broodtide.table.CellReader;
 import broodtide.table.Header;
 import broodtide.table.PastDays;
 import broodtide.table.Sheet;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Frame;
 import broodtide.wash.HalfCup;
 import broodtide.wash.Wash;
@@ -29,13 +30,23 @@ import java.util.Set;
 final class WashRows {
   static final Set<String> COLUMNS =
       Set.of(
-          "date", "colony", "mites", "bees", "method", "frame", "note", "frames_of_bees", "yard");
+          "date",
+          "colony",
+          "mites",
+          "bees",
+          "method",
+          "frame",
+          "note",
+          "frames_of_bees",
+          "yard",
+          BoardRows.DAYS);
   static final List<String> REQUIRED = List.of("date", "colony", "mites", "bees");
 
   private final List<String> columns;
   private final Faults faults;
   private final CellReader cells;
   private final PastDays dates;
+  private final BoardRows boards;
 
   /** With fewer bees a wash says little, and is more often a slip. */
   private static final int FEW_BEES = 100;
@@ -58,6 +69,7 @@ final class WashRows {
     this.columns = columns;
     this.faults = faults;
     this.cells = new CellReader(columns, faults);
+    this.boards = new BoardRows(cells, faults);
     this.dates =
         new PastDays(
             columns,
@@ -101,8 +113,14 @@ final class WashRows {
       cells.required(line, row, "mites", "write 0 when none were found, or remove the row");
     }
     OptionalInt bees = cells.count(line, row, "bees");
-    WashMethod method =
-        cells.choice(line, row, "method", WashMethod.values(), WashMethod::id, WashMethod.ALCOHOL);
+    String how =
+        cells.choice(line, row, "method", BoardRows.METHODS, m -> m, WashMethod.ALCOHOL.id());
+    boolean board = how.equals(BoardRows.METHOD);
+    if (board) {
+      boards.check(line, row);
+    } else {
+      boards.refuseDays(line, row);
+    }
     Frame frame = cells.choice(line, row, "frame", Frame.values(), Frame::id, Frame.MIXED);
     OptionalDouble strength = cells.number(line, row, "frames_of_bees");
     for (int i = 0; i < row.length; i++) {
@@ -116,6 +134,11 @@ final class WashRows {
     if (!inOneYard(line, row, name)) {
       return;
     }
+    if (board) {
+      boards.keep(line, row, date, name, mites.getAsInt());
+      return;
+    }
+    WashMethod method = BoardRows.wash(how);
     String note = HiddenCharacters.marked(cells.text(row, "note"));
     try {
       keep(line, new Wash(date, name, mites.getAsInt(), bees, method, frame, note, strength));
@@ -188,6 +211,18 @@ final class WashRows {
     return yards;
   }
 
+  /** Mites on boards, in the order of the file. */
+  List<BoardCount> boards() {
+    return boards.counts();
+  }
+
+  /** After the second reading: boards of one colony lie one after the other, beside a wash. */
+  void judgeBoards() {
+    Set<String> washed = new HashSet<>();
+    washes.forEach(w -> washed.add(w.colony()));
+    boards.judge(washed);
+  }
+
   /** What was assumed, or not used. */
   List<String> notes() {
     List<String> notes = new ArrayList<>(dates.notes());
@@ -195,6 +230,7 @@ final class WashRows {
     if (nameless) {
       notes.add("A column without a name in the header is not used.");
     }
+    boards.note().ifPresent(notes::add);
     long uncounted = washes.stream().filter(Wash::beesAssumed).count();
     if (uncounted > 0) {
       notes.add(

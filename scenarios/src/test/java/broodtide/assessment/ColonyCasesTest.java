@@ -18,6 +18,7 @@ import broodtide.season.YearSpan;
 import broodtide.study.Studies;
 import broodtide.study.Study;
 import broodtide.study.WashFile;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -211,5 +212,43 @@ class ColonyCasesTest {
     assertThat(south.model().climate().southern()).isTrue();
     assertThat(south.model().immigration().on(january)).isPositive();
     assertThat(south.model().immigration().on(july)).isZero();
+  }
+
+  private static BoardCount board(LocalDate out, String colony) {
+    return new BoardCount(out.minusDays(3), out, colony, 20);
+  }
+
+  @Test
+  void boardsMoveTheDecisionAndStandUnderTheirColony() {
+    List<ColonyCase> cases = ColonyCases.ofWashes(PLACE, APIARY);
+    LocalDate out = JULY.plusDays(10);
+    List<ColonyCase> with =
+        ColonyCases.withBoards(cases, List.of(board(out, "South"), board(out, "Else")), false);
+    assertThat(with).extracting(ColonyCase::now).containsOnly(out.plusDays(1));
+    assertThat(of(with, "South").boards()).containsExactly(board(out, "South"));
+    assertThat(of(with, "South").decidingOn(out.plusDays(9)).boards()).hasSize(1);
+    assertThat(of(with, "North").boards()).isEmpty();
+    assertThat(of(with, "North").washes()).isEqualTo(of(cases, "North").washes());
+    ColonyCase early =
+        of(ColonyCases.withBoards(cases, List.of(board(MAY, "South")), false), "South");
+    assertThat(early.start()).isEqualTo(MAY.minusDays(3));
+    assertThat(early.now()).isEqualTo(JULY.plusDays(1));
+  }
+
+  @Test
+  void boardsThatSayNothingOfTheColonyAreRefused() {
+    List<ColonyCase> cases = ColonyCases.ofWashes(PLACE, APIARY);
+    assertThatThrownBy(
+            () -> ColonyCases.withBoards(cases, List.of(board(JULY.plusDays(9), "South")), true))
+        .isInstanceOf(Unworkable.class)
+        .hasMessageContaining("decide on a later day");
+    Control thymol = Catalog.control("thymol").usual().startingOn(MAY.plusDays(7));
+    List<ColonyCase> treated = decidedOn(JULY.plusDays(1), Map.of("South", List.of(thymol)));
+    assertThatThrownBy(
+            () -> ColonyCases.withBoards(treated, List.of(board(MAY.plusDays(8), "South")), true))
+        .isInstanceOf(Unworkable.class)
+        .hasMessageContaining("speak of the treatment");
+    assertThat(ColonyCases.withBoards(treated, List.of(board(MAY.plusDays(6), "South")), true))
+        .hasSize(2);
   }
 }

@@ -59,6 +59,16 @@ class StudyFileTest {
   }
 
   @Test
+  void theYardIsKept() {
+    Study study =
+        Texts.read(Texts.study("\"infestation\"", "\"yard\": \"Ridge\", \"infestation\""));
+    assertThat(study.colony().yard()).isEqualTo("Ridge");
+    assertThat(StudyFile.write(study)).contains("\"yard\": \"Ridge\"");
+    assertThat(Texts.read(Texts.STUDY).colony().yard()).isEmpty();
+    assertThat(StudyFile.write(Texts.read(Texts.STUDY))).doesNotContain("yard");
+  }
+
+  @Test
   void ownClimateIsWrittenOutInFull() {
     String own = ClimateFile.write(Catalog.climate("temperate")).replace("25.5", "26.5");
     Study study = Texts.read(Texts.study("\"temperate\"", own));

@@ -7,6 +7,7 @@ import broodtide.forms.BadInput;
 import broodtide.forms.Fault;
 import broodtide.table.Sheet;
 import broodtide.table.SheetText;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Frame;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
@@ -365,6 +366,47 @@ class WashFileTest {
         .contains("Mill")
         .contains("stands in \"Ridge\" on line 2")
         .contains("one yard for each colony");
+  }
+
+  private static final String BOARDS = "date,colony,mites,bees,method,board_days\n";
+
+  @Test
+  void boardsStandBesideWashes() {
+    WashFile file =
+        read(
+            BOARDS
+                + "2025-06-15,A,7,300,,\n2025-07-15,A,24,,board,3\n"
+                + "2025-07-20,A,30,,Board,5\n");
+    assertThat(file.washes()).hasSize(1);
+    assertThat(file.byColony().get("A")).hasSize(1);
+    LocalDate out = LocalDate.of(2025, 7, 15);
+    assertThat(file.boards())
+        .containsExactly(
+            new BoardCount(out.minusDays(3), out, "A", 24),
+            new BoardCount(out, out.plusDays(5), "A", 30));
+    assertThat(file.boards().get(0).perDay()).isEqualTo(8);
+    assertThat(file.notes()).anyMatch(n -> n.contains("board were counted 2 times"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2025-07-15,A,24,,board,|board_days|for how many days",
+        "2025-07-15,A,24,,board,29|board_days|1 to 28",
+        "2025-07-15,A,24,,board,0|board_days|1 to 28",
+        "2025-07-15,A,24,300,board,3|bees|holds no bees",
+        "2025-07-15,A,24,300,alcohol,3|board_days|beside a wash",
+        "2025-07-15,A,50001,,board,3|mites|50",
+        "2025-07-15,B,24,,board,3||add a wash",
+        "2025-06-20,A,4,,board,8||one board at a time"
+      })
+  void faultyBoards(String spec) {
+    String[] part = spec.split("\\|");
+    String text = BOARDS + "2025-06-15,A,7,300,,\n2025-06-15,A,9,,board,3\n" + part[0] + "\n";
+    List<Fault> found = faults(text);
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).line()).isEqualTo(4);
+    assertThat(found.get(0).toString()).contains(part[1]).contains(part[2]);
   }
 
   @Test

@@ -1,0 +1,94 @@
+package broodtide.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import broodtide.browser.InstalledBrowser;
+import broodtide.lesson.Lessons;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** axe-core over every page of the class, each stage of a lesson in turn. */
+class ClassAxeTest {
+  private static final List<String> STAGES = List.of("story", "predict", "reveal", "talk");
+
+  private static OpenPage page;
+  private static Chromium browser;
+  private static String axe;
+
+  @BeforeAll
+  static void open() throws Exception {
+    InstalledBrowser.program();
+    page = new OpenPage();
+    browser = Chromium.start();
+    try (InputStream in =
+        Objects.requireNonNull(ClassAxeTest.class.getResourceAsStream("/axe/axe.min.js"))) {
+      axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+    if (page != null) {
+      page.close();
+    }
+  }
+
+  static Stream<String> pages() {
+    return Stream.concat(
+        Stream.of(
+            "/",
+            "/?a=thymol%402026-08-05&b=thymol%402026-08-05,oxalic-dribble%402026-12-10",
+            "/lessons",
+            "/lessons/one-wash/worksheet"),
+        Lessons.SHELF.names().stream().map(name -> "/lessons/" + name));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/lessons/august-october"})
+  void findsNothingOnTheFirstPages(String path) throws Exception {
+    findsNothing(path);
+  }
+
+  @ParameterizedTest
+  @Tag("slow")
+  @MethodSource("pages")
+  void findsNothing(String path) throws Exception {
+    for (int width : new int[] {390, 1280}) {
+      browser.open(page.address().resolve(path), width, 720);
+      browser.waitFor("document.querySelector('.live, .row, .sheet')");
+      browser.eval(axe + ";true");
+      if (!browser.eval("Boolean(document.querySelector('.lesson'))").asBoolean()) {
+        clean(path + " at " + width);
+        continue;
+      }
+      for (String stage : STAGES) {
+        browser.eval("document.querySelector('.stages [data-stage=" + stage + "]').click()");
+        browser.waitFor("document.querySelector('.lesson').dataset.stage === '" + stage + "'");
+        clean(path + " at " + width + ", " + stage);
+      }
+    }
+  }
+
+  private static void clean(String where) throws Exception {
+    String found =
+        browser
+            .eval(
+                "axe.run(document, {resultTypes: ['violations']}).then(r => r.violations.map(v =>"
+                    + " v.id + ': ' + v.nodes.map(n => n.target.join(' ')).join(' | ')).join(';"
+                    + " '))")
+            .asText();
+    assertThat(found).as(where).isEmpty();
+  }
+}
