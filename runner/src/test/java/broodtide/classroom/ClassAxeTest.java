@@ -2,6 +2,7 @@ package broodtide.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.browser.Chromium;
 import broodtide.browser.InstalledBrowser;
 import broodtide.lesson.Lessons;
 import java.io.InputStream;
