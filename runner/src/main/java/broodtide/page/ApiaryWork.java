@@ -4,6 +4,7 @@ import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
+import broodtide.assessment.ClimateEvidence;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.ControlCautions;
@@ -26,6 +27,7 @@ import broodtide.report.WindowPicture;
 import broodtide.results.ColonyResult;
 import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
+import broodtide.words.ClimateWords;
 import broodtide.words.FirstLines;
 import broodtide.words.LearnedWords;
 import broodtide.words.OutcomeWords;
@@ -36,6 +38,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,6 +53,9 @@ final class ApiaryWork implements AutoCloseable {
 
   /** Hives whose reading is kept, so that plans for them are quick. */
   private static final int KEPT = 12;
+
+  /** Hives whose washes are asked which climate they fit. */
+  private static final int TELLING = 3;
 
   /** Share of the heap that what is held may fill. */
   private static final double SHARE = 0.8;
@@ -104,10 +110,26 @@ final class ApiaryWork implements AutoCloseable {
     ArrayNode each = out.putArray("hives");
     sheet.rows().forEach(row -> each.add(hives.get(row.hive())));
     PagePieces.reading().forEach(out.putArray("reading")::add);
-    apiary.washes().notes().forEach(out.putArray("notes")::add);
+    ArrayNode notes = out.putArray("notes");
+    otherClimate(cases).ifPresent(notes::add);
+    apiary.washes().notes().forEach(notes::add);
     out.put("decisionDate", Plain.day(sheet.date()));
     out.put("caution", Caution.ANSWER);
     return out;
+  }
+
+  /** Says so where the washes fit another climate far better; the hives with most washes tell. */
+  private Optional<String> otherClimate(List<ColonyCase> cases) {
+    List<ColonyCase> telling =
+        cases.stream()
+            .sorted(Comparator.comparingInt((ColonyCase c) -> c.washes().size()).reversed())
+            .limit(TELLING)
+            .toList();
+    String chosen = cases.get(0).model().climate().name();
+    return ClimateEvidence.farBetter(
+            ClimateEvidence.of(telling, new SeasonPosterior.SamplerSettings(512, 2, SEED), workers),
+            chosen)
+        .map(better -> ClimateWords.farBetter(better, chosen));
   }
 
   private ObjectNode hive(Comparison comparison, String id) {

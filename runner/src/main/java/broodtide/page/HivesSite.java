@@ -107,6 +107,7 @@ public final class HivesSite implements Site, AutoCloseable {
       case "load" -> loaded();
       case "check" -> checked(body);
       case "paste" -> HiveFolder.pasted(body.path("text").asText()).json();
+      case "place" -> PlaceQuestions.answered(body);
       case "save" -> object().put("version", folder.save(body));
       case "work" -> begin(page, body);
       case "job" -> jobs.look(page);
@@ -138,6 +139,7 @@ public final class HivesSite implements Site, AutoCloseable {
       StudyPage.span(one.putArray("southSupers"), climate.supers(), true);
       StudyPage.span(one.putArray("southWinterBees"), climate.winterBees(), true);
     }
+    PlaceQuestions.write(out.putArray("questions"));
     ArrayNode controls = out.putArray("controls");
     for (String name : Catalog.CONTROLS.names()) {
       ControlTemplate control = Catalog.control(name);

@@ -36,6 +36,7 @@ public final class Assets {
           Map.entry("draft.js", SCRIPT),
           Map.entry("year.js", SCRIPT),
           Map.entry("where.js", SCRIPT),
+          Map.entry("questions.js", SCRIPT),
           Map.entry("counts.js", SCRIPT),
           Map.entry("done.js", SCRIPT),
           Map.entry("stand.js", SCRIPT),

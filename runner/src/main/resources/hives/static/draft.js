@@ -4,7 +4,7 @@ export const state = {
   folder: '', version: '', today: '', empty: true,
   washes: { columns: [], rows: [] },
   treatments: { columns: [], rows: [] },
-  place: null, plans: [], climates: [], controls: [], thresholds: [], neighbours: [],
+  place: null, plans: [], climates: [], questions: [], controls: [], thresholds: [], neighbours: [],
   methods: [], frames: [],
   dirty: false, hive: '', stand: null,
 };
@@ -81,7 +81,7 @@ export function takeLoaded(loaded) {
     folder: loaded.folder, version: loaded.version, today: loaded.today, empty: loaded.empty,
     washes: { columns: loaded.washes.columns, rows: loaded.washes.rows },
     treatments: { columns: loaded.treatments.columns, rows: loaded.treatments.rows },
-    climates: loaded.climates, controls: loaded.controls, thresholds: loaded.thresholds,
+    climates: loaded.climates, questions: loaded.questions, controls: loaded.controls, thresholds: loaded.thresholds,
     neighbours: loaded.neighbours, methods: loaded.methods, frames: loaded.frames, stand: null, dirty: false,
   });
   const { study } = loaded;

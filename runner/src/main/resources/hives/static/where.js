@@ -2,6 +2,7 @@
 
 import { element } from './dom.js';
 import { changed, state } from './draft.js';
+import { questions } from './questions.js';
 import { dayOfYear, monthDay, place, words } from './year.js';
 
 const body = document.getElementById('where-body');
@@ -55,7 +56,17 @@ export function showWhere() {
     }
   });
   form.append(labelled('Climate', climates), labelled('South of the equator', south));
-  body.append(form);
+  body.append(questions((name, answers) => {
+    choose(name, south.checked);
+    if (answers['winter-bees']) {
+      state.place.winterBees = [answers['winter-bees'], state.place.winterBees[1]];
+    }
+    if (answers['supers-off']) {
+      state.place.supers = [state.place.supers[0], answers['supers-off']];
+    }
+    changed();
+    showWhere();
+  }, () => south.checked), form);
   if (!now) {
     return;
   }

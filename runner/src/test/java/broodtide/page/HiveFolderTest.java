@@ -111,6 +111,24 @@ class HiveFolderTest {
   }
 
   @Test
+  void answersLeadToAClimateAndWhatIsNoAnswerIsRefused() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      assertThat(page.asked("load", OpenHives.object()).path("questions")).hasSize(5);
+      ObjectNode body = OpenHives.object();
+      body.putObject("answers").put("winter-bees", "09-25").put("summer-high", "33");
+      JsonNode found = page.asked("place", body);
+      assertThat(found.path("climate").asText()).isEqualTo("warm-temperate");
+      assertThat(found.path("sentences").get(1).asText()).contains("agrees");
+      body.putObject("answers").put("winter-bees", "soon");
+      HttpResponse<String> refused = page.post("place", body);
+      assertThat(refused.statusCode()).isEqualTo(400);
+      assertThat(refused.body()).contains("08-20");
+      body.putObject("answers");
+      assertThat(page.asked("place", body).has("climate")).isFalse();
+    }
+  }
+
+  @Test
   void rowsWithoutAHeaderAreTakenInTheUsualOrder() throws Exception {
     try (OpenHives page = new OpenHives(dir)) {
       JsonNode found =

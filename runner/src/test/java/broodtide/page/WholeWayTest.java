@@ -51,8 +51,17 @@ class WholeWayTest {
       look(browser, "doors");
       browser.eval("document.querySelector('.doors a').click()");
       browser.waitFor("document.querySelector('#where:not([hidden]) select')");
-      choose(browser, "#climate", "temperate");
+      choose(browser, "[name=winter-bees]", "08-15");
+      choose(browser, "[name=midwinter-brood]", "none");
+      choose(browser, "[name=drone-brood]", "03-25");
+      browser.waitFor("document.querySelector('.found')?.textContent.includes('agrees')");
+      browser.waitFor(
+          "document.querySelector('.found')?.textContent.includes('climate: temperate')");
+      look(browser, "questions");
+      browser.eval("document.querySelector('.found button').click()");
       browser.waitFor("document.querySelectorAll('.edge').length === 4");
+      assertThat(browser.eval("document.querySelector('#climate').value").asText())
+          .isEqualTo("temperate");
       look(browser, "where");
 
       go(browser, "counts");
