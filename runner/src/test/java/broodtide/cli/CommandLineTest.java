@@ -40,7 +40,7 @@ class CommandLineTest {
     assertThat(files()).contains("compare.png", "compare.svg", "results.json");
     JsonNode results = new ObjectMapper().readTree(folder.resolve("out/results.json").toFile());
     JsonNode plans = results.at("/colonies/0/plans");
-    assertThat(plans).hasSize(6);
+    assertThat(plans).hasSize(7);
     double wait = plans.at("/0/infestationAtEnd/median").asDouble();
     for (JsonNode plan : plans) {
       double q05 = plan.at("/infestationAtEnd/q05").asDouble();

@@ -58,7 +58,7 @@ class GivenTreatmentsTest {
   @Test
   void theirSuccessIsLearned() throws IOException {
     assertThat(run("forecast", "date,colony,control\n2025-06-05,North,thymol\n")).isZero();
-    assertThat(out.toString()).contains("of 2025-06-05 worked");
+    assertThat(out.toString()).contains("of 5 June 2025 worked");
     assertThat(err.toString()).isEmpty();
   }
 
@@ -67,8 +67,8 @@ class GivenTreatmentsTest {
     String given = "date,colony,control\n2025-04-02,,thymol\n2025-09-20,North,oxalic-vapour\n";
     assertThat(run("forecast", given)).isZero();
     assertThat(out.toString().replaceAll("\\s+", " "))
-        .contains("of 2025-04-02 worked")
-        .contains("of 2025-09-20 worked");
+        .contains("of 2 April 2025 worked")
+        .contains("of 20 September 2025 worked");
   }
 
   @Test
