@@ -6,10 +6,11 @@
  * the page. It answers three kinds of address:
  *
  * <ul>
- *   <li>the explorer, with dials at the side and charts beside them. {@link
- *       broodtide.classroom.Explorer} says what can be set and which colony comes of it, and a
- *       {@code Dial} is one number that can be turned;
- *   <li>the lessons: the story, the learner's own guess, then the reveal with the seasons played;
+ *   <li>the explorer: one picture of where the mites are, with what is done as flags on its days,
+ *       and up to four scenarios over one another. {@code ExplorerState} reads all of it from the
+ *       address, {@code Explorer} plays it, and a {@code Dial} is one number that can be turned;
+ *   <li>the lessons: the story, what the class expects, the reveal with the seasons played, then
+ *       the discussion;
  *   <li>seasons as JSON for the page's script ({@code SeasonJson}), and worksheets to print.
  * </ul>
  *

@@ -7,7 +7,6 @@ import broodtide.study.WashFile;
 import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
-import broodtide.words.Digits;
 import broodtide.words.Plain;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -159,9 +158,9 @@ final class TableCheck {
       Wash wash = file.get().washes().get(0);
       Infestation read = Infestation.of(wash);
       Interval range = read.exact(LEVEL);
-      return Digits.two(read.perHundred())
+      return Plain.level(read.perHundred())
           + " per 100, 90 % interval "
-          + Digits.range(range.low(), range.high());
+          + Plain.levels(range.low(), range.high());
     } catch (BadInput e) {
       return "";
     }

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,6 +74,35 @@ class HiveFolderTest {
       assertThat(loaded.path("washes").path("rows").get(1).get(1).asText()).isEqualTo("=Thornbank");
       assertThat(loaded.path("study").path("climate").asText()).isEqualTo("temperate");
     }
+  }
+
+  /** The commands take the folder as the page left it, with dates of one's own and a plan. */
+  @Test
+  void commandsReadWhatThePageSaved() throws Exception {
+    try (OpenHives page = new OpenHives(dir)) {
+      ObjectNode body =
+          saving(version(page), table("2026-05-02,Thornbank 1,1,302", "2026-07-25,Thornbank 1,7,"));
+      ((ObjectNode) body.get("place")).putArray("supers").add("04-25").add("07-28");
+      ObjectNode plan = body.putArray("plans").addObject().put("name", "August");
+      plan.putArray("controls").addObject().put("use", "thymol").put("start", "2026-08-18");
+      page.asked("save", body);
+    }
+    assertThat(command("study", "check", "study.json")).contains("is valid");
+    assertThat(
+            command("compare", "--study", "study.json", "--only", "--colonies", "64", "--out", "o"))
+        .contains("Thornbank 1", "August");
+  }
+
+  private String command(String... words) throws Exception {
+    List<String> call = new ArrayList<>();
+    call.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    call.addAll(List.of("-cp", System.getProperty("java.class.path"), "broodtide.cli.Main"));
+    call.addAll(List.of(words));
+    Process process =
+        new ProcessBuilder(call).directory(dir.toFile()).redirectErrorStream(true).start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(said).isZero();
+    return said;
   }
 
   /** A second page, or a command, that changed the files is noticed, and nothing is overwritten. */
