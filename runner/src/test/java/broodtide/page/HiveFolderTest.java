@@ -88,8 +88,7 @@ class HiveFolderTest {
       page.asked("save", body);
     }
     assertThat(command("study", "check", "study.json")).contains("is valid");
-    assertThat(
-            command("compare", "--study", "study.json", "--only", "--colonies", "64", "--out", "o"))
+    assertThat(command("compare", "--study", "study.json", "--colonies", "64", "--out", "o"))
         .contains("Thornbank 1", "August");
   }
 
