@@ -50,7 +50,12 @@ final class PlaceQuestions {
         try {
           read.put(question, question.read(answer));
         } catch (OutOfRange e) {
-          throw Refused.bad(e.getMessage());
+          throw Refused.bad(
+              question.id()
+                  + " has "
+                  + Refused.quoted(answer)
+                  + "; expected "
+                  + question.expected());
         }
       }
     }
