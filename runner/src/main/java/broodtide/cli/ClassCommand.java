@@ -6,15 +6,12 @@ import broodtide.lesson.Lesson;
 import broodtide.lesson.LessonPlace;
 import broodtide.lesson.Lessons;
 import broodtide.lesson.StudySchema;
-import broodtide.measure.OutOfRange;
-import broodtide.web.Browser;
 import broodtide.web.LocalServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,15 +32,12 @@ import picocli.CommandLine.Option;
       "  broodtide class --lesson my-lesson.json --check"
     })
 final class ClassCommand implements Callable<Integer> {
-  private static final String USUAL = "temperate";
+  /** Climate of the class where none is named. */
+  static final String USUAL = "temperate";
 
   private final CommandContext desk;
 
-  @Option(
-      names = "--port",
-      paramLabel = "N",
-      description = "Port, 1024 to 65535. Default: any that is free.")
-  private int port;
+  @Mixin private PageOptions options = new PageOptions();
 
   @Option(
       names = "--climate",
@@ -101,9 +95,7 @@ final class ClassCommand implements Callable<Integer> {
       }
       return new LessonCheck(desk, place).of(own, as.json);
     }
-    if (port != 0) {
-      OutOfRange.check("--port", port, 1024, 65535, "1");
-    }
+    int port = options.port();
     try (LocalServer page =
         LocalServer.open(
             port,
@@ -115,19 +107,9 @@ final class ClassCommand implements Callable<Integer> {
         desk.out().println("The class page is at " + page.address());
         desk.out().println("Open it in a browser on this machine. Ctrl-C ends it.");
       }
-      desk.deliver();
-      if (desk.out().checkError()) {
-        throw new Refusal(
-            "nobody reads standard output, so the address of the page is lost; let it go to a"
-                + " terminal or a file");
-      }
-      if (browser && !Browser.here().show(page.address())) {
-        desk.err().println("No browser could be asked; open the address yourself.");
-      }
-      new CountDownLatch(1).await();
+      options.keepOpen(desk, page.address(), browser);
     } catch (IOException e) {
-      throw new Refusal(
-          "port " + port + " is not free (" + e.getMessage() + "); leave --port out to take any");
+      throw options.notFree(e);
     }
     return Main.OK;
   }

@@ -2,9 +2,7 @@ package broodtide.cli;
 
 import broodtide.catalog.Catalog;
 import broodtide.classroom.ClassSite;
-import broodtide.measure.OutOfRange;
 import broodtide.page.HivesSite;
-import broodtide.web.Browser;
 import broodtide.web.LocalServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -14,7 +12,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -49,11 +46,7 @@ final class OpenCommand implements Callable<Integer> {
       description = "Folder of your files; it need not be there yet.")
   private @Nullable Path folder;
 
-  @Option(
-      names = "--port",
-      paramLabel = "N",
-      description = "Port, 1024 to 65535. Default: any that is free.")
-  private int port;
+  @Mixin private PageOptions options = new PageOptions();
 
   @Option(names = "--no-browser", description = "Only prints the address.")
   private boolean noBrowser;
@@ -66,9 +59,7 @@ final class OpenCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    if (port != 0) {
-      OutOfRange.check("--port", port, 1024, 65535, "1");
-    }
+    int port = options.port();
     Path files = folder();
     if (Files.exists(files) && !Files.isDirectory(files)) {
       throw new Refusal(files + " is a file; give the folder that holds your files");
@@ -78,7 +69,7 @@ final class OpenCommand implements Callable<Integer> {
     String token = HivesSite.token();
     try (HivesSite site =
             new HivesSite(
-                new ClassSite(Catalog.climate("temperate")),
+                new ClassSite(Catalog.climate(ClassCommand.USUAL)),
                 files,
                 Version.number(),
                 desk.clock(),
@@ -87,19 +78,9 @@ final class OpenCommand implements Callable<Integer> {
       // What stands behind the sign # stays in the browser, and in no log and no referrer.
       URI address = page.address().resolve("#start=" + token);
       say(address, files);
-      desk.deliver();
-      if (desk.out().checkError()) {
-        throw new Refusal(
-            "nobody reads standard output, so the address of the page is lost; let it go to a"
-                + " terminal or a file");
-      }
-      if (!noBrowser && !Browser.here().show(address)) {
-        desk.err().println("No browser could be asked; open the address yourself.");
-      }
-      new CountDownLatch(1).await();
+      options.keepOpen(desk, address, !noBrowser);
     } catch (IOException e) {
-      throw new Refusal(
-          "port " + port + " is not free (" + e.getMessage() + "); leave --port out to take any");
+      throw options.notFree(e);
     }
     return Main.OK;
   }

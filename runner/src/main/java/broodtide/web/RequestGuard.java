@@ -15,7 +15,7 @@ import java.util.Optional;
  * is turned away.
  *
  * <p>What is sent changes the user's files, so more is asked of it: it comes from a page of this
- * server, as the browser says in {@code Origin}, it is JSON of a bounded size, and it bears the
+ * server, as the browser says in {@code Origin}, it is JSON of a bounded size, and it carries the
  * token that the program gave to whoever started it.
  */
 public final class RequestGuard {
@@ -24,7 +24,7 @@ public final class RequestGuard {
   /** Most bytes that may be sent. */
   static final int LARGEST = 1_000_000;
 
-  /** The header that bears the token. */
+  /** The header that carries the token. */
   static final String TOKEN = "X-Broodtide-Token";
 
   private final List<String> hosts;

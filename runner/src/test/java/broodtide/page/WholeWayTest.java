@@ -2,15 +2,14 @@ package broodtide.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.browser.Axe;
 import broodtide.browser.Chromium;
 import broodtide.browser.InstalledBrowser;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -187,22 +186,9 @@ class WholeWayTest {
       assertThat(browser.eval("document.documentElement.scrollWidth").asInt())
           .as("%s is wider than the window at %d", step, width)
           .isLessThanOrEqualTo(width);
-      if (!browser.eval("Boolean(window.axe)").asBoolean()) {
-        browser.eval(axe());
-      }
-      JsonNode found =
-          browser.eval(
-              "axe.run().then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n =>"
-                  + " n.target.join(' ') + ' ' + n.failureSummary).slice(0, 3).join(' | ')))");
+      JsonNode found = Axe.violations(browser);
       assertThat(found).as("%s at %d", step, width).isEmpty();
     }
     browser.window(1280, 900);
-  }
-
-  private static String axe() throws Exception {
-    try (InputStream in = WholeWayTest.class.getResourceAsStream("/axe/axe.min.js")) {
-      return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8)
-          + "; undefined";
-    }
   }
 }

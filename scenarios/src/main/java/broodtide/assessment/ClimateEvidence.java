@@ -5,6 +5,7 @@ import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
+import broodtide.fit.Unknown;
 import broodtide.measure.Unworkable;
 import broodtide.season.Climate;
 import java.util.ArrayList;
@@ -31,8 +32,6 @@ public record ClimateEvidence(String climate, double logEvidence) {
   /** As many times likelier is far better. Choice. */
   private static final double FAR = Math.log(20);
 
-  private static final double SHARED = 0.64;
-
   /**
    * {@return the shipped climates, best first; empty when no hive has three washes}
    *
@@ -46,7 +45,7 @@ public record ClimateEvidence(String climate, double logEvidence) {
     if (telling.isEmpty()) {
       return List.of();
     }
-    double weight = 1 / (1 + SHARED * (telling.size() - 1));
+    double weight = 1 / (1 + Unknown.REPRODUCTION_FACTOR.shared() * (telling.size() - 1));
     List<ClimateEvidence> out = new ArrayList<>();
     for (String name : Catalog.CLIMATES.names()) {
       double sum = 0;
