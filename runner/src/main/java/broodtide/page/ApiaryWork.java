@@ -49,7 +49,9 @@ import java.util.Set;
 /** Asks the core about the apiary, and sets the answers. The work of one thread. */
 final class ApiaryWork implements AutoCloseable {
   private static final long SEED = 1;
-  private static final int COLONIES = 4096;
+
+  /** Simulated colonies of a hive, as many as the commands take. */
+  static final int USUAL = 4096;
 
   /** Hives whose reading is kept, so that plans for them are quick. */
   private static final int KEPT = 12;
@@ -64,6 +66,7 @@ final class ApiaryWork implements AutoCloseable {
 
   private final Workers workers = Workers.all();
   private final String version;
+  private final int colonies;
   private String readOf = "";
   private final Map<String, Assessment> read =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -77,9 +80,11 @@ final class ApiaryWork implements AutoCloseable {
 
   /**
    * @param version version of the program
+   * @param colonies simulated colonies of a hive
    */
-  ApiaryWork(String version) {
+  ApiaryWork(String version, int colonies) {
     this.version = version;
+    this.colonies = colonies;
   }
 
   /** The sheet of the apiary, then every hive with its first lines and its season. */
@@ -212,7 +217,7 @@ final class ApiaryWork implements AutoCloseable {
   Map<String, byte[]> report(HiveFolder.Apiary apiary, PageJobs.Step step) {
     List<ColonyCase> cases = apiary.cases();
     List<Plan> own = UsualPlans.with(List.of(), own(apiary));
-    RunFacts facts = new RunFacts("compare", version, SEED, COLONIES, "broodtide open");
+    RunFacts facts = new RunFacts("compare", version, SEED, colonies, "broodtide open");
     PlanRunFiles files =
         new PlanRunFiles(
             facts, apiary.washes().notes(), cases.size() > 1, cases.get(0).thresholds(), false);
@@ -259,7 +264,7 @@ final class ApiaryWork implements AutoCloseable {
       known =
           Assessment.of(
               c,
-              new SeasonPosterior.SamplerSettings(COLONIES, 3, SEED),
+              new SeasonPosterior.SamplerSettings(colonies, 3, SEED),
               workers,
               step.begin("reading the washes of " + c.colony(), part, parts));
       read.put(c.colony(), known);
@@ -267,8 +272,8 @@ final class ApiaryWork implements AutoCloseable {
     return known;
   }
 
-  private static void room(ColonyCase c, int hives, int plans) {
-    long wanted = (long) (MemoryNeed.ofPlans(c, hives, plans).bytes(COLONIES) / SHARE);
+  private void room(ColonyCase c, int hives, int plans) {
+    long wanted = (long) (MemoryNeed.ofPlans(c, hives, plans).bytes(colonies) / SHARE);
     long most = Runtime.getRuntime().maxMemory();
     if (wanted > most) {
       throw new Missing(

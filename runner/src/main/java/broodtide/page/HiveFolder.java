@@ -76,6 +76,11 @@ final class HiveFolder {
     return new TableCheck(today());
   }
 
+  /** {@return what stands for the files as they are now} */
+  String version() {
+    return folder.read().version();
+  }
+
   /** {@return everything that the page shows of the files; what cannot be read says so} */
   ObjectNode load() {
     KeptFolder.Contents held = folder.read();

@@ -57,11 +57,17 @@ public final class HivesSite implements Site, AutoCloseable {
    */
   public HivesSite(
       ClassSite lessons, Path folder, String version, Clock clock, Consumer<Throwable> trouble) {
+    this(lessons, folder, new ApiaryWork(version, ApiaryWork.USUAL), clock, trouble);
+  }
+
+  /** The same, with work that is set by whoever opens it. */
+  HivesSite(
+      ClassSite lessons, Path folder, ApiaryWork work, Clock clock, Consumer<Throwable> trouble) {
     this.lessons = lessons;
     this.folder = new HiveFolder(folder, clock);
     this.clock = clock;
     this.jobs = new PageJobs(trouble);
-    this.work = new ApiaryWork(version);
+    this.work = work;
   }
 
   /** {@return a token that nobody can guess} */
@@ -105,6 +111,7 @@ public final class HivesSite implements Site, AutoCloseable {
     String page = word(body, "page");
     return switch (what) {
       case "load" -> loaded();
+      case "version" -> object().put("version", folder.version());
       case "check" -> checked(body);
       case "paste" -> HiveFolder.pasted(body.path("text").asText()).json();
       case "place" -> PlaceQuestions.answered(body);

@@ -1,7 +1,7 @@
 // The page for one's own hives: steps, saving, and what is said when something changed or is gone.
 
 import { element } from './dom.js';
-import { Changed, cancel, isGone, keepToken, send, words, work } from './asking.js';
+import { Changed, Gone, cancel, keepToken, send, words, work } from './asking.js';
 import {
   changed, forget, left, saved, state, takeLoaded, takeOver, whenChanged,
 } from './draft.js';
@@ -48,7 +48,7 @@ export function trouble(error) {
       ['Keep what I typed', keepMine],
     ]);
   } else {
-    say(words(error), isGone(error) ? [['Try again', () => save()]] : []);
+    say(words(error), error instanceof Gone ? [['Try again', () => save()]] : []);
   }
 }
 
@@ -82,13 +82,28 @@ export async function save() {
   }
 }
 
+/** Notices what a command or another page did to the files; gives whether they are as shown. */
+async function asShown() {
+  const { version } = await send('version');
+  if (version === state.version) {
+    return true;
+  }
+  if (state.dirty) {
+    trouble(new Changed('Another page or program changed the files. What you typed is not saved.'));
+  } else {
+    await load(false);
+    say('Another page or program changed the files. This page shows them as they are now.');
+  }
+  return false;
+}
+
 /** Works something out while a bar shows how far it is; saves first. Null when it was stopped. */
 export async function answer(what, body) {
-  if (state.dirty && !(await save())) {
-    return null;
-  }
-  bar.hidden = false;
   try {
+    if (state.dirty ? !(await save()) : !(await asShown())) {
+      return null;
+    }
+    bar.hidden = false;
     return await work(what, body, (now) => {
       document.getElementById('work-words').textContent = now.what
         ? now.what.charAt(0).toUpperCase() + now.what.slice(1) : 'Waiting';
@@ -160,6 +175,11 @@ window.addEventListener('hashchange', () => {
   if (state.folder) {
     show();
     document.getElementById(here()).querySelector('h2').scrollIntoView({ block: 'nearest' });
+  }
+});
+window.addEventListener('focus', () => {
+  if (state.folder) {
+    asShown().catch(trouble);
   }
 });
 

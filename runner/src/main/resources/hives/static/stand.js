@@ -5,6 +5,7 @@ import { state } from './draft.js';
 import { answer } from './hives.js';
 
 const body = document.getElementById('stand-body');
+let asked = 0;
 
 /** A piece of the report, which the program wrote and escaped, as nodes of this page. */
 export function piece(html) {
@@ -28,7 +29,12 @@ export async function showStand() {
     return;
   }
   body.replaceChildren(element('p', 'Reading your washes. Each hive takes a moment.', 'quiet'));
+  asked += 1;
+  const mine = asked;
   const found = await answer('stand', {});
+  if (mine !== asked) {
+    return;
+  }
   if (found) {
     state.stand = found;
     draw(found);

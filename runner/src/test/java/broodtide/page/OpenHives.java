@@ -24,6 +24,9 @@ final class OpenHives implements AutoCloseable {
   static final Clock DAY = Clock.fixed(Instant.parse("2026-08-02T08:00:00Z"), ZoneOffset.UTC);
   static final ObjectMapper JSON = new ObjectMapper();
 
+  /** Fewer than a user has: what these tests ask does not hang on the figures. */
+  private static final int COLONIES = 256;
+
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final HttpClient client = HttpClient.newHttpClient();
   private final String token = HivesSite.token();
@@ -31,10 +34,19 @@ final class OpenHives implements AutoCloseable {
   private final LocalServer server;
 
   OpenHives(Path folder) throws IOException {
+    this(folder, 0);
+  }
+
+  /** At a port of one's own, as the next start for the same folder is. */
+  OpenHives(Path folder, int port) throws IOException {
     site =
         new HivesSite(
-            new ClassSite(Catalog.climate("temperate")), folder, "test", DAY, troubles::add);
-    server = LocalServer.open(0, site, Optional.of(token), troubles::add);
+            new ClassSite(Catalog.climate("temperate")),
+            folder,
+            new ApiaryWork("test", COLONIES),
+            DAY,
+            troubles::add);
+    server = LocalServer.open(port, site, Optional.of(token), troubles::add);
   }
 
   URI address() {
