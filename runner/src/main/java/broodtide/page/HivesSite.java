@@ -115,7 +115,7 @@ public final class HivesSite implements Site, AutoCloseable {
       case "check" -> checked(body);
       case "paste" -> HiveFolder.pasted(body.path("text").asText()).json();
       case "place" -> PlaceQuestions.answered(body);
-      case "save" -> object().put("version", folder.save(body));
+      case "save" -> saved(body);
       case "work" -> begin(page, body);
       case "job" -> jobs.look(page);
       case "cancel" -> {
@@ -125,6 +125,13 @@ public final class HivesSite implements Site, AutoCloseable {
       case "calendar" -> calendar(body);
       default -> throw Refused.unknown("nothing can be sent to this address");
     };
+  }
+
+  private ObjectNode saved(JsonNode body) {
+    HiveFolder.Saved saved = folder.save(body);
+    ObjectNode out = object().put("version", saved.version());
+    saved.lost().forEach(out.putArray("lost")::add);
+    return out;
   }
 
   private static String word(JsonNode body, String field) {

@@ -65,14 +65,22 @@ async function keepMine() {
 }
 
 /** Saves what stands on the page; gives whether it is saved. */
-export async function save() {
+export async function save(withoutRemarks = false) {
   if (!state.place) {
     say('Say first where your hives stand.', [['Where', () => { location.hash = '#where'; }]]);
     return false;
   }
   try {
     const { version, washes, treatments, place, plans } = state;
-    const answer = await send('save', { version, washes, treatments, place, plans });
+    const answer = await send('save', {
+      version, washes, treatments, place, plans, withoutRemarks,
+    });
+    if (answer.lost.length > 0) {
+      say('Nothing is saved yet. Saving takes these remarks out of study.json, for they stand inside '
+        + `what you changed: ${answer.lost.join(' ')} The last version stays beside it, as `
+        + 'study.before.json.', [['Save without these remarks', () => save(true)]]);
+      return false;
+    }
     saved(answer.version);
     say('');
     return true;

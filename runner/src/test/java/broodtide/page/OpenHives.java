@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** The page for one's own hives, running over a folder, on a fixed day. */
-final class OpenHives implements AutoCloseable {
+public final class OpenHives implements AutoCloseable {
   static final Clock DAY = Clock.fixed(Instant.parse("2026-08-02T08:00:00Z"), ZoneOffset.UTC);
   static final ObjectMapper JSON = new ObjectMapper();
 
@@ -33,7 +33,7 @@ final class OpenHives implements AutoCloseable {
   private final HivesSite site;
   private final LocalServer server;
 
-  OpenHives(Path folder) throws IOException {
+  public OpenHives(Path folder) throws IOException {
     this(folder, 0);
   }
 
@@ -85,7 +85,7 @@ final class OpenHives implements AutoCloseable {
   }
 
   /** What is answered to something that is allowed. */
-  JsonNode asked(String what, JsonNode body) throws Exception {
+  public JsonNode asked(String what, JsonNode body) throws Exception {
     HttpResponse<String> answer = post(what, body);
     if (answer.statusCode() != 200) {
       throw new IllegalStateException(what + ": " + answer.statusCode() + " " + answer.body());
@@ -103,7 +103,7 @@ final class OpenHives implements AutoCloseable {
     return state;
   }
 
-  static ObjectNode object() {
+  public static ObjectNode object() {
     return JSON.createObjectNode();
   }
 
