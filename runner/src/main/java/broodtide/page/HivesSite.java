@@ -191,6 +191,7 @@ public final class HivesSite implements Site, AutoCloseable {
     JsonNode plans = body.path("plans");
     return switch (word(body, "what")) {
       case "stand" -> jobs.begin(page, step -> work.stand(folder.apiary(), step));
+      case "climate" -> jobs.begin(page, step -> work.climate(folder.apiary(), step));
       case "plans" ->
           jobs.begin(
               page,
@@ -201,7 +202,7 @@ public final class HivesSite implements Site, AutoCloseable {
               });
       case "windows" -> jobs.begin(page, step -> work.windows(folder.apiary(), hive, step));
       case "report" -> jobs.begin(page, this::reported);
-      default -> throw Refused.bad("what is none of stand, plans, windows, report");
+      default -> throw Refused.bad("what is none of stand, climate, plans, windows, report");
     };
   }
 

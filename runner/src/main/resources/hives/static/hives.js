@@ -18,6 +18,7 @@ const SHOW = {
 };
 const notice = document.getElementById('notice');
 const bar = document.getElementById('work');
+let running = 0;
 
 /** Says something above the page, with buttons if need be. */
 export function say(text, buttons = []) {
@@ -107,21 +108,24 @@ async function asShown() {
 
 /** Works something out while a bar shows how far it is; saves first. Null when it was stopped. */
 export async function answer(what, body) {
+  let now = 0;
   try {
     if (state.dirty ? !(await save()) : !(await asShown())) {
       return null;
     }
+    now = ++running;
     bar.hidden = false;
-    return await work(what, body, (now) => {
-      document.getElementById('work-words').textContent = now.what
-        ? now.what.charAt(0).toUpperCase() + now.what.slice(1) : 'Waiting';
-      document.getElementById('work-bar').value = now.percent;
+    return await work(what, body, (step) => {
+      document.getElementById('work-words').textContent = step.what
+        ? step.what.charAt(0).toUpperCase() + step.what.slice(1) : 'Waiting';
+      document.getElementById('work-bar').value = step.percent;
     });
   } catch (error) {
     trouble(error);
     return null;
   } finally {
-    bar.hidden = true;
+    // What was overtaken leaves the bar to what overtook it.
+    bar.hidden = bar.hidden || now === running;
   }
 }
 
