@@ -47,7 +47,7 @@ final class SheetJson {
     sheet.rows().forEach(row -> row(rows.addObject(), row));
   }
 
-  private static void count(ObjectNode node, ApiaryCount count) {
+  static void count(ObjectNode node, ApiaryCount count) {
     node.put("expected", six(count.mean()));
     node.put("q05", count.low());
     node.put("median", count.median());

@@ -45,9 +45,14 @@ public final class ApiaryWords {
         + Answer.thresholdWords(thresholds, sheet.threshold().getAsDouble())
         + " on "
         + Plain.day(sheet.date())
-        + (count.low() == count.high()
-            ? "."
-            : ", between " + count.low() + " and " + count.high() + ".");
+        + between(count)
+        + ".";
+  }
+
+  private static String between(ApiaryCount count) {
+    return count.hives() == 1 || count.low() == count.high()
+        ? ""
+        : ", between " + count.low() + " and " + count.high();
   }
 
   /** How far the interval of a count of hives is to be trusted. */
@@ -96,11 +101,12 @@ public final class ApiaryWords {
             + "; the sheet shows what each of "
             + Digits.counted(hives, "count")
             + " says."
-        : over(Math.toIntExact(Math.round(sheet.expectedOver().orElseThrow())), hives)
+        : over(sheet.over().orElseThrow().median(), hives)
             + " over the treatment threshold of "
             + Answer.thresholdWords(sheet.thresholds(), sheet.threshold().getAsDouble())
             + " on "
             + Plain.day(sheet.date())
+            + between(sheet.over().orElseThrow())
             + ", judged from these counts only.";
   }
 
