@@ -274,6 +274,7 @@ final class ManyHives {
     out.add("");
     if (!plans.isEmpty()) {
       out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);

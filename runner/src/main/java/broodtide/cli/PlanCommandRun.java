@@ -210,6 +210,7 @@ final class PlanCommandRun {
     out.add("");
     if (!plans.isEmpty()) {
       out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
