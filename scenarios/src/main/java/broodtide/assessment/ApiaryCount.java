@@ -99,6 +99,10 @@ public final class ApiaryCount {
    * @param level 0 to 1
    */
   public int quantile(double level) {
+    return quantile(distribution, level);
+  }
+
+  static int quantile(double[] distribution, double level) {
     double sum = 0;
     for (int k = 0; k < distribution.length - 1; k++) {
       sum += distribution[k];
@@ -286,7 +290,7 @@ public final class ApiaryCount {
     return Arrays.stream(logits).map(x -> 1 / (1 + FastMath.exp(-x - by))).toArray();
   }
 
-  private static double[] together(double[] a, double[] b) {
+  static double[] together(double[] a, double[] b) {
     double[] out = new double[a.length + b.length - 1];
     for (int i = 0; i < a.length; i++) {
       for (int j = 0; j < b.length; j++) {

@@ -39,7 +39,14 @@ public record ApiaryPlan(Whom whom, String plan, int treated, ApiaryCount lost) 
     }
   }
 
-  static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
+  /**
+   * {@return one plan for some hives of an apiary}
+   *
+   * @param whom which hives it is given to
+   * @param plan name of the plan
+   * @param rows the hives; those of which losses are not known are not counted
+   */
+  public static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
     List<HiveChance> lost = new ArrayList<>();
     int treated = 0;
     for (HiveRow row : rows) {
