@@ -2,11 +2,10 @@ package broodtide.cli;
 
 import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
-import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
+import broodtide.assessment.HiveAnswer;
 import broodtide.assessment.HiveRecords;
 import broodtide.assessment.HiveRow;
 import broodtide.control.Plan;
@@ -152,27 +151,18 @@ final class ManyHives {
 
   private HiveEntry entry(ColonyCase c, List<Plan> plans) {
     try (Workers alone = new Workers(1)) {
-      Assessment assessment = Assessment.of(c, effort, alone);
-      Optional<Decision> waiting = laysNone ? Optional.of(assessment.waiting()) : Optional.empty();
-      Comparison comparison = assessment.compare(plans);
-      if (comparison.runs().isEmpty()) {
-        return HiveEntry.refused(
-            "colony \""
-                + c.colony()
-                + "\": no plan can be carried out: "
-                + PlanCommandRun.reasons(comparison));
-      }
+      HiveAnswer answer = HiveAnswer.of(c, plans, laysNone, effort, alone);
+      Comparison comparison = answer.comparison();
       Optional<Windows> windows =
           comparison.runs().size() > 1
               ? Optional.of(WindowSearch.usual(c, comparison.posterior(), alone, Progress.NONE))
               : Optional.empty();
       ColonyResult result = ColonyResult.of(comparison, windows, alone);
-      Decision decision = waiting.orElseGet(comparison::decision);
       return new HiveEntry(
           Optional.empty(),
           PlanCommandRun.differs(result),
-          HiveRecords.bytes(HiveRow.of(comparison, decision)),
-          ResultsFile.line(result, decision));
+          HiveRecords.bytes(answer.row()),
+          ResultsFile.line(result, answer.decision()));
     } catch (RefusedException e) {
       return HiveEntry.refused(e.reason());
     }
