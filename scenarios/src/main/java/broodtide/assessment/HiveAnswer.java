@@ -2,6 +2,7 @@ package broodtide.assessment;
 
 import broodtide.control.Plan;
 import broodtide.engine.Workers;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
 import java.util.List;
@@ -24,6 +25,7 @@ public record HiveAnswer(Comparison comparison, Decision decision) {
    * @param plans what to play, waiting among them
    * @param laysNone whether no plans are laid, so that waiting alone is decided on
    * @param settings how many colonies to simulate, and the seed
+   * @param banks seasons that hives of one place and start share
    * @param workers threads; their number changes no figure
    * @throws Unworkable when no plan can be carried out
    */
@@ -32,8 +34,9 @@ public record HiveAnswer(Comparison comparison, Decision decision) {
       List<Plan> plans,
       boolean laysNone,
       SeasonPosterior.SamplerSettings settings,
+      SeasonBanks banks,
       Workers workers) {
-    Assessment assessment = Assessment.of(c, settings, workers);
+    Assessment assessment = Assessment.of(c, settings, banks, workers);
     Optional<Decision> waiting = laysNone ? Optional.of(assessment.waiting()) : Optional.empty();
     Comparison comparison = assessment.compare(plans);
     if (comparison.runs().isEmpty()) {
