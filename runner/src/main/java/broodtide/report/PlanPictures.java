@@ -28,7 +28,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
-public final class PlanPictures {
+final class PlanPictures {
   /** Days after the winter-bee weeks that are still drawn, so that late treatments show. */
   private static final int AFTER_WINTER_BEES = 65;
 
