@@ -11,6 +11,7 @@ import broodtide.assessment.HiveRecords;
 import broodtide.assessment.HiveRow;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
+import broodtide.decision.NextWash;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Progress;
@@ -171,7 +172,7 @@ final class ManyHives {
       return new HiveEntry(
           Optional.empty(),
           PlanCommandRun.differs(result),
-          HiveRecords.bytes(HiveRow.of(comparison, decision)),
+          HiveRecords.bytes(HiveRow.of(comparison, decision, NextWash.of(comparison))),
           ResultsFile.line(result, decision));
     } catch (RefusedException e) {
       return HiveEntry.refused(e.reason());
@@ -279,6 +280,10 @@ final class ManyHives {
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
+    List<String> washes = ApiaryWords.washNext(sheet);
+    if (!washes.isEmpty()) {
+      out.add(terminal.wrap(String.join(" ", washes)));
+    }
     Map<String, List<String>> byUrgency = new LinkedHashMap<>();
     sheet
         .rows()

@@ -215,6 +215,10 @@ final class PlanCommandRun {
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
+    List<String> washes = ApiaryWords.washNext(sheet);
+    if (!washes.isEmpty()) {
+      out.add(terminal.wrap(String.join(" ", washes)));
+    }
     if (!differences.isEmpty()) {
       Map<String, List<String>> byUrgency = new LinkedHashMap<>();
       for (HiveRow row : sheet.rows()) {

@@ -15,6 +15,7 @@ import broodtide.chart.WindowMap;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
+import broodtide.decision.NextWash;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
@@ -97,7 +98,7 @@ final class ApiaryWork implements AutoCloseable {
       room(c, cases.size(), plans.size());
       Comparison comparison =
           assessment.compare(plans, step.begin("playing plans for " + c.colony(), part + 1, parts));
-      rows.add(HiveRow.of(comparison, comparison.decision()));
+      rows.add(HiveRow.of(comparison, comparison.decision(), NextWash.of(comparison)));
       String id = "hive-" + (hives.size() + 1);
       places.put(c.colony(), id);
       hives.put(c.colony(), hive(comparison, id));

@@ -40,7 +40,9 @@ public final class SheetFile {
           "gain",
           "tied",
           "next_count",
-          "next_count_by");
+          "next_count_by",
+          "wash_gain",
+          "wash_changes_plan");
 
   private SheetFile() {}
 
@@ -73,6 +75,8 @@ public final class SheetFile {
     cells.add(Csv.text(String.join("; ", row.decision().tied())));
     cells.add(row.nextCount().map(next -> next.reason().id()).orElse(""));
     cells.add(row.nextCount().map(next -> next.by().toString()).orElse(""));
+    cells.add(row.wash().map(wash -> Csv.number(wash.gain())).orElse(""));
+    cells.add(row.wash().map(wash -> Csv.number(wash.changes())).orElse(""));
     return cells;
   }
 
