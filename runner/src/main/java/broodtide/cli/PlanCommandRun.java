@@ -25,6 +25,7 @@ import broodtide.terminal.Terminal;
 import broodtide.wash.ThresholdSet;
 import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
+import broodtide.words.BoardWords;
 import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
 import broodtide.words.LearnedWords;
@@ -243,6 +244,10 @@ final class PlanCommandRun {
     if (comparison.runs().size() > 1) {
       EfficacyWords.sentence(comparison).ifPresent(out::add);
     }
+    List<String> boards = BoardWords.sentences(comparison.colony());
+    if (!boards.isEmpty()) {
+      out.add(String.join(" ", boards));
+    }
     NotShown.inWinter(comparison.colony().model().climate()).ifPresent(out::add);
     return out;
   }
@@ -261,6 +266,10 @@ final class PlanCommandRun {
     }
     out.add("");
     out.add(terminal.wrap(String.join(" ", answer.further())));
+    List<String> boards = BoardWords.sentences(comparison.colony());
+    if (!boards.isEmpty()) {
+      out.add(terminal.wrap(String.join(" ", boards)));
+    }
     Optional<String> said = FirstLines.objection(comparison);
     for (PlanRun r : comparison.runs()) {
       r.objections().stream()

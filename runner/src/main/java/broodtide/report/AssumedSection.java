@@ -137,7 +137,11 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
         + whose
         + ", \u201ctoday\u201d in the chart, is "
         + Plain.day(c.now())
-        + (c.washes().isEmpty() ? ", the first day of the study" : ", the day after the last wash")
+        + (!c.washes().isEmpty()
+            ? ", the day after the last wash"
+            : c.boards().isEmpty()
+                ? ", the first day of the study"
+                : ", the day after the last board")
         + "; the forecast ends on "
         + Plain.day(c.until())
         + ".";
