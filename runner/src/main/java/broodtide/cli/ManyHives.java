@@ -66,6 +66,7 @@ final class ManyHives {
   private final Optional<String> together;
   private final boolean resume;
   private final SeasonPosterior.SamplerSettings effort;
+  private Optional<String> records = Optional.empty();
 
   ManyHives(
       CommandContext desk,
@@ -81,6 +82,12 @@ final class ManyHives {
     this.together = together;
     this.resume = resume;
     this.effort = run.effort();
+  }
+
+  /** What is said of forecasts on the beekeeper's own records. */
+  ManyHives records(Optional<String> said) {
+    records = said;
+    return this;
   }
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
@@ -217,7 +224,7 @@ final class ManyHives {
         cases.colonies().stream().filter(hive -> !found.refused().containsKey(hive)).toList();
     if (run.json) {
       ResultsFile file =
-          new ResultsFile(what, Version.number(), run.seed, effort.particles(), cases.notes());
+          new ResultsFile(what, Version.number(), run.seed, effort.particles(), notes(cases));
       for (ColonyCase c : cases.cases()) {
         String reason = found.refused().get(c.colony());
         if (reason != null) {
@@ -238,6 +245,12 @@ final class ManyHives {
     if (!run.json && !run.quiet) {
       desk.add(desk.terminal().wrap(AnswerFiles.written(run.folder(), files.keySet())));
     }
+  }
+
+  private List<String> notes(CaseReader.Cases cases) {
+    List<String> notes = new ArrayList<>(cases.notes());
+    records.ifPresent(said -> notes.add(0, said));
+    return notes;
   }
 
   private static String line(Journal journal, String hive) {
@@ -278,6 +291,7 @@ final class ManyHives {
       out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
+    records.map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
     List<String> washes = ApiaryWords.washNext(sheet);

@@ -55,6 +55,7 @@ final class PlanCommandRun {
   private boolean each;
   private boolean resume;
   private Optional<String> together = Optional.empty();
+  private Optional<String> records = Optional.empty();
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
     this.desk = desk;
@@ -88,9 +89,24 @@ final class PlanCommandRun {
     return this;
   }
 
+  /** What is said of forecasts on the beekeeper's own records. */
+  PlanCommandRun records(Optional<String> said) {
+    records = said;
+    return this;
+  }
+
+  /** Notes for the files, which have no other place for what is said of the records. */
+  private List<String> notes(CaseReader.Cases cases) {
+    List<String> notes = new ArrayList<>(cases.notes());
+    records.ifPresent(said -> notes.add(0, said));
+    return notes;
+  }
+
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     if (cases.cases().size() > ManyHives.MOST_DRAWN && !each) {
-      return new ManyHives(desk, run, what, laysNone, together, resume).play(cases, plans);
+      return new ManyHives(desk, run, what, laysNone, together, resume)
+          .records(records)
+          .play(cases, plans);
     }
     if (resume) {
       throw new Refusal(
@@ -109,7 +125,7 @@ final class PlanCommandRun {
     PlanRunFiles findings =
         new PlanRunFiles(
             run.facts(what),
-            cases.notes(),
+            notes(cases),
             cases.cases().size() > 1,
             cases.cases().get(0).thresholds(),
             run.png);
@@ -167,7 +183,7 @@ final class PlanCommandRun {
     ColonyResult result = ColonyResult.of(comparison, windows, workers);
     findings.add(result, waiting.orElseGet(comparison::decision));
     if (each || !findings.several()) {
-      text.addAll(say(result));
+      text.addAll(say(result, findings.several()));
     } else {
       differences.put(c.colony(), differs(result));
     }
@@ -214,6 +230,7 @@ final class PlanCommandRun {
       out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
+    records.map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
     List<String> washes = ApiaryWords.washNext(sheet);
@@ -252,7 +269,7 @@ final class PlanCommandRun {
     return out;
   }
 
-  private List<String> say(ColonyResult result) {
+  private List<String> say(ColonyResult result, boolean several) {
     Comparison comparison = result.comparison();
     Terminal terminal = desk.terminal();
     Answer answer = new Answer(comparison);
@@ -265,6 +282,9 @@ final class PlanCommandRun {
       out.add(terminal.faint(terminal.wrap(PlanTerminalTable.legend(comparison))));
     }
     out.add("");
+    if (!several) {
+      records.map(terminal::wrap).ifPresent(out::add);
+    }
     out.add(terminal.wrap(String.join(" ", answer.further())));
     List<String> boards = BoardWords.sentences(comparison.colony());
     if (!boards.isEmpty()) {
