@@ -76,7 +76,7 @@ public final class ExpectedWashes {
     }
     Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
     EnsembleRun run = posterior.run(season, days, QUANTITIES, workers, Progress.NONE);
-    Survival survival = Survival.in(past.model());
+    Survival survival = posterior.survival();
     double[] dispersions = posterior.dispersions();
     List<Parts> out = new ArrayList<>();
     for (Wash w : washes) {
@@ -133,8 +133,7 @@ public final class ExpectedWashes {
         posterior.run(past.with(plan), Math.max(1, days), QUANTITIES, workers, Progress.NONE);
     double[] truth = run.values(Quantity.INFESTATION, wash.date());
     return new Chances(
-        byCount(posterior, truth, wash),
-        living(Survival.in(past.model()), run, posterior, wash.date()));
+        byCount(posterior, truth, wash), living(posterior.survival(), run, posterior, wash.date()));
   }
 
   /**

@@ -38,7 +38,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
 final class PlanCommandRun {
@@ -176,7 +175,10 @@ final class PlanCommandRun {
     Comparison comparison = compare(assessment, plans);
     if (comparison.runs().isEmpty()) {
       throw new Refusal(
-          "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
+          "colony \""
+              + c.colony()
+              + "\": no plan can be carried out: "
+              + comparison.refusedReasons());
     }
     Optional<Windows> windows =
         comparison.runs().size() > 1 ? Optional.of(windows(comparison, workers)) : Optional.empty();
@@ -187,13 +189,6 @@ final class PlanCommandRun {
     } else {
       differences.put(c.colony(), differs(result));
     }
-  }
-
-  /** Why no plan of a comparison was played. */
-  static String reasons(Comparison comparison) {
-    return comparison.refused().stream()
-        .map(r -> r.plan() + " (" + r.reason() + ")")
-        .collect(Collectors.joining("; "));
   }
 
   private Assessment assess(ColonyCase c, SeasonPosterior.SamplerSettings effort, Workers workers) {

@@ -77,6 +77,10 @@ public final class ApiaryCount {
    * @param level 0 to 1
    */
   public int quantile(double level) {
+    return quantile(distribution, level);
+  }
+
+  static int quantile(double[] distribution, double level) {
     double sum = 0;
     for (int k = 0; k < distribution.length - 1; k++) {
       sum += distribution[k];

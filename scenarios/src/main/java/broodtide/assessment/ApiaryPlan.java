@@ -43,7 +43,14 @@ public record ApiaryPlan(
     }
   }
 
-  static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
+  /**
+   * {@return one plan for some hives of an apiary}
+   *
+   * @param whom which hives it is given to
+   * @param plan name of the plan
+   * @param rows the hives; those of which losses are not known are not counted
+   */
+  public static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
     List<HiveLoss> lost = new ArrayList<>();
     List<ApiarySaving.Hive> treated = new ArrayList<>();
     for (HiveRow row : rows) {
