@@ -132,13 +132,27 @@ public final class ExpectedWashes {
     EnsembleRun run =
         posterior.run(past.with(plan), Math.max(1, days), QUANTITIES, workers, Progress.NONE);
     double[] truth = run.values(Quantity.INFESTATION, wash.date());
+    return new Chances(
+        byCount(posterior, truth, wash), living(posterior.survival(), run, posterior, wash.date()));
+  }
+
+  /**
+   * {@return the chance that each colony gives each count of one wash: by count, 0 to the bees of
+   * the wash, then by member; the last row is for that many or more}
+   *
+   * @param posterior the colonies
+   * @param truth mites per 100 adult bees on the day of the wash, of the first of these colonies or
+   *     of all
+   * @param wash bees, method and frame; its count is not looked at
+   */
+  public static double[][] byCount(SeasonPosterior posterior, double[] truth, Wash wash) {
     double[] dispersions = posterior.dispersions();
     WashModel model = new WashModel(wash);
     double[][] out = new double[(int) wash.beesOrAssumed() + 1][truth.length];
     for (int m = 0; m < truth.length; m++) {
       fill(out, m, model.mean(truth[m] / 100), model.size(dispersions[m]));
     }
-    return new Chances(out, living(posterior.survival(), run, posterior, wash.date()));
+    return out;
   }
 
   /** A negative binomial from the bottom up; what lies beyond the last row is put there. */

@@ -117,14 +117,13 @@ public final class SeasonPosterior {
    * @param past the rates, and what has been done so far; must start no later than the first count
    *     and reach the last
    * @param washes washes of one colony, in any order; none gives the prior
-   * @param boards mites on boards under it while no treatment ran, in any order; without a wash
-   *     there can be none
+   * @param boards mites on boards under it while no treatment ran, in any order
    * @param priors what is believed before
    * @param effort how hard to work
    * @param workers threads; their number does not change the result
    * @param progress is told how much of what the counts say has been taken in
    * @return the colonies that fit
-   * @throws IllegalArgumentException when a count lies outside the span, or there are boards alone
+   * @throws IllegalArgumentException when a count lies outside the span
    * @throws Unexplained when no colony of the priors could have given the washes
    */
   public static SeasonPosterior of(
@@ -135,9 +134,6 @@ public final class SeasonPosterior {
       SamplerSettings effort,
       Workers workers,
       Progress progress) {
-    if (washes.isEmpty() && !boards.isEmpty()) {
-      throw new IllegalArgumentException("mites on boards, but no wash");
-    }
     List<Wash> ordered = ordered(past, washes);
     RecordOrigin origin = new RecordOrigin(past.model(), past.start());
     return of(past, ordered, boards, priors, effort, origin, workers, progress);
@@ -172,7 +168,7 @@ public final class SeasonPosterior {
     ParticleLayout layout = layout(past, last);
     TemperedSampler sampler =
         new TemperedSampler(layout.sampled(), effort.particles(), effort.moves(), effort.seed());
-    if (ordered.isEmpty()) {
+    if (ordered.isEmpty() && boards.isEmpty()) {
       return unwashed(past, origin, priors, sampler, effort);
     }
     WashLikelihood likelihood =
@@ -181,9 +177,12 @@ public final class SeasonPosterior {
     try {
       sample = sampler.sample(likelihood, progress);
     } catch (TemperedSampler.NothingFits e) {
-      throw new Unexplained(likelihood.firstImpossible(sampler.prior()));
+      throw ordered.isEmpty()
+          ? new Unexplained(boards.get(0))
+          : new Unexplained(likelihood.firstImpossible(sampler.prior()));
     }
-    double[][] z = withAhead(sample.z(), layout, ordered.get(0).colony());
+    String colony = ordered.isEmpty() ? boards.get(0).colony() : ordered.get(0).colony();
+    double[][] z = withAhead(sample.z(), layout, colony);
     return new SeasonPosterior(
         past, origin, priors, ordered, last, sample.with(z), effort.particles());
   }

@@ -32,7 +32,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
   /**
    * @param past what was done; what begins after the last wash plays no part
    * @param start the standard year's state on its first day
-   * @param washes by date, at least one
+   * @param washes by date; none where there are boards
    * @param boards mites on boards, in any order
    * @param lastCount the day of the last wash or board
    */

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param days days of the calendar as they are north of the equator, or null
  * @param mites infestation at which the source advises to act; 0.01 to 1,000
  * @param upTo upper end where the source gives a range, else null
+ * @param fall mites that fall on a board in a day above which the source advises to act, 0.01 to
+ *     1,000; null where it says nothing of it
  * @param note how the source's figure was taken over, may be null
  */
 public record Threshold(
@@ -21,6 +23,7 @@ public record Threshold(
     @Nullable YearSpan days,
     double mites,
     @Nullable Double upTo,
+    @Nullable Double fall,
     @Nullable String note) {
   /**
    * Checks the ranges.
@@ -34,6 +37,9 @@ public record Threshold(
     OutOfRange.check("mites", mites, 0.01, 1000, "mites");
     if (upTo != null) {
       OutOfRange.check("upTo", upTo, mites, 1000, "mites");
+    }
+    if (fall != null) {
+      OutOfRange.check("dailyFall", fall, 0.01, 1000, "mites a day");
     }
   }
 

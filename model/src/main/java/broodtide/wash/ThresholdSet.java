@@ -66,7 +66,7 @@ public record ThresholdSet(
         "given with the command or the study",
         Tag.CHOICE,
         perBees,
-        List.of(new Threshold(null, null, mites, null, null)));
+        List.of(new Threshold(null, null, mites, null, null, null)));
   }
 
   /** {@return whether it is a figure that a beekeeper named in place of a set} */
@@ -99,6 +99,18 @@ public record ThresholdSet(
    */
   public Optional<Double> perHundred(Stage stage, LocalDate day, boolean southern) {
     return on(stage, day, southern).map(t -> t.mites() * 100 / perBees);
+  }
+
+  /**
+   * {@return the mites that fall on a board in a day above which the source advises to act, on a
+   * day of which it says so}
+   *
+   * @param stage the part of the year that the day lies in
+   * @param day the day
+   * @param southern whether the place lies south of the equator
+   */
+  public Optional<Double> dailyFall(Stage stage, LocalDate day, boolean southern) {
+    return on(stage, day, southern).flatMap(t -> Optional.ofNullable(t.fall()));
   }
 
   private static void checkApart(Threshold a, Threshold b) {

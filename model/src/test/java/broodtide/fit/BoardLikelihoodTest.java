@@ -4,7 +4,6 @@ import static broodtide.fit.Invented.START;
 import static broodtide.fit.Invented.season;
 import static broodtide.fit.Invented.wash;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.engine.Ensemble;
 import broodtide.engine.EnsembleRun;
@@ -127,9 +126,23 @@ class BoardLikelihoodTest {
     }
   }
 
+  /** A board alone finds the invented colony, and is less sure of it than a wash alone. */
   @Test
-  void boardsAloneAreRefused() {
-    assertThatThrownBy(() -> infestation(List.of(), List.of(board(10, 13, 5)), 1))
-        .isInstanceOf(IllegalArgumentException.class);
+  void aBoardAloneHoldsTheColonyWithinAWideFactor() {
+    Trajectory truth = truth();
+    double real = truth.of(Quantity.INFESTATION)[LAST];
+    BoardCount board = board(LAST - 3, LAST, BoardCount.SHOWN * deaths(truth, LAST - 3, LAST));
+    double[] found = infestation(List.of(), List.of(board), 2);
+    Arrays.sort(found);
+    assertThat(real)
+        .isBetween(EnsembleRun.quantile(found, 0.05), EnsembleRun.quantile(found, 0.95));
+    Wash wash = wash(LAST, (int) Math.round(real * 0.9 * 3), 300);
+    assertThat(logWidth(found))
+        .isGreaterThan(1.2 * logWidth(infestation(List.of(wash), List.of(), 2)));
+    assertThat(logWidth(found))
+        .as("narrower than what is believed without any count")
+        .isLessThan(0.8 * logWidth(infestation(List.of(), List.of(), 2)));
+    assertThat(infestation(List.of(), List.of(board), 1))
+        .isEqualTo(infestation(List.of(), List.of(board), 2));
   }
 }

@@ -14,12 +14,12 @@ import org.junit.jupiter.api.Test;
 
 class ThresholdSetTest {
   private static final LocalDate DAY = LocalDate.of(2026, 8, 10);
-  private static final Threshold FLOW = new Threshold(Stage.HONEY_FLOW, null, 6, 9.0, null);
-  private static final Threshold ALWAYS = new Threshold(null, null, 3, null, null);
+  private static final Threshold FLOW = new Threshold(Stage.HONEY_FLOW, null, 6, 9.0, null, null);
+  private static final Threshold ALWAYS = new Threshold(null, null, 3, null, null, null);
 
   private static Threshold days(int from, int to, double mites) {
     YearSpan span = new YearSpan(MonthDay.of(from, 1), MonthDay.of(to, 28));
-    return new Threshold(null, span, mites, null, null);
+    return new Threshold(null, span, mites, null, null, null);
   }
 
   private static ThresholdSet set(Threshold... thresholds) {
@@ -65,11 +65,11 @@ class ThresholdSetTest {
   @Test
   void figuresOutsideTheirRangesAreRefused() {
     YearSpan august = new YearSpan(MonthDay.of(8, 1), MonthDay.of(8, 31));
-    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, null, 3, 2.0, null))
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, null, 3, 2.0, null, null))
         .hasMessageContaining("upTo is 2");
-    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, null, -1, null, null))
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, null, -1, null, null, null))
         .hasMessageContaining("mites is -1");
-    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, august, 3, null, null))
+    assertThatThrownBy(() -> new Threshold(Stage.BROODLESS, august, 3, null, null, null))
         .hasMessageContaining("one of the two");
   }
 }

@@ -6,7 +6,6 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
 import broodtide.chart.Figure;
-import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
@@ -17,6 +16,7 @@ import broodtide.report.PictureFiles;
 import broodtide.results.ResultsFile;
 import broodtide.terminal.Table;
 import broodtide.wash.Interval;
+import broodtide.words.BiasWords;
 import broodtide.words.Digits;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -54,32 +54,12 @@ final class BacktestCommand implements Callable<Integer> {
   public Integer call() {
     CaseReader.Cases cases =
         new CaseReader(desk, colony).lookingBack("backtest", Horizon::winterBees);
-    MemoryCheck.check(
-        cases.cases(),
-        run.effort().particles(),
-        c -> MemoryNeed.ofBacktest(c, cases.cases().size()),
-        "leave out the oldest washes");
     PictureFiles pictures = new PictureFiles(false, run.png);
     List<String> names = new ArrayList<>(pictures.names(PICTURE, List.of("")));
     names.add(0, AnswerFiles.REPORT);
     names.add(Outputs.RESULTS);
     Outputs outputs = run.outputs(cases, names);
-    List<Backtest.Colony> records = new ArrayList<>();
-    for (ColonyCase c : cases.cases()) {
-      records.add(new Backtest.Colony(c.colony(), c.start(), c.washes(), c.given()));
-    }
-    Backtest.Report report;
-    try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads);
-        ProgressLine line = new ProgressLine(desk, run, "forecasting held-out washes")) {
-      report =
-          Backtest.run(
-              cases.cases().get(0).model(),
-              records,
-              cases.cases().get(0).priors(),
-              run.effort(),
-              workers,
-              line);
-    }
+    Backtest.Report report = RecordsOption.report(desk, run, cases.cases());
     if (report.marks().isEmpty()) {
       throw new Refusal("no colony has two washes or more, so none can be held out");
     }
@@ -176,25 +156,10 @@ final class BacktestCommand implements Callable<Integer> {
 
   /** Whether forecasts ran too high or too low here. */
   private static String bias(Backtest.Report report) {
-    if (report.marks().size() < ForecastBias.FEWEST) {
-      return "Too few forecasts to tell whether they run too high or too low here; "
-          + ForecastBias.FEWEST
-          + " are needed.";
-    }
-    ForecastBias bias = ForecastBias.of(report);
-    String factor =
-        "; forecast over count is "
-            + Digits.two(bias.factor())
-            + " (90 % interval "
-            + Digits.range(bias.range().low(), bias.range().high())
-            + ").";
-    if (!bias.clear()) {
-      return "On your records forecasts ran neither clearly too high nor too low" + factor;
-    }
-    return "On your records forecasts ran too "
-        + (bias.factor() > 1 ? "high" : "low")
-        + factor
-        + " Forecasts to come are not moved by it.";
+    return BiasWords.sentence(report)
+        + (report.marks().size() >= ForecastBias.FEWEST
+            ? " 'broodtide compare --records' says it beside the plans."
+            : "");
   }
 
   private String scores(Backtest.Report report) {

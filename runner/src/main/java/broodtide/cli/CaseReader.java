@@ -108,11 +108,14 @@ final class CaseReader {
     }
     Place place = place();
     Map<String, List<Wash>> washes = washes(tableOfWashes());
+    boards.forEach(board -> washes.putIfAbsent(board.colony(), List.of()));
     Map<String, List<Control>> given = given(washes.keySet());
     LocalDate now =
-        options.decideOn == null ? ColonyCases.decisionDate(washes, given) : options.decideOn;
+        options.decideOn == null
+            ? ColonyCases.decisionDate(washes, boards, given)
+            : options.decideOn;
     List<ColonyCase> cases =
-        ColonyCases.ofWashes(place, only(washes), given, Optional.of(now), until(horizon));
+        ColonyCases.ofCounts(place, only(washes), boards, given, Optional.of(now), until(horizon));
     notes.add(
         decided(
             now,
@@ -140,6 +143,12 @@ final class CaseReader {
     }
     Place place = place();
     Map<String, List<Wash>> washes = washes(tableOfWashes());
+    if (washes.isEmpty()) {
+      throw new Refusal(
+          "the table has mites on boards alone, and '"
+              + command
+              + "' needs washes; add washes, or use 'broodtide forecast'");
+    }
     Map<String, List<Control>> given = given(washes.keySet());
     List<ColonyCase> cases = new ArrayList<>();
     only(washes)

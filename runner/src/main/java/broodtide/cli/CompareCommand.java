@@ -39,6 +39,7 @@ final class CompareCommand implements Callable<Integer> {
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private EachOption each = new EachOption();
+  @Mixin private RecordsOption records = new RecordsOption();
   @Mixin private RunOptions run = new RunOptions();
 
   @Option(
@@ -76,6 +77,7 @@ final class CompareCommand implements Callable<Integer> {
     List<Plan> named = own.stream().map(PlanText::read).toList();
     return new PlanCommandRun(desk, run, "compare")
         .hives(each)
+        .records(records.said(desk, run, cases))
         .together(named.stream().map(Plan::name).findFirst())
         .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
   }

@@ -59,6 +59,12 @@ final class CountTable {
       Function<CountReading, CountPrecision> precision) {
     WashFile file = read(name);
     TreeSet<LocalDate> days = new TreeSet<>(file.washes().stream().map(Wash::date).toList());
+    if (days.isEmpty()) {
+      throw new Refusal(
+          name
+              + " has mites on boards alone, and 'wash' shows washes; add one, or use 'broodtide"
+              + " forecast'");
+    }
     LocalDate shown = day == null ? days.last() : day;
     if (!days.contains(shown)) {
       throw new Refusal(

@@ -21,6 +21,7 @@ final class ForecastCommand implements Callable<Integer> {
   private final CommandContext desk;
   @Mixin private ColonyOptions colony = new ColonyOptions();
   @Mixin private EachOption each = new EachOption();
+  @Mixin private RecordsOption records = new RecordsOption();
   @Mixin private RunOptions run = new RunOptions();
 
   ForecastCommand(CommandContext desk) {
@@ -30,6 +31,9 @@ final class ForecastCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
-    return new PlanCommandRun(desk, run, "forecast").hives(each).wait(cases);
+    return new PlanCommandRun(desk, run, "forecast")
+        .hives(each)
+        .records(records.said(desk, run, cases))
+        .wait(cases);
   }
 }

@@ -10,6 +10,7 @@ import broodtide.assessment.HiveRecords;
 import broodtide.assessment.HiveRow;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
+import broodtide.decision.NextWash;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Progress;
@@ -76,6 +77,7 @@ final class ManyHives {
   private final boolean resume;
   private final SeasonPosterior.SamplerSettings effort;
   private final SeasonBanks banks = new SeasonBanks(BANKS);
+  private Optional<String> records = Optional.empty();
 
   ManyHives(
       CommandContext desk,
@@ -91,6 +93,12 @@ final class ManyHives {
     this.together = together;
     this.resume = resume;
     this.effort = run.effort();
+  }
+
+  /** What is said of forecasts on the beekeeper's own records. */
+  ManyHives records(Optional<String> said) {
+    records = said;
+    return this;
   }
 
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
@@ -175,7 +183,7 @@ final class ManyHives {
       return new HiveEntry(
           Optional.empty(),
           PlanCommandRun.differs(result),
-          HiveRecords.bytes(answer.row()),
+          HiveRecords.bytes(answer.row(NextWash.of(comparison))),
           ResultsFile.line(result, answer.decision()));
     } catch (RefusedException e) {
       return HiveEntry.refused(e.reason());
@@ -220,7 +228,7 @@ final class ManyHives {
         cases.colonies().stream().filter(hive -> !found.refused().containsKey(hive)).toList();
     if (run.json) {
       ResultsFile file =
-          new ResultsFile(what, Version.number(), run.seed, effort.particles(), cases.notes());
+          new ResultsFile(what, Version.number(), run.seed, effort.particles(), notes(cases));
       for (ColonyCase c : cases.cases()) {
         String reason = found.refused().get(c.colony());
         if (reason != null) {
@@ -241,6 +249,12 @@ final class ManyHives {
     if (!run.json && !run.quiet) {
       desk.add(desk.terminal().wrap(AnswerFiles.written(run.folder(), files.keySet())));
     }
+  }
+
+  private List<String> notes(CaseReader.Cases cases) {
+    List<String> notes = new ArrayList<>(cases.notes());
+    records.ifPresent(said -> notes.add(0, said));
+    return notes;
   }
 
   private static String line(Journal journal, String hive) {
@@ -281,8 +295,13 @@ final class ManyHives {
       out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
+    records.map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
+    List<String> washes = ApiaryWords.washNext(sheet);
+    if (!washes.isEmpty()) {
+      out.add(terminal.wrap(String.join(" ", washes)));
+    }
     Map<String, List<String>> byUrgency = new LinkedHashMap<>();
     sheet
         .rows()

@@ -25,6 +25,7 @@ import broodtide.terminal.Terminal;
 import broodtide.wash.ThresholdSet;
 import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
+import broodtide.words.BoardWords;
 import broodtide.words.EfficacyWords;
 import broodtide.words.FirstLines;
 import broodtide.words.LearnedWords;
@@ -54,6 +55,7 @@ final class PlanCommandRun {
   private boolean each;
   private boolean resume;
   private Optional<String> together = Optional.empty();
+  private Optional<String> records = Optional.empty();
 
   PlanCommandRun(CommandContext desk, RunOptions run, String what) {
     this.desk = desk;
@@ -87,9 +89,24 @@ final class PlanCommandRun {
     return this;
   }
 
+  /** What is said of forecasts on the beekeeper's own records. */
+  PlanCommandRun records(Optional<String> said) {
+    records = said;
+    return this;
+  }
+
+  /** Notes for the files, which have no other place for what is said of the records. */
+  private List<String> notes(CaseReader.Cases cases) {
+    List<String> notes = new ArrayList<>(cases.notes());
+    records.ifPresent(said -> notes.add(0, said));
+    return notes;
+  }
+
   int play(CaseReader.Cases cases, Function<ColonyCase, List<Plan>> plans) {
     if (cases.cases().size() > ManyHives.MOST_DRAWN && !each) {
-      return new ManyHives(desk, run, what, laysNone, together, resume).play(cases, plans);
+      return new ManyHives(desk, run, what, laysNone, together, resume)
+          .records(records)
+          .play(cases, plans);
     }
     if (resume) {
       throw new Refusal(
@@ -108,7 +125,7 @@ final class PlanCommandRun {
     PlanRunFiles findings =
         new PlanRunFiles(
             run.facts(what),
-            cases.notes(),
+            notes(cases),
             cases.cases().size() > 1,
             cases.cases().get(0).thresholds(),
             run.png);
@@ -169,7 +186,7 @@ final class PlanCommandRun {
     ColonyResult result = ColonyResult.of(comparison, windows, workers);
     findings.add(result, waiting.orElseGet(comparison::decision));
     if (each || !findings.several()) {
-      text.addAll(say(result));
+      text.addAll(say(result, findings.several()));
     } else {
       differences.put(c.colony(), differs(result));
     }
@@ -209,8 +226,13 @@ final class PlanCommandRun {
       out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
+    records.map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);
     ApiaryWords.nextCounts(sheet).forEach(line -> out.add(terminal.wrap(line)));
+    List<String> washes = ApiaryWords.washNext(sheet);
+    if (!washes.isEmpty()) {
+      out.add(terminal.wrap(String.join(" ", washes)));
+    }
     if (!differences.isEmpty()) {
       Map<String, List<String>> byUrgency = new LinkedHashMap<>();
       for (HiveRow row : sheet.rows()) {
@@ -235,11 +257,15 @@ final class PlanCommandRun {
     if (comparison.runs().size() > 1) {
       EfficacyWords.sentence(comparison).ifPresent(out::add);
     }
+    List<String> boards = BoardWords.sentences(comparison.colony());
+    if (!boards.isEmpty()) {
+      out.add(String.join(" ", boards));
+    }
     NotShown.inWinter(comparison.colony().model().climate()).ifPresent(out::add);
     return out;
   }
 
-  private List<String> say(ColonyResult result) {
+  private List<String> say(ColonyResult result, boolean several) {
     Comparison comparison = result.comparison();
     Terminal terminal = desk.terminal();
     Answer answer = new Answer(comparison);
@@ -253,7 +279,14 @@ final class PlanCommandRun {
     }
     out.add("");
     reinvasionTells |= answer.reinvasionTells();
+    if (!several) {
+      records.map(terminal::wrap).ifPresent(out::add);
+    }
     out.add(terminal.wrap(String.join(" ", answer.further())));
+    List<String> boards = BoardWords.sentences(comparison.colony());
+    if (!boards.isEmpty()) {
+      out.add(terminal.wrap(String.join(" ", boards)));
+    }
     Optional<String> said = FirstLines.objection(comparison);
     for (PlanRun r : comparison.runs()) {
       r.objections().stream()

@@ -15,6 +15,7 @@ import broodtide.chart.WindowMap;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.decision.MemoryNeed;
+import broodtide.decision.NextWash;
 import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
@@ -159,7 +160,8 @@ final class ApiaryWork implements AutoCloseable {
     Assessment assessment = assess(key, c, step, part, parts);
     Comparison comparison =
         assessment.compare(plans, step.begin("playing plans for " + c.colony(), part + 1, parts));
-    return new Standing(HiveRow.of(comparison, comparison.decision()), hive(comparison, drawn));
+    HiveRow row = HiveRow.of(comparison, comparison.decision(), NextWash.of(comparison));
+    return new Standing(row, hive(comparison, drawn));
   }
 
   /** Says so where the washes fit another climate far better; the hives with most washes tell. */

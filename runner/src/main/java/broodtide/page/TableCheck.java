@@ -152,7 +152,7 @@ final class TableCheck {
     PageTable alone = alone(table, row);
     try {
       Optional<WashFile> file = washes(alone);
-      if (file.isEmpty()) {
+      if (file.isEmpty() || file.get().washes().isEmpty()) {
         return "";
       }
       Wash wash = file.get().washes().get(0);

@@ -6,6 +6,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
 import broodtide.chart.SeasonChart;
+import broodtide.decision.NextWash;
 import broodtide.files.Outputs;
 import broodtide.results.ColonyResult;
 import broodtide.results.ResultsFile;
@@ -88,7 +89,7 @@ public final class PlanRunFiles {
   /** Takes in a colony with what is decided of it. */
   public void add(ColonyResult result, Decision decision) {
     results.add(result);
-    rows.add(HiveRow.of(result.comparison(), decision));
+    rows.add(HiveRow.of(result.comparison(), decision, NextWash.of(result.comparison())));
     tables.add(result);
     SeasonChart chart = PlanPictures.plans(result);
     String colony = result.comparison().colony().colony();

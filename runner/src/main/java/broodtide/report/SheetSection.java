@@ -37,6 +37,10 @@ record SheetSection(
     table(h);
     together(h);
     ApiaryWords.nextCounts(sheet).forEach(s -> h.element("p", s));
+    List<String> washes = ApiaryWords.washNext(sheet);
+    if (!washes.isEmpty()) {
+      h.element("p", String.join(" ", washes));
+    }
     h.figure(
         ApiaryPicture.of(sheet, thresholds),
         Size.PHONE,

@@ -4,10 +4,13 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.YearStages;
 import broodtide.fit.ExpectedWashes;
 import broodtide.results.ColonyResult;
+import broodtide.terminal.Table;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Infestation;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
 import broodtide.words.Answer;
+import broodtide.words.BoardWords;
 import broodtide.words.Digits;
 import broodtide.words.Odds;
 import broodtide.words.Plain;
@@ -22,8 +25,16 @@ record WashTable(ColonyResult result) {
   void write(HtmlWriter h, String heading) {
     h.element(heading, "What the washes say");
     List<ExpectedWashes.Check> checks = result.checks();
+    List<BoardCount> boards = result.comparison().colony().boards();
+    if (!boards.isEmpty()) {
+      boards(h, boards);
+    }
     if (checks.isEmpty()) {
-      h.element("p", "There are no washes; the start is as the study gives it.");
+      h.element(
+          "p",
+          boards.isEmpty()
+              ? "There are no washes; the start is as the study gives it."
+              : "There are no washes; one narrows these figures a good deal.");
       return;
     }
     h.open("table", "class", "cards", "role", "table");
@@ -46,6 +57,28 @@ record WashTable(ColonyResult result) {
             + " have shown.",
         "class",
         "fine");
+  }
+
+  /** Mites on boards, which are no infestation by themselves. */
+  private void boards(HtmlWriter h, List<BoardCount> boards) {
+    ColonyCase colony = result.comparison().colony();
+    Table table =
+        Table.of(
+            Table.Column.words("Board out"),
+            Table.Column.words("Fell"),
+            Table.Column.words("Threshold"));
+    for (BoardCount board : boards) {
+      table =
+          table.row(
+              Plain.day(board.date()),
+              BoardWords.perDay(board),
+              BoardWords.threshold(colony, board));
+    }
+    new AnswerSheet.Shown(
+            table,
+            "Mites fallen on a board. What falls differs widely between hives, so boards are read"
+                + " with a wide factor.")
+        .write(h);
   }
 
   private void row(HtmlWriter h, ExpectedWashes.Check check) {

@@ -90,6 +90,7 @@ class SeveralHivesTest {
     assertThat(together.at("/sheet/together").findValuesAsText("whom"))
         .startsWith("none")
         .endsWith("all");
+    assertThat(together.at("/sheet/washNext").isArray()).isTrue();
     double expected = 0;
     double lost = 0;
     for (JsonNode row : together.at("/sheet/rows")) {
@@ -104,6 +105,7 @@ class SeveralHivesTest {
       assertThat(row.get("best")).isEqualTo(decision.at("/best/plan"));
       assertThat(row.get("from")).isEqualTo(decision.at("/best/from"));
       assertThat(row.get("tied")).isEqualTo(decision.get("tied"));
+      assertThat(row.at("/washToday/gain").asDouble()).isBetween(0.0, 1.0);
       assertThat(row.get("judged")).isEqualTo(alone.at("/plans/0/whenRaised/infestation"));
       JsonNode waiting =
           JSON.readTree(run("forecast - --json --colony '" + hive + "'", washes).out())

@@ -32,7 +32,7 @@ public final class ApiaryCases {
    */
   public static List<ColonyCase> of(
       Study study, WashFile washes, Optional<TreatmentFile> treatments) {
-    Map<String, List<Wash>> byColony = washes.byColony();
+    Map<String, List<Wash>> byColony = washes.countsByColony();
     Map<String, List<Control>> given = new LinkedHashMap<>();
     for (String colony : byColony.keySet()) {
       List<Control> done = new ArrayList<>();
@@ -45,8 +45,16 @@ public final class ApiaryCases {
     }
     List<ColonyCase> cases =
         ColonyCases.inYards(
-            ColonyCases.ofWashes(
-                Place.of(study), byColony, given, Optional.empty(), Horizon::spring),
+            ColonyCases.withBoards(
+                ColonyCases.ofCounts(
+                    Place.of(study),
+                    byColony,
+                    washes.boards(),
+                    given,
+                    Optional.empty(),
+                    Horizon::spring),
+                washes.boards(),
+                false),
             washes.yards());
     return cases.stream().map(c -> believed(c, study)).toList();
   }

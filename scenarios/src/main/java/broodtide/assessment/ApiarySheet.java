@@ -3,6 +3,7 @@ package broodtide.assessment;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,6 +112,23 @@ public record ApiarySheet(List<HiveRow> rows, Optional<ApiaryCount> over) {
     }
     out.add(ApiaryPlan.of(ApiaryPlan.Whom.ALL, plan.get(), rows));
     return out;
+  }
+
+  /** {@return hives for which a wash before the decision is worth its trouble, the best first} */
+  public List<HiveRow> washNext() {
+    return rows.stream()
+        .filter(row -> row.wash().map(WashGain::worthIt).orElse(false))
+        .sorted(Comparator.comparingDouble(ApiarySheet::gain).reversed())
+        .toList();
+  }
+
+  /** {@return whether it is known of any hive what a wash is worth} */
+  public boolean knowsWashes() {
+    return rows.stream().anyMatch(row -> row.wash().isPresent());
+  }
+
+  private static double gain(HiveRow row) {
+    return row.wash().map(WashGain::gain).orElse(0.0);
   }
 
   private static void name(

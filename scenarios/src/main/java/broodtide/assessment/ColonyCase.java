@@ -188,15 +188,12 @@ public final class ColonyCase {
    * {@return the same colony with mites counted on boards besides its washes}
    *
    * @param counted mites on boards
-   * @throws Unworkable when there is no wash, when a board was taken out after the decision date,
-   *     or when a treatment with a miticide ran while it lay
+   * @throws Unworkable when a board was taken out after the decision date, or when a treatment with
+   *     a miticide ran while it lay
    */
   public ColonyCase withBoards(List<BoardCount> counted) {
     LocalDate first = start;
     for (BoardCount b : counted) {
-      if (washes.isEmpty()) {
-        throw new Unworkable(board(b) + " stands without a wash; expected one wash at least");
-      }
       if (b.date().isAfter(now)) {
         throw new Unworkable(
             board(b)

@@ -47,10 +47,24 @@ public final class ColonyCases {
    */
   public static LocalDate decisionDate(
       Map<String, List<Wash>> washes, Map<String, List<Control>> given) {
+    return decisionDate(washes, List.of(), given);
+  }
+
+  /**
+   * {@return the decision date of an apiary for which none is named: the day after the newest count
+   * or treatment of any of its colonies}
+   *
+   * @param washes washes of each colony, none for a colony with boards alone
+   * @param boards mites on boards under these colonies
+   * @param given controls already carried out, of each colony
+   * @throws Unworkable when there is no count
+   */
+  public static LocalDate decisionDate(
+      Map<String, List<Wash>> washes, List<BoardCount> boards, Map<String, List<Control>> given) {
     LocalDate newest =
-        washes.values().stream()
-            .flatMap(List::stream)
-            .map(Wash::date)
+        Stream.concat(
+                washes.values().stream().flatMap(List::stream).map(Wash::date),
+                boards.stream().map(BoardCount::date))
             .max(Comparator.naturalOrder())
             .orElseThrow(() -> new Unworkable("there is no wash; give at least one"));
     List<Control> done =
@@ -90,13 +104,53 @@ public final class ColonyCases {
       Map<String, List<Control>> given,
       Optional<LocalDate> decisionDate,
       Horizon horizon) {
-    LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, given));
+    return ofCounts(place, washes, List.of(), given, decisionDate, horizon);
+  }
+
+  /**
+   * {@return one case for each colony, in the order of the map; all are decided on one day}
+   *
+   * @param place where the colonies stand
+   * @param washes washes of each colony by date; none for a colony with boards alone
+   * @param boards mites on boards under these colonies and others; they say when a colony was first
+   *     seen, and are told the cases by {@link #withBoards}
+   * @param given controls already carried out, of each colony that had any
+   * @param decisionDate the day of decision; empty for {@link #decisionDate}
+   * @param horizon how far to look ahead
+   * @throws OutOfRange when a colony was washed or treated after the decision date, or the horizon
+   *     is not after it or more than {@link #MOST_YEARS} years away
+   * @throws Unworkable when a colony has no count, or its days span too many years
+   */
+  public static List<ColonyCase> ofCounts(
+      Place place,
+      Map<String, List<Wash>> washes,
+      List<BoardCount> boards,
+      Map<String, List<Control>> given,
+      Optional<LocalDate> decisionDate,
+      Horizon horizon) {
+    LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, boards, given));
     PlaceCases here = PlaceCases.of(place, now, horizon);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
-        (colony, taken) ->
-            cases.add(here.of(colony, taken, given.getOrDefault(colony, List.of()))));
+        (colony, taken) -> {
+          LocalDate seen = taken.isEmpty() ? firstBoard(colony, boards, now) : taken.get(0).date();
+          cases.add(here.of(colony, seen, taken, given.getOrDefault(colony, List.of())));
+        });
     return List.copyOf(cases);
+  }
+
+  /**
+   * The day on which the first board of a colony without washes went in, if before the decision.
+   */
+  private static LocalDate firstBoard(String colony, List<BoardCount> boards, LocalDate now) {
+    LocalDate first =
+        boards.stream()
+            .filter(b -> b.colony().equals(colony))
+            .map(BoardCount::from)
+            .min(Comparator.naturalOrder())
+            .orElseThrow(
+                () -> new Unworkable("colony \"" + colony + "\" has no wash; give at least one"));
+    return first.isBefore(now) ? first : now;
   }
 
   /**
@@ -118,8 +172,7 @@ public final class ColonyCases {
    * @param cases one for each colony
    * @param boards mites on boards, of these colonies and of others, which are passed over
    * @param named whether the decision date was named and must stay
-   * @throws Unworkable when a board stands without a wash, lies after a named decision date, or lay
-   *     while a treatment ran
+   * @throws Unworkable when a board lies after a named decision date, or lay while a treatment ran
    */
   public static List<ColonyCase> withBoards(
       List<ColonyCase> cases, List<BoardCount> boards, boolean named) {

@@ -49,8 +49,13 @@ public record HiveAnswer(Comparison comparison, Decision decision) {
     return new HiveAnswer(comparison, waiting.orElseGet(comparison::decision));
   }
 
-  /** {@return the hive's row of the sheet} */
-  public HiveRow row() {
-    return HiveRow.of(comparison, decision);
+  /**
+   * {@return the hive's row of the sheet}
+   *
+   * @param wash what a wash of the hive on the decision date is worth; empty where that is not
+   *     known
+   */
+  public HiveRow row(Optional<WashGain> wash) {
+    return HiveRow.of(comparison, decision, wash);
   }
 }

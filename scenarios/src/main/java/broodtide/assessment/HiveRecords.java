@@ -67,6 +67,8 @@ public final class HiveRecords {
     out.writeLong(row.judgedOn().toEpochDay());
     band(out, row.judged());
     decision(out, row.decision());
+    maybe(out, number(row.wash().map(WashGain::gain)));
+    maybe(out, number(row.wash().map(WashGain::changes)));
     Map<String, HiveLoss> losses = new TreeMap<>(row.lost());
     out.writeBoolean(row.over().isPresent());
     if (row.over().isPresent()) {
@@ -122,6 +124,10 @@ public final class HiveRecords {
   private static void maybe(DataOutputStream out, OptionalDouble value) throws IOException {
     out.writeBoolean(value.isPresent());
     out.writeDouble(value.orElse(0));
+  }
+
+  private static OptionalDouble number(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
   }
 
   private static void chance(DataOutputStream out, HiveChance chance, SeasonRecords seasons)
@@ -187,6 +193,8 @@ public final class HiveRecords {
       LocalDate judgedOn = LocalDate.ofEpochDay(in.readLong());
       QuantileSummary judged = band();
       Decision decision = decision();
+      OptionalDouble gain = maybe();
+      OptionalDouble changes = maybe();
       Optional<HiveChance> over =
           in.readBoolean() ? Optional.of(chance()) : Optional.<HiveChance>empty();
       int losses = in.readInt();
@@ -204,6 +212,9 @@ public final class HiveRecords {
           judged,
           decision,
           NextCount.of(c.washes(), c.now()),
+          gain.isPresent()
+              ? Optional.of(new WashGain(gain.getAsDouble(), changes.orElse(0)))
+              : Optional.empty(),
           over,
           lost);
     }

@@ -23,6 +23,8 @@ import java.util.OptionalDouble;
  * @param judged mites per 100 adult bees on that day if one waits, of living colonies
  * @param decision what is decided of the hive
  * @param nextCount the count that it needs; empty where its counts are enough
+ * @param wash what a wash of it today is worth; empty where no plans were laid or losses are not
+ *     known
  * @param over what a count of hives over the threshold today must know of it; empty without one
  * @param lost what figures of the apiary must know of its loss, by the name of the plan; empty
  *     where losses are not known
@@ -35,6 +37,7 @@ public record HiveRow(
     QuantileSummary judged,
     Decision decision,
     Optional<NextCount> nextCount,
+    Optional<WashGain> wash,
     Optional<HiveChance> over,
     Map<String, HiveLoss> lost) {
   /** A hive with at least this chance counts as probably over the threshold. */
@@ -63,8 +66,9 @@ public record HiveRow(
    * @param comparison plans that were played, waiting among them
    * @param decision what is decided; the one of the comparison, or that of waiting where no plans
    *     were laid
+   * @param wash what a wash of the hive today is worth
    */
-  public static HiveRow of(Comparison comparison, Decision decision) {
+  public static HiveRow of(Comparison comparison, Decision decision, Optional<WashGain> wash) {
     ColonyCase c = comparison.colony();
     PlanRun waiting = comparison.reference();
     List<Wash> washes = c.washes();
@@ -84,6 +88,7 @@ public record HiveRow(
         waiting.on(Quantity.INFESTATION, comparison.answerDay()),
         decision,
         NextCount.of(washes, c.now()),
+        wash,
         HiveChance.over(comparison.posterior(), waiting, c.now()),
         lost);
   }

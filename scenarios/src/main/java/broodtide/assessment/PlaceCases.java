@@ -58,11 +58,16 @@ public final class PlaceCases {
     if (washes.isEmpty()) {
       throw new Unworkable("colony \"" + colony + "\" has no wash; give at least one");
     }
+    return of(colony, washes.get(0).date(), washes, given);
+  }
+
+  /** The same of a colony that was first seen on a day, perhaps by a board alone. */
+  ColonyCase of(String colony, LocalDate seen, List<Wash> washes, List<Control> given) {
     ColonyCases.checkPast(colony, now, washes, given);
     return new ColonyCase(
         colony,
         place.model(),
-        ColonyCases.start(washes.get(0).date(), given),
+        ColonyCases.start(seen, given),
         now,
         until,
         washes,

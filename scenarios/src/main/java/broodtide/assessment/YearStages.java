@@ -63,6 +63,17 @@ public record YearStages(Climate climate) {
   }
 
   /**
+   * {@return the daily fall of mites on a board above which a set advises to act; empty when it
+   * names none for that day}
+   *
+   * @param thresholds the set
+   * @param day the day
+   */
+  public Optional<Double> fallOn(ThresholdSet thresholds, LocalDate day) {
+    return thresholds.dailyFall(on(day), day, climate.southern());
+  }
+
+  /**
    * A treatment threshold that stays the same from day to day.
    *
    * @param from first day

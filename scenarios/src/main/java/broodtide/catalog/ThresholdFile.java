@@ -54,6 +54,11 @@ public final class ThresholdFile {
           "upTo",
           NumberForm.of(0.01, MOST_MITES, "mites"),
           "upper end where the source gives a range");
+  private static final Field<Double> FALL =
+      Field.optional(
+          "dailyFall",
+          NumberForm.of(0.01, MOST_MITES, "mites a day"),
+          "mites that fall on a board in a day above which the source advises to act");
   private static final Field<String> NOTE =
       Field.optional("note", TextForm.NOTE, "how the figure of the source was taken over");
 
@@ -61,13 +66,14 @@ public final class ThresholdFile {
       new ObjectForm<>(
           "threshold",
           "a treatment threshold for a part of the year",
-          List.of(STAGE, DAYS, MITES, UP_TO, NOTE),
+          List.of(STAGE, DAYS, MITES, UP_TO, FALL, NOTE),
           in ->
               new Threshold(
                   in.find(STAGE).orElse(null),
                   in.find(DAYS).orElse(null),
                   in.need(MITES),
                   in.find(UP_TO).orElse(null),
+                  in.find(FALL).orElse(null),
                   in.find(NOTE).orElse(null)),
           ThresholdFile::spell);
 
@@ -176,6 +182,7 @@ public final class ThresholdFile {
     Optional.ofNullable(threshold.days()).ifPresent(days -> out.put(DAYS, days));
     out.put(MITES, threshold.mites());
     Optional.ofNullable(threshold.upTo()).ifPresent(end -> out.put(UP_TO, end));
+    Optional.ofNullable(threshold.fall()).ifPresent(fall -> out.put(FALL, fall));
     Optional.ofNullable(threshold.note()).ifPresent(note -> out.put(NOTE, note));
   }
 }

@@ -218,7 +218,7 @@ public record WashWorth(
   }
 
   /** Applications of miticides and other measures. */
-  private static int measures(Plan plan) {
+  static int measures(Plan plan) {
     return plan.controls().stream().mapToInt(Control::applications).sum();
   }
 

@@ -16,6 +16,7 @@ import broodtide.control.Control;
 import broodtide.engine.Quantity;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.UnknownSummary;
+import broodtide.wash.BoardCount;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -29,6 +30,7 @@ final class PlansJson {
   static void write(ObjectNode node, ColonyResult result) {
     Comparison comparison = result.comparison();
     washes(node.putArray("washes"), result.checks());
+    boards(node, comparison.colony());
     unknowns(node.putArray("unknowns"), result.sensitivity());
     ObjectNode quality = node.putObject("sample");
     quality.put("effectiveSize", four(comparison.posterior().sample().effectiveSize()));
@@ -42,6 +44,24 @@ final class PlansJson {
     ArrayNode refused = node.putArray("refusedPlans");
     for (Comparison.Refused r : comparison.refused()) {
       refused.addObject().put("plan", r.plan()).put("reason", r.reason());
+    }
+  }
+
+  private static void boards(ObjectNode node, ColonyCase c) {
+    if (c.boards().isEmpty()) {
+      return;
+    }
+    ArrayNode into = node.putArray("boards");
+    for (BoardCount board : c.boards()) {
+      ObjectNode b = into.addObject();
+      b.put("from", board.from().toString());
+      b.put("date", board.date().toString());
+      b.put("days", board.days());
+      b.put("mites", board.mites());
+      b.put("perDay", four(board.perDay()));
+      c.stages()
+          .fallOn(c.thresholds(), board.date())
+          .ifPresent(fall -> b.put("thresholdPerDay", four(fall)));
     }
   }
 

@@ -2,6 +2,7 @@ package broodtide.results;
 
 import broodtide.assessment.HiveRow;
 import broodtide.assessment.QuantileSummary;
+import broodtide.assessment.WashGain;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -62,7 +63,9 @@ public final class SheetColumns {
           new Column("gain", Kind.NUMBER),
           new Column("tied", Kind.TEXT),
           new Column("next_count", Kind.TEXT),
-          new Column("next_count_by", Kind.DAY));
+          new Column("next_count_by", Kind.DAY),
+          new Column("wash_gain", Kind.NUMBER),
+          new Column("wash_changes_plan", Kind.NUMBER));
 
   private SheetColumns() {}
 
@@ -94,6 +97,8 @@ public final class SheetColumns {
     cells.add(String.join("; ", row.decision().tied()));
     cells.add(row.nextCount().map(next -> next.reason().id()).orElse(null));
     cells.add(row.nextCount().map(next -> next.by()).orElse(null));
+    cells.add(row.wash().map(WashGain::gain).orElse(null));
+    cells.add(row.wash().map(WashGain::changes).orElse(null));
     return cells;
   }
 

@@ -43,6 +43,10 @@ final class SheetJson {
         one.put("mitesInLostHives", four(plan.mitesInLost()));
       }
     }
+    if (sheet.knowsWashes()) {
+      ArrayNode next = node.putArray("washNext");
+      sheet.washNext().forEach(row -> next.add(row.hive()));
+    }
     ArrayNode rows = node.putArray("rows");
     sheet.rows().forEach(row -> row(rows.addObject(), row));
   }
@@ -80,6 +84,12 @@ final class SheetJson {
       ArrayNode tied = node.putArray("tied");
       d.tied().forEach(tied::add);
     }
+    row.wash()
+        .ifPresent(
+            wash ->
+                node.putObject("washToday")
+                    .put("gain", four(wash.gain()))
+                    .put("changesPlan", four(wash.changes())));
     row.nextCount()
         .ifPresent(
             next ->

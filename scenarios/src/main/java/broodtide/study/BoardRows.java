@@ -4,6 +4,7 @@ import broodtide.forms.Faults;
 import broodtide.measure.OutOfRange;
 import broodtide.table.CellReader;
 import broodtide.wash.BoardCount;
+import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,9 +13,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The rows of a table of washes that are mites fallen on a board. */
@@ -79,7 +80,7 @@ final class BoardRows {
     }
   }
 
-  void judge(Set<String> washed) {
+  void judge() {
     Map<String, BoardCount> before = new HashMap<>();
     List<BoardCount> sorted = new ArrayList<>(counts);
     sorted.sort(Comparator.comparing(BoardCount::date));
@@ -98,17 +99,6 @@ final class BoardRows {
                 + last.date()
                 + "; expected one board at a time; correct the days, or remove one row");
       }
-      if (!washed.contains(count.colony())) {
-        faults.add(
-            line,
-            0,
-            "",
-            null,
-            "colony \""
-                + count.colony()
-                + "\" has counts on a board alone, which say too little; add a wash of it, or"
-                + " remove its rows");
-      }
     }
   }
 
@@ -116,15 +106,27 @@ final class BoardRows {
     return counts;
   }
 
-  Optional<String> note() {
+  List<String> notes(List<Wash> washes) {
     if (counts.isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
-    return Optional.of(
+    List<String> notes = new ArrayList<>();
+    notes.add(
         "Mites on a board were counted "
             + (counts.size() == 1 ? "once" : counts.size() + " times")
             + ". They are read together with the washes, but say less: what falls differs widely"
             + " between hives. The commands growth, worked, wash and the scores of backtest use"
             + " washes alone.");
+    Set<String> alone = new TreeSet<>();
+    counts.forEach(count -> alone.add(count.colony()));
+    washes.forEach(wash -> alone.remove(wash.colony()));
+    if (!alone.isEmpty()) {
+      notes.add(
+          "Boards alone are known of "
+              + String.join(", ", alone)
+              + ": how many mites there are is known within a wide factor, and one wash narrows"
+              + " it.");
+    }
+    return notes;
   }
 }

@@ -109,13 +109,20 @@ public record WashFile(
     sheet.each(rows::take, faults);
     rows.judgeBoards();
     faults.throwIfAny();
-    if (rows.washes().isEmpty()) {
+    if (rows.washes().isEmpty() && rows.boards().isEmpty()) {
       throw BadInput.of(
           Fault.of(name, "has a header and no washes; add a row such as 2025-06-15,A,7,300"));
     }
     List<String> notes = new ArrayList<>(text.notes());
     notes.addAll(rows.notes());
     return new WashFile(name, rows.washes(), rows.colonies(), rows.yards(), rows.boards(), notes);
+  }
+
+  /** {@return the same as {@link #byColony}, with no washes for colonies that have boards alone} */
+  public Map<String, List<Wash>> countsByColony() {
+    Map<String, List<Wash>> colonies = byColony();
+    boards.forEach(board -> colonies.putIfAbsent(board.colony(), List.of()));
+    return colonies;
   }
 
   /** {@return the washes of each colony by date, colonies in the order of their names} */

@@ -251,11 +251,9 @@ final class WashRows implements TableRows {
     return boards.counts();
   }
 
-  /** After the second reading: boards of one colony lie one after the other, beside a wash. */
+  /** After the second reading: boards of one colony lie one after the other. */
   void judgeBoards() {
-    Set<String> washed = new HashSet<>();
-    washes.forEach(w -> washed.add(w.colony()));
-    boards.judge(washed);
+    boards.judge();
   }
 
   /** What was assumed, or not used. */
@@ -265,7 +263,7 @@ final class WashRows implements TableRows {
     if (nameless) {
       notes.add("A column without a name in the header is not used.");
     }
-    boards.note().ifPresent(notes::add);
+    notes.addAll(boards.notes(washes));
     long uncounted = washes.stream().filter(Wash::beesAssumed).count();
     if (uncounted > 0) {
       notes.add(

@@ -6,6 +6,8 @@ import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.CountSheet;
 import broodtide.assessment.HiveRow;
 import broodtide.assessment.NextCount;
+import broodtide.assessment.Outcome;
+import broodtide.assessment.WashGain;
 import broodtide.wash.ThresholdSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -160,6 +162,41 @@ public final class ApiaryWords {
     return hives.entrySet().stream()
         .map(e -> Plain.capital(next(e.getKey())) + ": " + names(e.getValue()) + ".")
         .toList();
+  }
+
+  /**
+   * {@return which hives to wash before one decides, and how many; empty where that is not known}
+   *
+   * @param sheet the apiary
+   */
+  public static List<String> washNext(ApiarySheet sheet) {
+    if (!sheet.knowsWashes()) {
+      return List.of();
+    }
+    List<HiveRow> next = sheet.washNext();
+    int hives = sheet.rows().size();
+    if (next.isEmpty()) {
+      return List.of(
+          "For the choice between plans no further wash is worth it: none lowers winter loss by "
+              + Digits.plain(100 * WashGain.WORTH)
+              + " hives in 100.");
+    }
+    return List.of(
+        "For the choice between plans, one more wash is worth it in "
+            + (next.size() == hives
+                ? "all " + hives + " hives"
+                : next.size() + " of " + hives + " hives")
+            + ", best first: "
+            + names(next.stream().map(ApiaryWords::gain).toList())
+            + ".",
+        "In brackets: by how much that wash lowers winter loss, in hives of 100, each treatment"
+            + " costing "
+            + Digits.plain(100 * Outcome.LOST.usualCost())
+            + ".");
+  }
+
+  private static String gain(HiveRow row) {
+    return row.hive() + " (" + Digits.two(100 * row.wash().orElseThrow().gain()) + ")";
   }
 
   /**

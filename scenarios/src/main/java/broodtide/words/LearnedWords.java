@@ -28,7 +28,8 @@ public final class LearnedWords {
    */
   public static List<String> sentences(SeasonPosterior posterior) {
     List<String> out = new ArrayList<>();
-    if (posterior.washes().isEmpty()) {
+    boolean washed = !posterior.washes().isEmpty();
+    if (!washed && posterior.lastWash().equals(posterior.past().start())) {
       out.add("There are no washes; everything rests on what is usual.");
       return out;
     }
@@ -44,9 +45,10 @@ public final class LearnedWords {
         }
       }
     }
-    add(out, "much", much);
-    add(out, "something", some);
-    add(out, "little", little);
+    String counts = washed ? "washes" : "boards";
+    add(out, counts, "much", much);
+    add(out, counts, "something", some);
+    add(out, counts, "little", little);
     if (!little.isEmpty()) {
       out.add("There the forecast rests on what is usual.");
     }
@@ -85,7 +87,7 @@ public final class LearnedWords {
   }
 
   /** A few unknowns to a sentence, so that none grows long. */
-  private static void add(List<String> out, String how, List<String> names) {
+  private static void add(List<String> out, String counts, String how, List<String> names) {
     for (int from = 0; from < names.size(); from += FEW) {
       List<String> few = names.subList(from, Math.min(from + FEW, names.size()));
       int last = few.size() - 1;
@@ -93,7 +95,7 @@ public final class LearnedWords {
           last == 0
               ? few.get(0)
               : String.join(", ", few.subList(0, last)) + " and " + few.get(last);
-      String who = out.isEmpty() ? "Your washes say " : from == 0 ? "They say " : "They also say ";
+      String who = out.isEmpty() ? "Your " + counts + " say " : from == 0 ? "They say " : "They also say ";
       out.add(who + how + " about " + list + ".");
     }
   }

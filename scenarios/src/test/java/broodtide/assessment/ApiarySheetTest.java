@@ -70,6 +70,7 @@ class ApiarySheetTest {
             laid,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Map.of());
     assertThat(row.gain()).isEmpty();
     assertThat(planned.gain().orElseThrow()).isCloseTo(0.3, within(1e-9));
@@ -113,6 +114,36 @@ class ApiarySheetTest {
         .contains(new NextCount(NextCount.Reason.ONE_DAY, NOW));
   }
 
+  @Test
+  void hivesAreWashedByWhatThatGains() {
+    ApiarySheet sheet =
+        ApiarySheet.of(
+            List.of(
+                washed("hardly", 0.0019), washed("most", 0.03), washed("some", 0.01), withNone()));
+    assertThat(sheet.washNext()).extracting(HiveRow::hive).containsExactly("most", "some");
+    assertThat(sheet.knowsWashes()).isTrue();
+    assertThat(ApiarySheet.of(List.of(withNone())).knowsWashes()).isFalse();
+  }
+
+  private static HiveRow withNone() {
+    return row("unknown", 0.6, 0.5, true);
+  }
+
+  private static HiveRow washed(String hive, double gain) {
+    HiveRow r = row(hive, 0.1, 0.3, true);
+    return new HiveRow(
+        hive,
+        r.lastCount(),
+        r.infestation(),
+        r.judgedOn(),
+        r.judged(),
+        r.decision(),
+        r.nextCount(),
+        Optional.of(new WashGain(gain, 0.2)),
+        r.over(),
+        r.lost());
+  }
+
   private static List<Wash> counts(int... daysAgo) {
     return Arrays.stream(daysAgo).mapToObj(d -> Wash.of(NOW.minusDays(d), "a", 2, 300)).toList();
   }
@@ -126,6 +157,7 @@ class ApiarySheetTest {
         band(level),
         r.decision(),
         r.nextCount(),
+        r.wash(),
         r.over(),
         r.lost());
   }
@@ -149,6 +181,7 @@ class ApiarySheetTest {
         LocalDate.of(2025, 9, 30),
         band(5),
         decision,
+        Optional.empty(),
         Optional.empty(),
         Optional.of(chance(hive, over)),
         known ? Map.of("wait", lost(hive, loss), "treat", lost(hive, loss / 2)) : Map.of());

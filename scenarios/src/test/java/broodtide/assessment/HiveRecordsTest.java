@@ -9,6 +9,7 @@ import broodtide.fit.SeasonPosterior;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A row that was put away is the same row, and counts of the apiary come out the same. */
@@ -24,7 +25,8 @@ class HiveRecordsTest {
         List<Plan> plans = UsualPlans.of(c).subList(0, 3);
         SeasonPosterior posterior = Invented.posterior(c, 128, workers);
         Comparison comparison = Comparison.of(c, posterior, plans, workers, Progress.NONE);
-        HiveRow row = HiveRow.of(comparison, comparison.decision());
+        HiveRow row =
+            HiveRow.of(comparison, comparison.decision(), Optional.of(new WashGain(0.01, 0.25)));
         byte[] bytes = HiveRecords.bytes(row);
         kept.add(row);
         read.add(records.row(c, plans, () -> bytes));
@@ -39,6 +41,7 @@ class HiveRecordsTest {
       assertThat(b.judgedOn()).isEqualTo(a.judgedOn());
       assertThat(b.lastCount()).isEqualTo(a.lastCount());
       assertThat(b.nextCount()).isEqualTo(a.nextCount());
+      assertThat(b.wash()).isEqualTo(a.wash());
       assertThat(b.lost()).hasSize(3).containsOnlyKeys(a.lost().keySet());
     }
     ApiarySheet before = ApiarySheet.of(kept);

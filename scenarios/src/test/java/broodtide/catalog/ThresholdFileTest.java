@@ -71,6 +71,21 @@ class ThresholdFileTest {
     assertThat(found * bees / 100).isCloseTo(mites, within(1e-9));
   }
 
+  /** Farm health network, France, page 4419: 5, 10 and 1 mites a day before, until and after. */
+  @Tag("outside")
+  @ParameterizedTest
+  @CsvSource({
+    "BUILD_UP, 04-10, 5",
+    "HONEY_FLOW, 06-10, 10",
+    "AFTER_HARVEST, 08-01, 10",
+    "WINTER_BEES, 09-10, 1"
+  })
+  void publishedDailyFall(Stage stage, String day, double mites) {
+    LocalDate date = LocalDate.parse("2026-" + day);
+    assertThat(Catalog.threshold("gds-france").dailyFall(stage, date, false)).contains(mites);
+    assertThat(Catalog.threshold("kulhanek-2021").dailyFall(stage, date, false)).isEmpty();
+  }
+
   @Test
   void shippedSetsAreSeenAndCitedWithTheirYear() {
     for (String name : Catalog.THRESHOLDS.names()) {

@@ -388,6 +388,15 @@ class WashFileTest {
     assertThat(file.notes()).anyMatch(n -> n.contains("board were counted 2 times"));
   }
 
+  @Test
+  void aColonyMayHaveBoardsAlone() {
+    WashFile file = read(BOARDS + "2025-07-15,B,24,,board,3\n");
+    assertThat(file.washes()).isEmpty();
+    assertThat(file.byColony()).isEmpty();
+    assertThat(file.countsByColony()).containsOnlyKeys("B");
+    assertThat(file.notes()).anyMatch(n -> n.startsWith("Boards alone are known of B"));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -397,7 +406,6 @@ class WashFileTest {
         "2025-07-15,A,24,300,board,3|bees|holds no bees",
         "2025-07-15,A,24,300,alcohol,3|board_days|beside a wash",
         "2025-07-15,A,50001,,board,3|mites|50",
-        "2025-07-15,B,24,,board,3||add a wash",
         "2025-06-20,A,4,,board,8||one board at a time"
       })
   void faultyBoards(String spec) {
