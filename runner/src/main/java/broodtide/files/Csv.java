@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -109,12 +110,16 @@ public final class Csv {
   }
 
   private void line(List<String> cells) {
-    String between = "";
-    for (String cell : cells) {
-      out.append(between).append(quoted(cell));
-      between = ",";
-    }
-    out.append("\r\n");
+    out.append(lineOf(cells));
+  }
+
+  /**
+   * {@return one line of a table that is too long to be held}
+   *
+   * @param cells as {@link #row} takes them, or the names of the columns
+   */
+  public static String lineOf(List<String> cells) {
+    return cells.stream().map(Csv::quoted).collect(Collectors.joining(",", "", "\r\n"));
   }
 
   private static String quoted(String cell) {

@@ -43,17 +43,8 @@ public record HiveRow(
   /** A hive with at least this chance counts as probably over the threshold. */
   private static final double PROBABLY = 0.5;
 
-  /**
-   * Hives by urgency. Those that are probably over the treatment threshold today come first. Within
-   * both groups the higher winter loss if one waits comes first; where winter losses are not known,
-   * the higher infestation on the {@link #judgedOn judged day}. Equal hives stand by name.
-   */
-  static final Comparator<HiveRow> BY_URGENCY =
-      Comparator.comparing(HiveRow::probablyOver)
-          .thenComparingDouble(row -> row.winterLoss().orElse(0))
-          .thenComparingDouble(row -> row.judged().median())
-          .reversed()
-          .thenComparing(HiveRow::hive);
+  /** Hives by {@link HiveUrgency}. */
+  static final Comparator<HiveRow> BY_URGENCY = Comparator.comparing(HiveRow::urgency);
 
   /** Copies the map. */
   public HiveRow {
@@ -91,6 +82,11 @@ public record HiveRow(
         wash,
         HiveChance.over(comparison.posterior(), waiting, c.now()),
         lost);
+  }
+
+  /** {@return its place among others on the sheet} */
+  public HiveUrgency urgency() {
+    return new HiveUrgency(probablyOver(), winterLoss().orElse(0), judged.median(), hive);
   }
 
   /** {@return whether it is more likely than not over the treatment threshold today} */

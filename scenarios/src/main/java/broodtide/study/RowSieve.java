@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RowSieve {
   /** The tables that can be sifted. */
+  @SuppressWarnings("ImmutableEnumChecker") // its lists are made by List.of
   public enum Table {
     /** Washes and boards, see {@link WashFile}. */
     WASHES(
@@ -248,7 +250,7 @@ public final class RowSieve {
       List<Fault> found = new ArrayList<>();
       WashRows reading =
           WashRows.of(Table.WASHES.columns, today, new Faults("", found::add), place);
-      each(rows, aside, reading);
+      each(rows, aside, Table.WASHES, reading);
       reading.judgeBoards();
       if (found.isEmpty()) {
         return new Judged<>(
@@ -282,7 +284,7 @@ public final class RowSieve {
       List<Fault> found = new ArrayList<>();
       TreatmentRows reading =
           TreatmentRows.of(Table.TREATMENTS.columns, today, new Faults("", found::add), place);
-      each(rows, aside, reading);
+      each(rows, aside, Table.TREATMENTS, reading);
       if (found.isEmpty()) {
         return new Judged<>(
             new TreatmentFile("", reading.given(), reading.colonies(), List.of()), all);
@@ -299,10 +301,11 @@ public final class RowSieve {
     }
   }
 
-  private static void each(List<String[]> rows, Set<Integer> aside, TableRows reading) {
+  private static void each(
+      List<String[]> rows, Set<Integer> aside, Table table, TableRows reading) {
     for (int i = 0; i < rows.size(); i++) {
       if (!aside.contains(i + 1)) {
-        reading.take(i + 1, rows.get(i));
+        reading.take(i + 1, Arrays.copyOf(rows.get(i), table.columns.size()));
       }
     }
   }

@@ -124,8 +124,7 @@ public final class Sheet {
       if (bare.length() >= 2 && bare.startsWith("\"") && bare.endsWith("\"")) {
         bare = strip(bare.substring(1, bare.length() - 1));
       }
-      names.add(
-          bare.toLowerCase(Locale.ROOT).replace('\u00A0', ' ').replace(' ', '_').replace('-', '_'));
+      names.add(columnName(bare));
     }
     return List.copyOf(names);
   }
@@ -133,6 +132,15 @@ public final class Sheet {
   /** {@return what parts the cells of a row} */
   public char separator() {
     return separator;
+  }
+
+  /** A column's name as it is written in any case, with spaces or hyphens, in one form. */
+  public static String columnName(String written) {
+    return written
+        .toLowerCase(Locale.ROOT)
+        .replace('\u00A0', ' ')
+        .replace(' ', '_')
+        .replace('-', '_');
   }
 
   /** Gives every row below the header that is not blank, in order; may be called again. */
@@ -204,7 +212,7 @@ public final class Sheet {
   }
 
   /** Without spaces at the ends, the no-break spaces of spreadsheets among them. */
-  private static String strip(String cell) {
+  public static String strip(String cell) {
     int from = 0;
     int to = cell.length();
     while (from < to && blank(cell.charAt(from))) {

@@ -101,7 +101,9 @@ class RowSieveTest {
         2026-06-01,A,4,300,Ford,,
         2026-07-01,A,30,,,board,7
         2026-07-03,A,30,,,board,7
-        """);
+        """,
+        "climate",
+        "region");
     assertThat(faulty).isEmpty();
     RowSieve.Judged<WashFile> judged = RowSieve.washes(cells, i -> "row " + i, TODAY);
     assertThat(judged.faults()).extracting(Fault::line).containsExactly(2, 3, 5);

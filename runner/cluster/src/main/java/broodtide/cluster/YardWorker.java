@@ -1,0 +1,115 @@
+package broodtide.cluster;
+
+import broodtide.assessment.ApiaryCount;
+import broodtide.assessment.ApiaryPlan;
+import broodtide.assessment.ApiaryPlan.Whom;
+import broodtide.assessment.ColonyCase;
+import broodtide.assessment.ColonyCases;
+import broodtide.assessment.HiveAnswer;
+import broodtide.assessment.HiveChance;
+import broodtide.assessment.HiveRow;
+import broodtide.assessment.PlaceCases;
+import broodtide.assessment.RegionCount;
+import broodtide.control.Plan;
+import broodtide.engine.Workers;
+import broodtide.measure.RefusedException;
+import broodtide.results.SheetColumns;
+import broodtide.study.WashFile;
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Works out yards, one thread each.
+ *
+ * @param question what is asked
+ * @param now the day of decision
+ * @param newestBoard the newest board of all colonies; null without one or with a day that was
+ *     named
+ * @param work works out one hive
+ */
+record YardWorker(Question question, LocalDate now, @Nullable LocalDate newestBoard, HiveWork work)
+    implements Serializable {
+  /** The core's own. */
+  static final HiveWork CORE =
+      (c, plans, question, workers) ->
+          HiveAnswer.of(c, plans, !question.compare(), question.settings(), workers).row();
+
+  /** Works out yards, which stand in an order that keeps those of one climate together. */
+  Iterator<YardResult> each(Iterator<Yard> yards) {
+    Map<String, PlaceCases> places = new HashMap<>();
+    List<Yard> sorted = new ArrayList<>();
+    yards.forEachRemaining(sorted::add);
+    sorted.sort(
+        (a, b) ->
+            a.climate().equals(b.climate())
+                ? a.key().compareTo(b.key())
+                : a.climate().compareTo(b.climate()));
+    return sorted.stream()
+        .map(yard -> of(yard, places.computeIfAbsent(yard.climate(), c -> question.cases(c, now))))
+        .iterator();
+  }
+
+  private YardResult of(Yard yard, PlaceCases place) {
+    List<HiveRow> rows = new ArrayList<>();
+    List<RejectedRow> rejected = new ArrayList<>();
+    int counts = 0;
+    try (Workers alone = new Workers(1)) {
+      for (Hive hive : yard.hives()) {
+        try {
+          ColonyCase c = colony(hive, place);
+          List<Plan> plans = question.plans(c);
+          rows.add(work.of(c, plans, question, alone));
+          counts += hive.counts().size();
+        } catch (RefusedException e) {
+          rejected.addAll(hive.rejected("colony", hive.colony(), e.reason()));
+        } catch (RuntimeException e) {
+          throw new YardFailed(hive.colony(), hive.yard(), e);
+        }
+      }
+    }
+    return result(yard, rows, rejected, counts);
+  }
+
+  private ColonyCase colony(Hive hive, PlaceCases place) {
+    WashFile washes = ColonyRows.washes(hive, question.today());
+    ColonyCase c =
+        place.of(
+            hive.colony(),
+            washes.byColony().getOrDefault(hive.colony(), List.of()),
+            ColonyRows.given(hive, question.today()));
+    ColonyCase counted =
+        ColonyCases.withBoards(c, washes.boards(), Optional.ofNullable(newestBoard));
+    return question.believed(counted.in(hive.yard()));
+  }
+
+  private static YardResult result(
+      Yard yard, List<HiveRow> rows, List<RejectedRow> rejected, int counts) {
+    List<YardResult.Line> lines = new ArrayList<>();
+    TreeSet<String> plans = new TreeSet<>();
+    List<HiveChance> over = new ArrayList<>();
+    String waiting = "";
+    for (HiveRow row : rows) {
+      Object[] cells = SheetColumns.cells(row).toArray();
+      lines.add(new YardResult.Line(row.urgency(), TableRow.of(cells)));
+      plans.addAll(row.lost().keySet());
+      row.over().ifPresent(over::add);
+      waiting = row.decision().waiting().plan().name();
+    }
+    Map<String, RegionCount> lost = new TreeMap<>();
+    for (String plan : plans) {
+      lost.put(plan, RegionCount.of(ApiaryPlan.of(Whom.ALL, plan, rows).lost()));
+    }
+    RegionCount counted = over.size() == rows.size() ? RegionCount.of(ApiaryCount.of(over)) : null;
+    return new YardResult(
+        yard.key(), yard.region(), lines, counted, lost, waiting, rejected, counts);
+  }
+}
