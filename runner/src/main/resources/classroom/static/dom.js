@@ -60,6 +60,19 @@ export function figure(value) {
   return (Math.round(value / unit) * unit).toLocaleString('en-US');
 }
 
+/**
+ * What an event happened to.
+ * @param {Event} event
+ */
+export function target(event) {
+  return /** @type {HTMLInputElement} */ (event.target);
+}
+
+/** The element that has the focus. */
+export function focused() {
+  return /** @type {HTMLElement | null} */ (document.activeElement);
+}
+
 /** Asks the engine; what it refuses becomes an error with its message. */
 export async function ask(address, signal) {
   const answer = await fetch(address, { signal });

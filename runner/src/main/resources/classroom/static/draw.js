@@ -25,7 +25,7 @@ export function drawTask(form) {
     const height = Math.min(22 * rem, Math.max(13 * rem, width * 0.5));
     const svg = document.createElementNS(SVG, 'svg');
     svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
-    svg.setAttribute('height', height);
+    svg.setAttribute('height', String(height));
     svg.setAttribute('role', 'img');
     svg.setAttribute('aria-label',
       'The grid to draw on. The numbers below it say the same and can be typed.');

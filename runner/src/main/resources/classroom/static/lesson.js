@@ -1,13 +1,13 @@
 // A lesson: the learner commits to an answer, then the curves come.
 
 import './page.js';
-import { ask, calm, dayAfter, daysBetween, element, troubleWords } from './dom.js';
+import { ask, calm, dayAfter, daysBetween, element, target, troubleWords } from './dom.js';
 import { Chart } from './chart.js';
 import { chooseTask } from './choose.js';
 import { drawTask } from './draw.js';
 import { washesTask } from './washes.js';
 
-const name = document.querySelector('.lesson').dataset.lesson;
+const name = /** @type {HTMLElement} */ (document.querySelector('.lesson')).dataset.lesson;
 const form = document.getElementById('task');
 const get = (id) => document.getElementById(id);
 const task = { choose: chooseTask, draw: drawTask, washes: washesTask }[form.dataset.kind](form);
@@ -96,7 +96,7 @@ function byHands(answer) {
   return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
 }
 
-const buttons = [...document.querySelectorAll('.hand')];
+const buttons = [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.hand'))];
 const hands = () => buttons.map((button) => ({
   text: button.childNodes[1].textContent.replace(/: $/, '').trim(),
   count: Number(button.querySelector('output').textContent),
@@ -106,18 +106,20 @@ function raise(number, by) {
   const button = buttons[number - 1];
   if (button) {
     const output = button.querySelector('output');
-    output.textContent = Math.max(0, Number(output.textContent) + by);
+    output.textContent = String(Math.max(0, Number(output.textContent) + by));
     const all = hands().reduce((sum, h) => sum + h.count, 0);
     get('hands-said').textContent = `${all} ${all === 1 ? 'hand' : 'hands'} in all.`;
   }
 }
 
 buttons.forEach((button) => button.addEventListener('click', () => raise(Number(button.dataset.hand), 1)));
-document.querySelectorAll('.fewer').forEach((button) => button.addEventListener(
+const fewer = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.fewer'));
+fewer.forEach((button) => button.addEventListener(
   'click', () => raise(Number(button.dataset.fewer), -1)));
 
 const stages = ['story', 'predict', 'reveal', 'talk'];
-const article = document.querySelector('.lesson');
+const article = /** @type {HTMLElement} */ (document.querySelector('.lesson'));
+const stageButtons = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.stages button'));
 let shown = null;
 
 /** Goes to a stage of the evening; the reveal is asked for on the first visit. */
@@ -129,14 +131,14 @@ async function stage(next) {
     }
   }
   article.dataset.stage = next;
-  document.querySelectorAll('.stages button').forEach((button) => {
+  stageButtons.forEach((button) => {
     button.setAttribute('aria-current', button.dataset.stage === next ? 'step' : 'false');
   });
   window.dispatchEvent(new Event('resize'));
   if (next === 'reveal') {
     showCharts(shown);
   }
-  const heading = document.querySelector(`[data-part="${next}"] h2`);
+  const heading = /** @type {HTMLElement} */ (document.querySelector(`[data-part="${next}"] h2`));
   heading.tabIndex = -1;
   heading.focus({ preventScroll: true });
   document.querySelector('.stages').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'start' });
@@ -151,11 +153,11 @@ function step(by) {
 
 /** A clicker sends Page Down and Page Up; what is typed into a field stays there. */
 document.addEventListener('keydown', (event) => {
-  const typing = event.target.closest?.('input, select, textarea');
+  const typing = target(event).closest?.('input, select, textarea');
   if (typing || event.ctrlKey || event.altKey || event.metaKey) {
     return;
   }
-  const pressed = event.target.closest?.('button, a, summary, [tabindex="0"]');
+  const pressed = target(event).closest?.('button, a, summary, [tabindex="0"]');
   const by = { PageDown: 1, ArrowRight: 1, PageUp: -1, ArrowLeft: -1 }[event.key];
   if (by || (event.key === ' ' && !pressed)) {
     event.preventDefault();
@@ -165,7 +167,7 @@ document.addEventListener('keydown', (event) => {
   }
 });
 
-document.querySelectorAll('.stages button').forEach((button) => {
+stageButtons.forEach((button) => {
   button.addEventListener('click', () => stage(button.dataset.stage));
 });
 document.querySelector('.stages button').setAttribute('aria-current', 'step');

@@ -3,7 +3,7 @@
 import { ask, draw, element, SVG } from './dom.js';
 
 export function washesTask(form) {
-  const get = (id) => document.getElementById(id);
+    const get = (id) => /** @type {HTMLInputElement} */ (document.getElementById(id));
   const bees = Number(form.dataset.bees);
   const whole = (id) => (/^[0-9]+$/.test(get(id).value.trim()) ? Number(get(id).value) : NaN);
 
@@ -11,7 +11,7 @@ export function washesTask(form) {
     .map((text) => (/^[0-9]+$/.test(text) ? Number(text) : NaN));
 
   get('more').addEventListener('click', () => {
-    get('seed').value = (whole('seed') + 1) % 1000000;
+    get('seed').value = String((whole('seed') + 1) % 1000000);
     form.dispatchEvent(new Event('again'));
   });
 
