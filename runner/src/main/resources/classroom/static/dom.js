@@ -73,6 +73,13 @@ export function focused() {
   return /** @type {HTMLElement | null} */ (document.activeElement);
 }
 
+/** What pairs said, one line for each, with what there is to add. */
+export function pairList(all, add) {
+  const list = element('ol', '', 'pairs-said');
+  all.forEach((pair, i) => list.append(element('li', `Pair ${i + 1}: ${pair.words}${add(pair)}`)));
+  return list;
+}
+
 /** Asks the engine; what it refuses becomes an error with its message. */
 export async function ask(address, signal) {
   const answer = await fetch(address, { signal });

@@ -50,13 +50,41 @@ function showFigures(figures) {
   }));
 }
 
-async function reveal() {
+/** What pairs said, for as long as the page is open. */
+const pairs = [];
+
+function listPairs() {
+  get('pairs').replaceChildren(...pairs.map((pair, i) => {
+    const item = element('li', `Pair ${i + 1}: ${pair.words} `);
+    const remove = element('button', 'Remove');
+    remove.type = 'button';
+    remove.setAttribute('aria-label', `Remove pair ${i + 1}`);
+    remove.addEventListener('click', () => {
+      pairs.splice(i, 1);
+      listPairs();
+    });
+    item.append(remove);
+    return item;
+  }));
+}
+
+get('pair').addEventListener('click', () => {
   const problem = task.problem();
   get('problem').textContent = problem;
-  if (problem) {
+  if (!problem) {
+    pairs.push(task.taken());
+    task.clear();
+    listPairs();
+  }
+});
+
+async function reveal() {
+  const problem = task.problem();
+  get('problem').textContent = pairs.length > 0 ? '' : problem;
+  if (problem && pairs.length === 0) {
     return;
   }
-  await showReveal(async (answer) => task.reveal(answer, name));
+  await showReveal(problem ? byHands : async (answer) => task.reveal(answer, name));
   if (!get('reveal').hidden) {
     stage('reveal');
   }
@@ -67,12 +95,14 @@ async function showReveal(said) {
   try {
     const answer = await ask(`/api/lessons/${name}`);
     const part = await said(answer);
-    get('answer').replaceChildren(...part.shown);
+    const told = pairs.length > 0 ? task.pairs(pairs, answer) : null;
+    get('answer').replaceChildren(...part.shown, ...(told ? [told.shown] : []));
     get('reveal-text').textContent = answer.reveal;
     get('reveal').hidden = false;
     shown = answer;
     showFigures(answer.figures);
-    get('verdict').replaceChildren(element('p', part.verdict));
+    get('verdict').replaceChildren(...[part.verdict, told?.verdict].filter((text) => text)
+      .map((text) => element('p', text)));
     get('gone').textContent = '';
   } catch (error) {
     get('gone').textContent = troubleWords(error);
@@ -85,7 +115,7 @@ function byHands(answer) {
   const most = Math.max(...counts.map((h) => h.count));
   const verdict = most > 0
     ? `Most hands: ${counts.filter((h) => h.count === most).map((h) => h.text).join(' and ')}.`
-    : 'No prediction was made.';
+    : (pairs.length > 0 ? '' : 'No prediction was made.');
   const list = element('ul', '', 'answers-given');
   (answer.choices ?? []).filter((choice) => choice.right).forEach((choice) => {
     const item = element('li', '', 'right');

@@ -1,9 +1,9 @@
 // Many washes from one colony on one day: how much counts differ by chance.
 
-import { ask, draw, element, SVG } from './dom.js';
+import { ask, draw, element, pairList, SVG } from './dom.js';
 
 export function washesTask(form) {
-    const get = (id) => /** @type {HTMLInputElement} */ (document.getElementById(id));
+  const get = (id) => /** @type {HTMLInputElement} */ (document.getElementById(id));
   const bees = Number(form.dataset.bees);
   const whole = (id) => (/^[0-9]+$/.test(get(id).value.trim()) ? Number(get(id).value) : NaN);
 
@@ -16,6 +16,12 @@ export function washesTask(form) {
   });
 
   return {
+    taken: () => ({ words: `${whole('lowest')} to ${whole('highest')}` }),
+    clear() {
+      get('lowest').value = '';
+      get('highest').value = '';
+    },
+    pairs: (all) => ({ verdict: '', shown: pairList(all, () => '') }),
     problem() {
       const [low, high, seed] = [whole('lowest'), whole('highest'), whole('seed')];
       if (!(low >= 0 && high <= bees && low <= high)) {
