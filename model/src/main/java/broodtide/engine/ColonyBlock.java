@@ -3,6 +3,7 @@ package broodtide.engine;
 import broodtide.colony.BroodTimes;
 import java.util.Arrays;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /**
  * The state of W colonies that are advanced in lockstep: one array per variable, one element per
@@ -180,6 +181,25 @@ public final class ColonyBlock implements ColonyView {
         row[lane] *= factor;
       }
     }
+  }
+
+  /** Shows every row of bees, brood and mites, always in the same order. */
+  void stateRows(Consumer<double[]> rows) {
+    eachRow(this, (same, row) -> rows.accept(row));
+  }
+
+  /** Bees, brood and mites of a lane, in the order of {@link #stateRows}. */
+  double[] state(int lane) {
+    double[] out = new double[stateLength()];
+    int[] next = {0};
+    stateRows(row -> out[next[0]++] = row[lane]);
+    return out;
+  }
+
+  private int stateLength() {
+    int[] rows = {0};
+    stateRows(row -> rows[0]++);
+    return rows[0];
   }
 
   private void eachRow(ColonyBlock other, BiConsumer<double[], double[]> rows) {

@@ -45,21 +45,18 @@ public final class DailyEngine {
     if (members.isEmpty()) {
       throw new IllegalArgumentException("an engine needs at least one member");
     }
-    return of(scenario, Schedule.of(scenario), start, members);
+    return from(start.colonies(members), scenario, Schedule.of(scenario), members);
   }
 
-  /** The same with the scenario's days already written out, for many blocks of one scenario. */
-  static DailyEngine of(
-      Scenario scenario, Schedule schedule, StandardColony start, List<SimulatedColony> members) {
-    ColonyBlock block = start.colonies(members);
+  /** Colonies that stand on the start day, with the days already written out for many blocks. */
+  static DailyEngine from(
+      ColonyBlock block, Scenario scenario, Schedule schedule, List<SimulatedColony> members) {
     Lanes lanes = new Lanes(members, schedule.start, block.rows, schedule.courses.size());
     return new DailyEngine(block, scenario.model(), schedule, lanes);
   }
 
   static DailyEngine from(ColonyBlock block, Scenario scenario, List<SimulatedColony> members) {
-    Schedule schedule = Schedule.of(scenario);
-    Lanes lanes = new Lanes(members, schedule.start, block.rows, schedule.courses.size());
-    return new DailyEngine(block, scenario.model(), schedule, lanes);
+    return from(block, scenario, Schedule.of(scenario), members);
   }
 
   static DailyEngine of(ColonyBlock block, ColonyModel model, Schedule schedule, Lanes lanes) {

@@ -38,6 +38,51 @@ public final class Ensemble {
       BlockObserver observers,
       Workers workers,
       Progress progress) {
+    run(scenario, members, (first, part) -> start.colonies(part), observers, workers, progress);
+  }
+
+  /**
+   * Runs every member through the scenario, from a state that has been worked out before.
+   *
+   * @param scenario what is done, where and when
+   * @param started the members on the start day, in their order
+   * @param members the colonies
+   * @param observers sees each block; blocks run side by side, so each writes to its own place
+   * @param workers threads
+   * @param progress is told of every block done
+   */
+  public static void run(
+      Scenario scenario,
+      StartedColonies started,
+      List<SimulatedColony> members,
+      BlockObserver observers,
+      Workers workers,
+      Progress progress) {
+    if (started.size() != members.size()) {
+      throw new IllegalArgumentException(started.size() + " states of " + members.size());
+    }
+    run(
+        scenario,
+        members,
+        (first, part) -> started.block(first, first + part.size()),
+        observers,
+        workers,
+        progress);
+  }
+
+  /** Makes a block of members on the start day. */
+  @FunctionalInterface
+  private interface Begin {
+    ColonyBlock block(int first, List<SimulatedColony> part);
+  }
+
+  private static void run(
+      Scenario scenario,
+      List<SimulatedColony> members,
+      Begin begin,
+      BlockObserver observers,
+      Workers workers,
+      Progress progress) {
     Schedule schedule = Schedule.of(scenario);
     int width = width(members.size());
     int blocks = (members.size() + width - 1) / width;
@@ -47,13 +92,14 @@ public final class Ensemble {
           int first = block * width;
           List<SimulatedColony> part =
               members.subList(first, Math.min(members.size(), first + width));
-          DailyEngine.of(scenario, schedule, start, part).run(observers.of(first, part.size()));
+          DailyEngine.from(begin.block(first, part), scenario, schedule, part)
+              .run(observers.of(first, part.size()));
         },
         progress);
   }
 
   /** Near {@link #BLOCK} and alike: a block of few costs as much as one of many. Two can share. */
-  private static int width(int members) {
+  static int width(int members) {
     int blocks = Math.max(members > BLOCK ? 2 : 1, (members + BLOCK / 2) / BLOCK);
     return Math.max(1, (members + blocks - 1) / blocks);
   }

@@ -48,6 +48,29 @@ public final class EnsembleRun {
     return run;
   }
 
+  /**
+   * Runs colonies from a state that has been worked out before, and keeps quantities.
+   *
+   * @param scenario what is done, where and when
+   * @param started the members on the start day, in their order
+   * @param members the colonies, at least one
+   * @param quantities what to keep
+   * @param workers threads
+   * @param progress is told of every block done
+   * @return the finished run
+   */
+  public static EnsembleRun of(
+      Scenario scenario,
+      StartedColonies started,
+      List<SimulatedColony> members,
+      Set<Quantity> quantities,
+      Workers workers,
+      Progress progress) {
+    EnsembleRun run = new EnsembleRun(scenario, members.size(), quantities);
+    Ensemble.run(scenario, started, members, run::keeper, workers, progress);
+    return run;
+  }
+
   private DayObserver keeper(int first, int count) {
     return (day, view) ->
         kept.forEach(

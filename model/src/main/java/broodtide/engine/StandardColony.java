@@ -32,10 +32,12 @@ public final class StandardColony {
 
   private final ColonyBlock standard;
   private final Lead lead;
+  private final double clumping;
 
-  private StandardColony(ColonyBlock standard, Lead lead) {
+  private StandardColony(ColonyBlock standard, Lead lead, double clumping) {
     this.standard = standard;
     this.lead = lead;
+    this.clumping = clumping;
   }
 
   /**
@@ -63,7 +65,7 @@ public final class StandardColony {
               + model.climate().name()
               + "\" at these rates; raise laying or lower deaths");
     }
-    return new StandardColony(standard, new Lead(model, leave, before));
+    return new StandardColony(standard, new Lead(model, leave, before), model.mites().clumping());
   }
 
   /** Runs a block and turns its rings, so that a new run finds its first row at index 0. */
@@ -104,6 +106,11 @@ public final class StandardColony {
       size *= adults / colonies(List.of(colony.sized(size))).adults(0);
     }
     return size;
+  }
+
+  /** Size of the negative binomial of mothers over cells, as blocks that start from it have it. */
+  double clumping() {
+    return clumping;
   }
 
   /**

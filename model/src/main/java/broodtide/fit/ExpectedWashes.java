@@ -76,7 +76,7 @@ public final class ExpectedWashes {
     }
     Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
     EnsembleRun run = posterior.run(season, days, QUANTITIES, workers, Progress.NONE);
-    Survival survival = Survival.in(past.model());
+    Survival survival = posterior.survival();
     double[] dispersions = posterior.dispersions();
     List<Parts> out = new ArrayList<>();
     for (Wash w : washes) {
@@ -138,7 +138,7 @@ public final class ExpectedWashes {
     for (int m = 0; m < truth.length; m++) {
       fill(out, m, model.mean(truth[m] / 100), model.size(dispersions[m]));
     }
-    return new Chances(out, living(Survival.in(past.model()), run, posterior, wash.date()));
+    return new Chances(out, living(posterior.survival(), run, posterior, wash.date()));
   }
 
   /** A negative binomial from the bottom up; what lies beyond the last row is put there. */

@@ -9,6 +9,8 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
+import broodtide.engine.StartedColonies;
+import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.measure.OutOfRange;
 import broodtide.wash.BoardCount;
@@ -21,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the washes of one colony say of its unknowns: colonies that could have given these washes,
@@ -32,7 +35,7 @@ public final class SeasonPosterior {
       ParticleLayout.mostCourses(TemperedSampler.MOST_DIMENSIONS, Scenario.LONGEST / 365 + 1);
 
   private final Scenario past;
-  private final StandardColony start;
+  private final RecordOrigin origin;
   private final Priors priors;
   private final List<Wash> washes;
   private final LocalDate lastCount;
@@ -44,16 +47,19 @@ public final class SeasonPosterior {
 
   private final List<SimulatedColony> members;
 
+  /** The members on the first day, once they have been played; the same in every run. */
+  private volatile @Nullable StartedColonies started;
+
   private SeasonPosterior(
       Scenario past,
-      StandardColony start,
+      RecordOrigin origin,
       Priors priors,
       List<Wash> washes,
       LocalDate lastCount,
       TemperedSampler.Sample sample,
       int whole) {
     this.past = past;
-    this.start = start;
+    this.origin = origin;
     this.priors = priors;
     this.washes = washes;
     this.lastCount = lastCount;
@@ -132,12 +138,31 @@ public final class SeasonPosterior {
     if (washes.isEmpty() && !boards.isEmpty()) {
       throw new IllegalArgumentException("mites on boards, but no wash");
     }
+    List<Wash> ordered = ordered(past, washes);
+    RecordOrigin origin = new RecordOrigin(past.model(), past.start());
+    return of(past, ordered, boards, priors, effort, origin, workers, progress);
+  }
+
+  /** Washes by date, each within the record. */
+  static List<Wash> ordered(Scenario past, List<Wash> washes) {
     List<Wash> ordered = new ArrayList<>(washes);
     ordered.sort(Comparator.comparing(Wash::date));
     for (Wash w : ordered) {
       day(past, w.date());
     }
-    StandardColony start = StandardColony.on(past.model(), past.start());
+    return List.copyOf(ordered);
+  }
+
+  /** The same for a record whose beginning others share, of washes in their order. */
+  static SeasonPosterior of(
+      Scenario past,
+      List<Wash> ordered,
+      List<BoardCount> boards,
+      Priors priors,
+      SamplerSettings effort,
+      RecordOrigin origin,
+      Workers workers,
+      Progress progress) {
     LocalDate last = lastWash(past, ordered);
     for (BoardCount b : boards) {
       day(past, b.from());
@@ -148,10 +173,10 @@ public final class SeasonPosterior {
     TemperedSampler sampler =
         new TemperedSampler(layout.sampled(), effort.particles(), effort.moves(), effort.seed());
     if (ordered.isEmpty()) {
-      return unwashed(past, start, priors, sampler, effort);
+      return unwashed(past, origin, priors, sampler, effort);
     }
     WashLikelihood likelihood =
-        new WashLikelihood(past, start, priors, ordered, boards, last, workers);
+        new WashLikelihood(past, origin.start(), priors, ordered, boards, last, workers);
     TemperedSampler.Sample sample;
     try {
       sample = sampler.sample(likelihood, progress);
@@ -160,19 +185,41 @@ public final class SeasonPosterior {
     }
     double[][] z = withAhead(sample.z(), layout, ordered.get(0).colony());
     return new SeasonPosterior(
-        past, start, priors, List.copyOf(ordered), last, sample.with(z), effort.particles());
+        past, origin, priors, ordered, last, sample.with(z), effort.particles());
+  }
+
+  /**
+   * Colonies that were drawn without a sampler.
+   *
+   * @param ordered washes by date, at least one
+   * @param drawn the sample without what lies ahead of the washes
+   * @param started the colonies on the first day
+   */
+  static SeasonPosterior drawn(
+      Scenario past,
+      RecordOrigin origin,
+      Priors priors,
+      List<Wash> ordered,
+      TemperedSampler.Sample drawn,
+      StartedColonies started) {
+    LocalDate last = lastWash(past, ordered);
+    double[][] z = withAhead(drawn.z(), layout(past, last), ordered.get(0).colony());
+    SeasonPosterior out =
+        new SeasonPosterior(past, origin, priors, ordered, last, drawn.with(z), z.length);
+    out.started = started;
+    return out;
   }
 
   private static SeasonPosterior unwashed(
       Scenario past,
-      StandardColony start,
+      RecordOrigin origin,
       Priors priors,
       TemperedSampler sampler,
       SamplerSettings effort) {
     double[][] z = withAhead(sampler.prior(), layout(past, past.start()), "");
     TemperedSampler.Sample prior = new TemperedSampler.Sample(z, effort.particles(), 1, 0, 0);
     return new SeasonPosterior(
-        past, start, priors, List.of(), past.start(), prior, effort.particles());
+        past, origin, priors, List.of(), past.start(), prior, effort.particles());
   }
 
   /** The same colony before anything was washed. */
@@ -180,7 +227,7 @@ public final class SeasonPosterior {
     int unknowns = layout(past, past.start()).sampled();
     TemperedSampler sampler =
         new TemperedSampler(unknowns, effort.particles(), effort.moves(), effort.seed());
-    return unwashed(past, start, priors, sampler, effort);
+    return unwashed(past, origin, priors, sampler, effort);
   }
 
   /** Particles with what lies ahead of the washes, of which they say nothing. */
@@ -263,7 +310,11 @@ public final class SeasonPosterior {
             sample.acceptance(),
             sample.steps(),
             sample.logEvidence());
-    return new SeasonPosterior(past, start, priors, washes, lastCount, fewer, whole);
+    SeasonPosterior out =
+        new SeasonPosterior(past, origin, priors, washes, lastCount, fewer, whole);
+    StartedColonies known = started;
+    out.started = known == null ? null : known.first(most);
+    return out;
   }
 
   /** {@return the sample in standard normal units, with what is known of its quality} */
@@ -283,7 +334,22 @@ public final class SeasonPosterior {
 
   /** What colonies start from on the first day. */
   StandardColony start() {
-    return start;
+    return origin.start();
+  }
+
+  /** Chances of life at the place. */
+  Survival survival() {
+    return origin.survival();
+  }
+
+  /** The members on the first day. Threads that ask at once may work out the same twice. */
+  private StartedColonies started(Workers workers) {
+    StartedColonies known = started;
+    if (known == null) {
+      known = StartedColonies.of(origin.start(), members, workers);
+      started = known;
+    }
+    return known;
   }
 
   /** {@return the priors} */
@@ -357,7 +423,8 @@ public final class SeasonPosterior {
    */
   public EnsembleRun run(
       Scenario season, Set<Quantity> quantities, Workers workers, Progress progress) {
-    return EnsembleRun.of(season, start, membersFor(season), quantities, workers, progress);
+    return EnsembleRun.of(
+        season, started(workers), membersFor(season), quantities, workers, progress);
   }
 
   /** The same, stopped early. */
@@ -365,7 +432,8 @@ public final class SeasonPosterior {
       Scenario season, int days, Set<Quantity> quantities, Workers workers, Progress progress) {
     TrimmedScenario part = TrimmedScenario.to(season, days);
     List<SimulatedColony> colonies = membersFor(season).stream().map(part::fitted).toList();
-    return EnsembleRun.of(part.scenario(), start, colonies, quantities, workers, progress);
+    return EnsembleRun.of(
+        part.scenario(), started(workers), colonies, quantities, workers, progress);
   }
 
   /**
@@ -385,7 +453,8 @@ public final class SeasonPosterior {
     for (int i : chosen) {
       some.add(all.get(i));
     }
-    return EnsembleRun.of(season, start, some, quantities, workers, progress);
+    return EnsembleRun.of(
+        season, started(workers).some(chosen), some, quantities, workers, progress);
   }
 
   private List<SimulatedColony> membersFor(Scenario season) {

@@ -150,7 +150,7 @@ final class TemperedSampler {
       double[] weights = new double[particles];
       evidence += weigh(logLik, next - temperature, weights);
       double[][] root = spread(z, weights);
-      int[] parents = resample(weights, picker);
+      int[] parents = resample(weights, particles, picker);
       z = pick(z, parents);
       logLik = pick(logLik, parents);
       double before = temperature;
@@ -216,8 +216,11 @@ final class TemperedSampler {
    * Systematic resampling in a shuffled order. In the order of the Sobol set weights rise and fall
    * with the period of its digits, and equal strides fall into step with them: the error would not
    * shrink with the number of particles.
+   *
+   * @param weights normalised weights
+   * @param draws how many to draw
    */
-  private static int[] resample(double[] weights, SplittableRandom random) {
+  static int[] resample(double[] weights, int draws, SplittableRandom random) {
     int n = weights.length;
     int[] order = new int[n];
     for (int i = 0; i < n; i++) {
@@ -226,11 +229,11 @@ final class TemperedSampler {
       order[other] = i;
     }
     double u = random.nextDouble();
-    int[] parents = new int[n];
+    int[] parents = new int[draws];
     double reached = weights[order[0]];
     int at = 0;
-    for (int i = 0; i < n; i++) {
-      double mark = (i + u) / n;
+    for (int i = 0; i < draws; i++) {
+      double mark = (i + u) / draws;
       while (mark > reached && at < n - 1) {
         at++;
         reached += weights[order[at]];

@@ -2,11 +2,10 @@ package broodtide.cli;
 
 import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
-import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
+import broodtide.assessment.HiveAnswer;
 import broodtide.assessment.HiveRecords;
 import broodtide.assessment.HiveRow;
 import broodtide.control.Plan;
@@ -17,6 +16,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Journal;
 import broodtide.files.Outputs;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
 import broodtide.report.SheetFile;
@@ -31,6 +31,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +59,15 @@ final class ManyHives {
   /** Bytes of a row of the sheet with its colony's case; measured, rounded up. */
   private static final long ROW = 8L << 10;
 
+  /** Banks of seasons that are held at once: the one in use, and the one before or after it. */
+  private static final int BANKS = 2;
+
+  /** Hives whose seasons began alike and were treated alike stand together. */
+  private static final Comparator<ColonyCase> SHARING_TOGETHER =
+      Comparator.comparing(ColonyCase::start)
+          .thenComparing(
+              c -> c.given().stream().map(g -> g.from() + g.name()).sorted().toList().toString());
+
   private final CommandContext desk;
   private final RunOptions run;
   private final String what;
@@ -65,6 +75,7 @@ final class ManyHives {
   private final Optional<String> together;
   private final boolean resume;
   private final SeasonPosterior.SamplerSettings effort;
+  private final SeasonBanks banks = new SeasonBanks(BANKS);
 
   ManyHives(
       CommandContext desk,
@@ -101,13 +112,14 @@ final class ManyHives {
   /** As many as are wanted and as memory allows. */
   private int threads(List<ColonyCase> cases, Function<ColonyCase, List<Plan>> plans) {
     Function<ColonyCase, MemoryNeed> need = c -> MemoryNeed.ofPlans(c, 1, plans.apply(c).size());
+    long shared = BANKS * SeasonBanks.bytes(effort.particles());
     MemoryCheck.check(
         cases,
         effort.particles(),
-        need,
+        c -> need.apply(c).besideBanks(shared),
         (laysNone ? "" : "compare fewer plans, ") + "shorten the forecast with --until");
     int wanted = run.threads == null ? Runtime.getRuntime().availableProcessors() : run.threads;
-    long heap = Runtime.getRuntime().maxMemory() - ROW * cases.size();
+    long heap = Runtime.getRuntime().maxMemory() - ROW * cases.size() - shared;
     return MemoryCheck.atOnce(heap, cases, effort.particles(), need, wanted);
   }
 
@@ -116,7 +128,8 @@ final class ManyHives {
       Function<ColonyCase, List<Plan>> plans,
       int threads,
       Journal journal) {
-    List<ColonyCase> left = cases.stream().filter(c -> !journal.holds(c.colony())).toList();
+    List<ColonyCase> left =
+        cases.stream().filter(c -> !journal.holds(c.colony())).sorted(SHARING_TOGETHER).toList();
     Thread stopped =
         new Thread(
             () ->
@@ -152,27 +165,18 @@ final class ManyHives {
 
   private HiveEntry entry(ColonyCase c, List<Plan> plans) {
     try (Workers alone = new Workers(1)) {
-      Assessment assessment = Assessment.of(c, effort, alone);
-      Optional<Decision> waiting = laysNone ? Optional.of(assessment.waiting()) : Optional.empty();
-      Comparison comparison = assessment.compare(plans);
-      if (comparison.runs().isEmpty()) {
-        return HiveEntry.refused(
-            "colony \""
-                + c.colony()
-                + "\": no plan can be carried out: "
-                + PlanCommandRun.reasons(comparison));
-      }
+      HiveAnswer answer = HiveAnswer.of(c, plans, laysNone, effort, banks, alone);
+      Comparison comparison = answer.comparison();
       Optional<Windows> windows =
           comparison.runs().size() > 1
               ? Optional.of(WindowSearch.usual(c, comparison.posterior(), alone, Progress.NONE))
               : Optional.empty();
       ColonyResult result = ColonyResult.of(comparison, windows, alone);
-      Decision decision = waiting.orElseGet(comparison::decision);
       return new HiveEntry(
           Optional.empty(),
           PlanCommandRun.differs(result),
-          HiveRecords.bytes(HiveRow.of(comparison, decision)),
-          ResultsFile.line(result, decision));
+          HiveRecords.bytes(answer.row()),
+          ResultsFile.line(result, answer.decision()));
     } catch (RefusedException e) {
       return HiveEntry.refused(e.reason());
     }
@@ -274,6 +278,7 @@ final class ManyHives {
     out.add("");
     if (!plans.isEmpty()) {
       out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);

@@ -3,6 +3,7 @@ package broodtide.assessment;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import java.util.List;
 
@@ -61,6 +62,23 @@ public final class Assessment {
       Workers workers,
       Progress progress) {
     return new Assessment(colony, colony.posterior(settings, workers, progress), workers);
+  }
+
+  /**
+   * {@return the assessment of a colony of which there are many}
+   *
+   * @param colony the case
+   * @param settings how many colonies to simulate, and the seed
+   * @param banks seasons that colonies of one beginning share; what else was read with them changes
+   *     no figure
+   * @param workers threads, for this and all that is asked of it; their number changes no figure
+   */
+  public static Assessment of(
+      ColonyCase colony,
+      SeasonPosterior.SamplerSettings settings,
+      SeasonBanks banks,
+      Workers workers) {
+    return new Assessment(colony, colony.posterior(settings, banks, workers), workers);
   }
 
   /** {@return the case} */

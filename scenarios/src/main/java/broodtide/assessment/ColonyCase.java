@@ -9,6 +9,7 @@ import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
 import broodtide.wash.BoardCount;
@@ -342,8 +343,17 @@ public final class ColonyCase {
    */
   public SeasonPosterior posterior(
       SeasonPosterior.SamplerSettings effort, Workers workers, Progress progress) {
-    Scenario past = season(new Plan(DONE, List.of()));
-    return SeasonPosterior.of(past, washes, boards, priors, effort, workers, progress);
+    return SeasonPosterior.of(past(), washes, boards, priors, effort, workers, progress);
+  }
+
+  /** What the washes say of the colony, with seasons that it shares with others. */
+  SeasonPosterior posterior(
+      SeasonPosterior.SamplerSettings effort, SeasonBanks banks, Workers workers) {
+    return banks.posterior(past(), washes, boards, priors, effort, workers, Progress.NONE);
+  }
+
+  private Scenario past() {
+    return season(new Plan(DONE, List.of()));
   }
 
   /**

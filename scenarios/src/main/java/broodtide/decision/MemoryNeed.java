@@ -23,8 +23,11 @@ public record MemoryNeed(long fixed, long perColony) {
   /** What is kept besides of a hive whose plans are drawn, its share of the report; measured. */
   private static final long DRAWN = 3L << 20;
 
-  /** A simulated colony of the posterior with the copies that its sampler makes; by its fields. */
-  private static final long UNKNOWNS = 700;
+  /**
+   * A simulated colony of the posterior with its state on the first day and the copies that its
+   * sampler makes; by its fields.
+   */
+  private static final long UNKNOWNS = 1400;
 
   /** The same for each miticide course, whose success is one unknown more. */
   private static final long COURSE = 120;
@@ -57,6 +60,15 @@ public record MemoryNeed(long fixed, long perColony) {
   /** The posterior and the usual plans side by side. */
   private static MemoryNeed decided(ColonyCase c, int hives) {
     return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.QUANTITIES.size()));
+  }
+
+  /**
+   * {@return the same beside banks of seasons}
+   *
+   * @param bytes what all banks take that are held at once
+   */
+  public MemoryNeed besideBanks(long bytes) {
+    return and(bytes, 0);
   }
 
   private MemoryNeed and(long fixedMore, long perColonyMore) {

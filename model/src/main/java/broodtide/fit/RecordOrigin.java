@@ -1,0 +1,38 @@
+package broodtide.fit;
+
+import broodtide.engine.ColonyModel;
+import broodtide.engine.StandardColony;
+import broodtide.engine.Survival;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What records of one place share from their first day on: what colonies start from, and their
+ * chances of life. Each takes years of a standard colony, so it is worked out once. Safe to share
+ * between threads.
+ */
+final class RecordOrigin {
+  private final ColonyModel model;
+  private final StandardColony start;
+  private volatile @Nullable Survival survival;
+
+  RecordOrigin(ColonyModel model, LocalDate firstDay) {
+    this.model = model;
+    start = StandardColony.on(model, firstDay);
+  }
+
+  /** The standard year's state on the first day. */
+  StandardColony start() {
+    return start;
+  }
+
+  /** Chances of life; threads that ask at once may work out the same twice. */
+  Survival survival() {
+    Survival known = survival;
+    if (known == null) {
+      known = Survival.in(model);
+      survival = known;
+    }
+    return known;
+  }
+}
