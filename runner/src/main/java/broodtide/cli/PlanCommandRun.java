@@ -49,6 +49,7 @@ final class PlanCommandRun {
   /** By hive, what is to be said beside the sheet, where the answers are not said in full. */
   private final Map<String, List<String>> differences = new HashMap<>();
 
+  private boolean reinvasionTells;
   private boolean laysNone;
   private boolean each;
   private boolean resume;
@@ -133,7 +134,7 @@ final class PlanCommandRun {
                       .forEach(desk.out()::println));
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
-      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
+      cases.news(reinvasionTells).forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.deliver();
     outputs.write(files);
@@ -251,6 +252,7 @@ final class PlanCommandRun {
       out.add(terminal.faint(terminal.wrap(PlanTerminalTable.legend(comparison))));
     }
     out.add("");
+    reinvasionTells |= answer.reinvasionTells();
     out.add(terminal.wrap(String.join(" ", answer.further())));
     Optional<String> said = FirstLines.objection(comparison);
     for (PlanRun r : comparison.runs()) {

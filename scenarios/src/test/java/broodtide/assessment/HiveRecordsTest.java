@@ -8,6 +8,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** A row that was put away is the same row, and counts of the apiary come out the same. */
@@ -47,14 +48,17 @@ class HiveRecordsTest {
     for (String plan : kept.get(0).lost().keySet()) {
       assertThat(lost(read, plan)).containsExactly(lost(kept, plan));
       for (int i = 0; i < kept.size(); i++) {
-        assertThat(read.get(i).lost().get(plan).mites())
-            .isEqualTo(kept.get(i).lost().get(plan).mites());
+        assertThat(Objects.requireNonNull(read.get(i).lost().get(plan)).mites())
+            .isEqualTo(Objects.requireNonNull(kept.get(i).lost().get(plan)).mites());
       }
     }
   }
 
   private static double[] lost(List<HiveRow> rows, String plan) {
-    return ApiaryCount.of(rows.stream().map(row -> row.lost().get(plan).chance()).toList())
+    return ApiaryCount.of(
+            rows.stream()
+                .map(row -> Objects.requireNonNull(row.lost().get(plan)).chance())
+                .toList())
         .distribution();
   }
 }
