@@ -55,7 +55,7 @@ export class Chart {
     const height = this.height * rem * (narrow ? 0.7 : 1) + upper;
     const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
     svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
-    svg.setAttribute('height', height);
+    svg.setAttribute('height', String(height));
     svg.setAttribute('role', 'img');
     svg.setAttribute('aria-label', words(this.picture));
     const { start, end } = this.picture;

@@ -1,10 +1,22 @@
 // Picking one answer.
 
-import { element } from './dom.js';
+import { element, pairList } from './dom.js';
 
 export function chooseTask(form) {
   const picked = () => form.querySelector('input[name="choice"]:checked');
   return {
+    taken() {
+      const at = Number(picked().value);
+      return { at, words: picked().closest('label').textContent.trim() };
+    },
+    clear: () => form.reset(),
+    pairs(all, answer) {
+      const right = all.filter((pair) => answer.choices[pair.at].right).length;
+      return {
+        verdict: `${right} of ${all.length} ${all.length === 1 ? 'pair' : 'pairs'} saw it coming.`,
+        shown: pairList(all, (pair) => (answer.choices[pair.at].right ? ' (as the model shows)' : '')),
+      };
+    },
     problem: () => (picked() ? '' : 'Pick an answer first. A guess is fine.'),
     reveal(answer) {
       const mine = Number(picked().value);

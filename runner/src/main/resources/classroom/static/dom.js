@@ -60,6 +60,26 @@ export function figure(value) {
   return (Math.round(value / unit) * unit).toLocaleString('en-US');
 }
 
+/**
+ * What an event happened to.
+ * @param {Event} event
+ */
+export function target(event) {
+  return /** @type {HTMLInputElement} */ (event.target);
+}
+
+/** The element that has the focus. */
+export function focused() {
+  return /** @type {HTMLElement | null} */ (document.activeElement);
+}
+
+/** What pairs said, one line for each, with what there is to add. */
+export function pairList(all, add) {
+  const list = element('ol', '', 'pairs-said');
+  all.forEach((pair, i) => list.append(element('li', `Pair ${i + 1}: ${pair.words}${add(pair)}`)));
+  return list;
+}
+
 /** Asks the engine; what it refuses becomes an error with its message. */
 export async function ask(address, signal) {
   const answer = await fetch(address, { signal });

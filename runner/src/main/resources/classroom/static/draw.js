@@ -25,7 +25,7 @@ export function drawTask(form) {
     const height = Math.min(22 * rem, Math.max(13 * rem, width * 0.5));
     const svg = document.createElementNS(SVG, 'svg');
     svg.setAttribute('viewBox', `0 0 ${width} ${height}`);
-    svg.setAttribute('height', height);
+    svg.setAttribute('height', String(height));
     svg.setAttribute('role', 'img');
     svg.setAttribute('aria-label',
       'The grid to draw on. The numbers below it say the same and can be typed.');
@@ -154,7 +154,38 @@ export function drawTask(form) {
       + 'How high it runs is not scored.';
   }
 
+  /** Days down, a column for each pair, and the model last. */
+  function pairTable(all, points) {
+    const made = element('table', '', 'compare-table');
+    const head = made.createTHead().insertRow();
+    ['Day', ...all.map((_, i) => `Pair ${i + 1}`), 'The model'].forEach((text) => {
+      const cell = element('th', text);
+      cell.scope = 'col';
+      head.append(cell);
+    });
+    const body = made.createTBody();
+    points.forEach((point, i) => {
+      const row = body.insertRow();
+      const day = element('th', dayWords(point.day));
+      day.scope = 'row';
+      row.append(day, ...all.map((pair) => element('td', figure(pair.values[i]))),
+        element('td', figure(point.value)));
+    });
+    const box = element('div', '', 'scroll');
+    box.tabIndex = 0;
+    box.setAttribute('role', 'region');
+    box.setAttribute('aria-label', 'What the pairs said');
+    box.append(made);
+    return box;
+  }
+
   return {
+    taken() {
+      const values = inputs.map(valueOf);
+      return { values, words: values.map((value) => figure(value)).join(', ') };
+    },
+    clear: () => form.reset(),
+    pairs: (all, answer) => ({ verdict: '', shown: pairTable(all, answer.drawn.points) }),
     problem() {
       const missing = inputs.filter((input) => valueOf(input) === null);
       if (missing.length > 0) {

@@ -1,15 +1,19 @@
 // The explorer: flags on the days of one picture, and up to four scenarios over one another.
 
 import './page.js';
-import { ask, dayAfter, dayWords, daysBetween, element, troubleWords } from './dom.js';
+import {
+  ask, dayAfter, dayWords, daysBetween, element, focused, target, troubleWords,
+} from './dom.js';
 import { Chart } from './chart.js';
 import { dayText, fillMonths } from './readout.js';
 
 const LETTERS = ['a', 'b', 'c', 'd'];
 const KINDS = [['on adult bees', 'onBees'], ['in worker cells', 'inWorker'], ['in drone cells', 'inDrone']];
 const HALF_A_YEAR = 184; // days from March to September
+/** @type {(id: string) => any} */
 const get = (id) => document.getElementById(id);
-const form = get('sets');
+const form = /** @type {HTMLFormElement} */ (get('sets'));
+/** @type {Record<string, any>} */
 const fields = form.elements;
 const chart = new Chart(get('plot-mites'), { height: 19, spanNames: true, letters: 'in worker cells'.length });
 
@@ -74,7 +78,7 @@ function place(day) {
 }
 
 function flags() {
-  const held = document.activeElement?.dataset?.flag;
+  const held = focused()?.dataset?.flag;
   const made = [];
   let row = 0;
   picture.scenarios.forEach((scenario, i) => scenario.actions.forEach((action, k) => {
@@ -123,7 +127,7 @@ function remove(scenario, k) {
 }
 
 get('flags').addEventListener('pointerdown', (event) => {
-  const flag = event.target.closest('[data-flag]');
+  const flag = /** @type {HTMLElement} */ (target(event).closest('[data-flag]'));
   if (!flag) {
     return;
   }
@@ -143,7 +147,7 @@ get('flags').addEventListener('pointerdown', (event) => {
 });
 
 get('flags').addEventListener('keydown', (event) => {
-  const flag = event.target.closest('[data-flag]');
+  const flag = /** @type {HTMLElement} */ (target(event).closest('[data-flag]'));
   const by = { ArrowLeft: -1, ArrowRight: 1, ArrowDown: -1, ArrowUp: 1, PageUp: 7, PageDown: -7 }[event.key];
   if (flag && by) {
     event.preventDefault();
@@ -190,7 +194,7 @@ function tabs() {
 }
 
 function sentences() {
-  const held = document.activeElement?.dataset?.date;
+  const held = focused()?.dataset?.date;
   get('scenarios').replaceChildren(...picture.scenarios.map((scenario, i) => {
     const part = element('section', '', `scenario${i === now ? ' now' : ''}`);
     part.append(element('h2', `Scenario ${scenario.letter}`));
@@ -253,22 +257,22 @@ form.addEventListener('submit', (event) => {
 });
 
 form.addEventListener('input', (event) => {
-  const { target } = event;
-  if (target.dataset.for) {
-    fields[target.dataset.for].value = target.value;
-  } else if (get(`range-${target.name}`)) {
-    get(`range-${target.name}`).value = target.value;
+  const changed = target(event);
+  if (changed.dataset.for) {
+    fields[changed.dataset.for].value = changed.value;
+  } else if (get(`range-${changed.name}`)) {
+    get(`range-${changed.name}`).value = changed.value;
   }
-  if (target.name === 'south') {
-    const by = target.value === 'yes' ? HALF_A_YEAR : -HALF_A_YEAR;
+  if (changed.name === 'south') {
+    const by = changed.value === 'yes' ? HALF_A_YEAR : -HALF_A_YEAR;
     plans = plans.map((plan) => plan.map((a) => ({ ...a, on: dayAfter(a.on, by) })));
-    const first = target.value === 'yes' ? '2026-09-01' : '2026-03-01';
-    const last = target.value === 'yes' ? '2027-09-30' : '2027-03-31';
+    const first = changed.value === 'yes' ? '2026-09-01' : '2026-03-01';
+    const last = changed.value === 'yes' ? '2027-09-30' : '2027-03-31';
     plans = plans.map((plan) => plan.map((a) => ({ ...a, on: a.on < first ? first : a.on > last ? last : a.on })));
     fields.on.value = dayAfter(fields.on.value, by);
     [fields.on.min, fields.on.max] = [first, last];
   }
-  if (!['add', 'on', 'to'].includes(target.name)) {
+  if (!['add', 'on', 'to'].includes(changed.name)) {
     play();
   }
 });

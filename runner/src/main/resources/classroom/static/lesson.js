@@ -1,13 +1,13 @@
 // A lesson: the learner commits to an answer, then the curves come.
 
 import './page.js';
-import { ask, calm, dayAfter, daysBetween, element, troubleWords } from './dom.js';
+import { ask, calm, dayAfter, daysBetween, element, target, troubleWords } from './dom.js';
 import { Chart } from './chart.js';
 import { chooseTask } from './choose.js';
 import { drawTask } from './draw.js';
 import { washesTask } from './washes.js';
 
-const name = document.querySelector('.lesson').dataset.lesson;
+const name = /** @type {HTMLElement} */ (document.querySelector('.lesson')).dataset.lesson;
 const form = document.getElementById('task');
 const get = (id) => document.getElementById(id);
 const task = { choose: chooseTask, draw: drawTask, washes: washesTask }[form.dataset.kind](form);
@@ -50,13 +50,41 @@ function showFigures(figures) {
   }));
 }
 
-async function reveal() {
+/** What pairs said, for as long as the page is open. */
+const pairs = [];
+
+function listPairs() {
+  get('pairs').replaceChildren(...pairs.map((pair, i) => {
+    const item = element('li', `Pair ${i + 1}: ${pair.words} `);
+    const remove = element('button', 'Remove');
+    remove.type = 'button';
+    remove.setAttribute('aria-label', `Remove pair ${i + 1}`);
+    remove.addEventListener('click', () => {
+      pairs.splice(i, 1);
+      listPairs();
+    });
+    item.append(remove);
+    return item;
+  }));
+}
+
+get('pair').addEventListener('click', () => {
   const problem = task.problem();
   get('problem').textContent = problem;
-  if (problem) {
+  if (!problem) {
+    pairs.push(task.taken());
+    task.clear();
+    listPairs();
+  }
+});
+
+async function reveal() {
+  const problem = task.problem();
+  get('problem').textContent = pairs.length > 0 ? '' : problem;
+  if (problem && pairs.length === 0) {
     return;
   }
-  await showReveal(async (answer) => task.reveal(answer, name));
+  await showReveal(problem ? byHands : async (answer) => task.reveal(answer, name));
   if (!get('reveal').hidden) {
     stage('reveal');
   }
@@ -67,12 +95,14 @@ async function showReveal(said) {
   try {
     const answer = await ask(`/api/lessons/${name}`);
     const part = await said(answer);
-    get('answer').replaceChildren(...part.shown);
+    const told = pairs.length > 0 ? task.pairs(pairs, answer) : null;
+    get('answer').replaceChildren(...part.shown, ...(told ? [told.shown] : []));
     get('reveal-text').textContent = answer.reveal;
     get('reveal').hidden = false;
     shown = answer;
     showFigures(answer.figures);
-    get('verdict').replaceChildren(element('p', part.verdict));
+    get('verdict').replaceChildren(...[part.verdict, told?.verdict].filter((text) => text)
+      .map((text) => element('p', text)));
     get('gone').textContent = '';
   } catch (error) {
     get('gone').textContent = troubleWords(error);
@@ -85,7 +115,7 @@ function byHands(answer) {
   const most = Math.max(...counts.map((h) => h.count));
   const verdict = most > 0
     ? `Most hands: ${counts.filter((h) => h.count === most).map((h) => h.text).join(' and ')}.`
-    : 'No prediction was made.';
+    : (pairs.length > 0 ? '' : 'No prediction was made.');
   const list = element('ul', '', 'answers-given');
   (answer.choices ?? []).filter((choice) => choice.right).forEach((choice) => {
     const item = element('li', '', 'right');
@@ -96,7 +126,7 @@ function byHands(answer) {
   return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
 }
 
-const buttons = [...document.querySelectorAll('.hand')];
+const buttons = [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.hand'))];
 const hands = () => buttons.map((button) => ({
   text: button.childNodes[1].textContent.replace(/: $/, '').trim(),
   count: Number(button.querySelector('output').textContent),
@@ -106,18 +136,20 @@ function raise(number, by) {
   const button = buttons[number - 1];
   if (button) {
     const output = button.querySelector('output');
-    output.textContent = Math.max(0, Number(output.textContent) + by);
+    output.textContent = String(Math.max(0, Number(output.textContent) + by));
     const all = hands().reduce((sum, h) => sum + h.count, 0);
     get('hands-said').textContent = `${all} ${all === 1 ? 'hand' : 'hands'} in all.`;
   }
 }
 
 buttons.forEach((button) => button.addEventListener('click', () => raise(Number(button.dataset.hand), 1)));
-document.querySelectorAll('.fewer').forEach((button) => button.addEventListener(
+const fewer = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.fewer'));
+fewer.forEach((button) => button.addEventListener(
   'click', () => raise(Number(button.dataset.fewer), -1)));
 
 const stages = ['story', 'predict', 'reveal', 'talk'];
-const article = document.querySelector('.lesson');
+const article = /** @type {HTMLElement} */ (document.querySelector('.lesson'));
+const stageButtons = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.stages button'));
 let shown = null;
 
 /** Goes to a stage of the evening; the reveal is asked for on the first visit. */
@@ -129,14 +161,14 @@ async function stage(next) {
     }
   }
   article.dataset.stage = next;
-  document.querySelectorAll('.stages button').forEach((button) => {
+  stageButtons.forEach((button) => {
     button.setAttribute('aria-current', button.dataset.stage === next ? 'step' : 'false');
   });
   window.dispatchEvent(new Event('resize'));
   if (next === 'reveal') {
     showCharts(shown);
   }
-  const heading = document.querySelector(`[data-part="${next}"] h2`);
+  const heading = /** @type {HTMLElement} */ (document.querySelector(`[data-part="${next}"] h2`));
   heading.tabIndex = -1;
   heading.focus({ preventScroll: true });
   document.querySelector('.stages').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'start' });
@@ -151,11 +183,11 @@ function step(by) {
 
 /** A clicker sends Page Down and Page Up; what is typed into a field stays there. */
 document.addEventListener('keydown', (event) => {
-  const typing = event.target.closest?.('input, select, textarea');
+  const typing = target(event).closest?.('input, select, textarea');
   if (typing || event.ctrlKey || event.altKey || event.metaKey) {
     return;
   }
-  const pressed = event.target.closest?.('button, a, summary, [tabindex="0"]');
+  const pressed = target(event).closest?.('button, a, summary, [tabindex="0"]');
   const by = { PageDown: 1, ArrowRight: 1, PageUp: -1, ArrowLeft: -1 }[event.key];
   if (by || (event.key === ' ' && !pressed)) {
     event.preventDefault();
@@ -165,7 +197,7 @@ document.addEventListener('keydown', (event) => {
   }
 });
 
-document.querySelectorAll('.stages button').forEach((button) => {
+stageButtons.forEach((button) => {
   button.addEventListener('click', () => stage(button.dataset.stage));
 });
 document.querySelector('.stages button').setAttribute('aria-current', 'step');

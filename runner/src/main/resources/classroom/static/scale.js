@@ -17,7 +17,13 @@ export function ticks(most, wanted = 4) {
 /** Places days and values in a box. */
 export class Scale {
   constructor({ start, end, top, left, right, upper, lower }) {
-    Object.assign(this, { start, end, top, left, right, upper, lower });
+    this.start = start;
+    this.end = end;
+    this.top = top;
+    this.left = left;
+    this.right = right;
+    this.upper = upper;
+    this.lower = lower;
     this.days = Math.max(1, daysBetween(start, end));
   }
 

@@ -1,9 +1,9 @@
 // Many washes from one colony on one day: how much counts differ by chance.
 
-import { ask, draw, element, SVG } from './dom.js';
+import { ask, draw, element, pairList, SVG } from './dom.js';
 
 export function washesTask(form) {
-  const get = (id) => document.getElementById(id);
+  const get = (id) => /** @type {HTMLInputElement} */ (document.getElementById(id));
   const bees = Number(form.dataset.bees);
   const whole = (id) => (/^[0-9]+$/.test(get(id).value.trim()) ? Number(get(id).value) : NaN);
 
@@ -11,11 +11,17 @@ export function washesTask(form) {
     .map((text) => (/^[0-9]+$/.test(text) ? Number(text) : NaN));
 
   get('more').addEventListener('click', () => {
-    get('seed').value = (whole('seed') + 1) % 1000000;
+    get('seed').value = String((whole('seed') + 1) % 1000000);
     form.dispatchEvent(new Event('again'));
   });
 
   return {
+    taken: () => ({ words: `${whole('lowest')} to ${whole('highest')}` }),
+    clear() {
+      get('lowest').value = '';
+      get('highest').value = '';
+    },
+    pairs: (all) => ({ verdict: '', shown: pairList(all, () => '') }),
     problem() {
       const [low, high, seed] = [whole('lowest'), whole('highest'), whole('seed')];
       if (!(low >= 0 && high <= bees && low <= high)) {

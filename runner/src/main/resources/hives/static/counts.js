@@ -1,6 +1,6 @@
 // The table of counts: typed, pasted or dropped, and looked at by the reader of the commands.
 
-import { element } from './dom.js';
+import { element, target } from './dom.js';
 import { send } from './asking.js';
 import { changed, column, state } from './draft.js';
 import { say, trouble } from './hives.js';
@@ -104,7 +104,7 @@ function field(name, row, at, r) {
       addRow();
       const tbody = host.querySelector('tbody');
       const shown = [...tbody.rows[0].querySelectorAll('[data-column]')]
-        .map((one) => one.dataset.column);
+        .map((one) => /** @type {HTMLElement} */ (one).dataset.column);
       tbody.append(line(shown, state.washes.rows.at(-1), r + 1));
     }
   });
@@ -262,17 +262,17 @@ host.addEventListener('drop', (event) => {
   takeFile(event.dataTransfer?.files?.[0]);
 });
 document.getElementById('counts-file').addEventListener('change', (event) => {
-  takeFile(event.target.files[0]);
-  event.target.value = '';
+  takeFile(target(event).files[0]);
+  target(event).value = '';
 });
 document.getElementById('counts-more').addEventListener('click', () => {
   addRow();
   draw();
   check();
-  host.querySelector('tbody tr:last-child input').focus();
+  /** @type {HTMLElement} */ (host.querySelector('tbody tr:last-child input')).focus();
 });
 document.getElementById('counts-take').addEventListener('click', () => {
-  const box = document.getElementById('counts-paste');
+  const box = /** @type {HTMLInputElement} */ (document.getElementById('counts-paste'));
   if (box.value.trim()) {
     take(box.value);
     box.value = '';

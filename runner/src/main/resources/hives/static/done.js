@@ -7,9 +7,9 @@ import { trouble } from './hives.js';
 import { strip, words } from './year.js';
 
 const form = document.getElementById('done-form');
-const date = document.getElementById('done-date');
-const hive = document.getElementById('done-hive');
-const what = document.getElementById('done-what');
+const date = /** @type {HTMLInputElement} */ (document.getElementById('done-date'));
+const hive = /** @type {HTMLSelectElement} */ (document.getElementById('done-hive'));
+const what = /** @type {HTMLSelectElement} */ (document.getElementById('done-what'));
 const list = document.getElementById('done-list');
 const notes = document.getElementById('done-notes');
 

@@ -19,6 +19,7 @@ const SHOW = {
 const notice = document.getElementById('notice');
 const bar = document.getElementById('work');
 let running = 0;
+let saving = false;
 
 /** Says something above the page, with buttons if need be. */
 export function say(text, buttons = []) {
@@ -71,6 +72,7 @@ export async function save(withoutRemarks = false) {
     say('Say first where your hives stand.', [['Where', () => { location.hash = '#where'; }]]);
     return false;
   }
+  saving = true;
   try {
     const { version, washes, treatments, place, plans } = state;
     const answer = await send('save', {
@@ -88,20 +90,24 @@ export async function save(withoutRemarks = false) {
   } catch (error) {
     trouble(error);
     return false;
+  } finally {
+    saving = false;
   }
 }
 
 /** Notices what a command or another page did to the files; gives whether they are as shown. */
 async function asShown() {
+  const before = state.version;
   const { version } = await send('version');
-  if (version === state.version) {
+  // What this page saves meanwhile is no news.
+  if (version === state.version || before !== state.version || saving) {
     return true;
   }
   if (state.dirty) {
-    trouble(new Changed('Another page or program changed the files. What you typed is not saved.'));
+    trouble(new Changed('The files were changed by another page or program. What you typed is not saved.'));
   } else {
     await load(false);
-    say('Another page or program changed the files. This page shows them as they are now.');
+    say('The files were changed by another page or program. This page shows them as they are now.');
   }
   return false;
 }
@@ -118,7 +124,7 @@ export async function answer(what, body) {
     return await work(what, body, (step) => {
       document.getElementById('work-words').textContent = step.what
         ? step.what.charAt(0).toUpperCase() + step.what.slice(1) : 'Waiting';
-      document.getElementById('work-bar').value = step.percent;
+      /** @type {HTMLProgressElement} */ (document.getElementById('work-bar')).value = step.percent;
     });
   } catch (error) {
     trouble(error);
@@ -164,11 +170,11 @@ function here() {
 
 function show() {
   const name = here();
-  for (const screen of document.querySelectorAll('.screen')) {
-    screen.hidden = screen.id !== name;
-  }
+  document.querySelectorAll('.screen').forEach((screen) => {
+    screen.toggleAttribute('hidden', screen.id !== name);
+  });
   for (const link of document.querySelectorAll('.steps a')) {
-    if (link.hash === `#${name}`) {
+    if (link.getAttribute('href') === `#${name}`) {
       link.setAttribute('aria-current', 'step');
     } else {
       link.removeAttribute('aria-current');
@@ -179,7 +185,7 @@ function show() {
 
 whenChanged(() => {
   document.getElementById('unsaved').textContent = state.dirty ? 'Not saved yet.' : 'Saved.';
-  document.getElementById('save').disabled = !state.dirty;
+  document.getElementById('save').toggleAttribute('disabled', !state.dirty);
 });
 document.getElementById('save').addEventListener('click', () => { save(); });
 document.getElementById('stop').addEventListener('click', () => { cancel().catch(trouble); });

@@ -8,7 +8,7 @@ import { place, strip, words } from './year.js';
 
 const MOST = 4;
 const LETTERS = ['A', 'B', 'C', 'D'];
-const choice = document.getElementById('plans-hive');
+const choice = /** @type {HTMLSelectElement} */ (document.getElementById('plans-hive'));
 const edit = document.getElementById('plans-edit');
 const calendar = document.getElementById('plans-strip');
 const result = document.getElementById('plans-result');
@@ -47,7 +47,7 @@ function draw() {
       state.plans.push({ name: '', controls: [{ use: 'thymol', start: state.today, title: '' }] });
       changed();
       draw();
-      edit.querySelector('fieldset:last-of-type input')?.focus();
+      /** @type {HTMLElement | null} */ (edit.querySelector('fieldset:last-of-type input'))?.focus();
     });
     const line = element('p', '', 'buttons');
     line.append(more);

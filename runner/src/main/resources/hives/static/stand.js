@@ -1,6 +1,6 @@
 // Where it stands: the sheet of the apiary, then every hive with its lines and its season.
 
-import { element } from './dom.js';
+import { element, target } from './dom.js';
 import { state } from './draft.js';
 import { answer } from './hives.js';
 
@@ -110,7 +110,7 @@ function draw(found) {
 
 // The sheet's names lead to their hives; the address keeps the step.
 body.addEventListener('click', (event) => {
-  const link = event.target.closest('a[href^="#hive-"]');
+  const link = target(event).closest('a[href^="#hive-"]');
   if (link) {
     event.preventDefault();
     const hive = document.getElementById(link.getAttribute('href').slice(1));

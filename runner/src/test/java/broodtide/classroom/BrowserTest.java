@@ -131,6 +131,38 @@ class BrowserTest extends ClassInBrowser {
         .isEqualTo(2);
   }
 
+  /** Several pairs' answers stand beside the model's, and none is kept. */
+  @Test
+  void whatPairsSaidStandsBesideTheModel() throws Exception {
+    visit("/lessons/drone-magnet", 1280, 720);
+    predict();
+    for (int choice : new int[] {2, 0}) {
+      browser.eval("document.querySelectorAll('input[name=choice]')[" + choice + "].click()");
+      browser.eval("document.getElementById('pair').click()");
+    }
+    assertThat(text("pairs")).contains("Pair 1: More than a third", "Pair 2: One in a hundred");
+    browser.press("PageDown");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    assertThat(text("verdict")).isEqualTo("1 of 2 pairs saw it coming.");
+    assertThat(text("answer"))
+        .contains("Pair 1: More than a third (as the model shows)", "Pair 2: One in a hundred");
+
+    visit("/lessons/spring-count", 1280, 720);
+    predict();
+    for (String value : new String[] {"2", "7"}) {
+      browser.eval(
+          "document.querySelectorAll('input[data-day]').forEach(i => { if (!i.readOnly) i.value ="
+              + " "
+              + value
+              + "; })");
+      browser.eval("document.getElementById('pair').click()");
+    }
+    browser.eval("document.querySelector('button.main').click()");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    assertThat(browser.eval("document.querySelector('#answer thead').innerText").asText())
+        .containsSubsequence("Pair 1", "Pair 2", "The model");
+  }
+
   /** The evening by a clicker alone: story, hands, reveal, talk, and back. */
   @Test
   void aClickerLeadsThroughTheEvening() throws Exception {

@@ -6,12 +6,16 @@ import broodtide.browser.Axe;
 import broodtide.lesson.Lessons;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** axe-core over every page of the class, each stage of a lesson in turn. */
+/**
+ * axe-core over every page of the class, each stage of a lesson in turn; the widest window in the
+ * few colours of a system's own palette.
+ */
 class ClassAxeTest extends ClassInBrowser {
   private static final List<String> STAGES = List.of("story", "predict", "reveal", "talk");
 
@@ -35,7 +39,8 @@ class ClassAxeTest extends ClassInBrowser {
   @Tag("slow")
   @MethodSource("pages")
   void findsNothing(String path) throws Exception {
-    for (int width : new int[] {390, 1280}) {
+    for (int width : new int[] {390, 1280, 1920}) {
+      browser.forcedColours(width == 1920);
       visit(path, width, 720);
       browser.waitFor("document.querySelector('.live, .row, .sheet')");
       if (!browser.eval("Boolean(document.querySelector('.lesson'))").asBoolean()) {
@@ -48,6 +53,11 @@ class ClassAxeTest extends ClassInBrowser {
         clean(path + " at " + width + ", " + stage);
       }
     }
+  }
+
+  @AfterEach
+  void usualColours() throws Exception {
+    browser.forcedColours(false);
   }
 
   private static void clean(String where) throws Exception {

@@ -171,7 +171,7 @@ class HivesBrowserTest {
     Files.writeString(folder.resolve("washes.csv"), WASHES.replace(",1,302", ",3,302"));
     browser.eval("window.dispatchEvent(new Event('focus'))");
     browser.waitFor("document.querySelector('#counts-table [data-column=mites]')?.value === '3'");
-    assertThat(notice()).contains("Another page or program changed the files");
+    assertThat(notice()).contains("changed by another page or program");
   }
 
   @Test
