@@ -71,15 +71,33 @@ public final class EnsembleRun {
     return run;
   }
 
+  /**
+   * {@return the same run as far as a shorter one goes}
+   *
+   * @param shorter a scenario that differs from the run's in nothing up to its own end
+   */
+  public EnsembleRun upTo(Scenario shorter) {
+    if (!shorter.start().equals(scenario.start()) || shorter.days() > scenario.days()) {
+      throw new IllegalArgumentException(
+          "a run from "
+              + scenario.start()
+              + " over "
+              + scenario.days()
+              + " days holds none from "
+              + shorter.start()
+              + " over "
+              + shorter.days());
+    }
+    EnsembleRun part = new EnsembleRun(shorter, members, Set.of());
+    kept.forEach((q, values) -> part.kept.put(q, Arrays.copyOf(values, shorter.days() + 1)));
+    return part;
+  }
+
   private DayObserver keeper(int first, int count) {
+    double[] spare = new double[count];
     return (day, view) ->
         kept.forEach(
-            (quantity, values) -> {
-              float[] row = values[day];
-              for (int l = 0; l < count; l++) {
-                row[first + l] = (float) quantity.of(view, l);
-              }
-            });
+            (quantity, values) -> BlockRow.read(quantity, view, spare, values[day], first));
   }
 
   /** {@return what was run} */

@@ -3,9 +3,8 @@ package broodtide.fit;
 import broodtide.engine.SeasonChange;
 import broodtide.engine.SimulatedColony;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.math3.util.FastMath;
 
 /** A colony while its unknowns are set one by one. */
@@ -38,15 +37,33 @@ final class ColonyDraw {
   int season;
 
   /** By number of the season of the bees, see {@link BeeYears}. */
-  final Map<Integer, Double> reproduction = new HashMap<>();
+  final BySeason reproduction = new BySeason();
 
-  final Map<Integer, Double> reinvasion = new HashMap<>();
+  final BySeason reinvasion = new BySeason();
 
   /** The same; what is missing counts as usual. */
-  final Map<Integer, Double> lateReinvasion = new HashMap<>();
+  final BySeason lateReinvasion = new BySeason();
 
   /** One for each miticide course. */
   final List<Double> efficacy = new ArrayList<>();
+
+  /** A factor for each season; 1 where none was set. */
+  static final class BySeason {
+    private double[] factors = {};
+
+    void put(int season, double factor) {
+      int known = factors.length;
+      if (season >= known) {
+        factors = Arrays.copyOf(factors, season + 1);
+        Arrays.fill(factors, known, season, 1);
+      }
+      factors[season] = factor;
+    }
+
+    private double of(int season) {
+      return season < factors.length ? factors[season] : 1;
+    }
+  }
 
   ColonyDraw(double usualReproduction) {
     this.usualReproduction = usualReproduction;
@@ -60,8 +77,8 @@ final class ColonyDraw {
         lays,
         size,
         infestation,
-        of(reproduction, 0),
-        of(reinvasion, 0),
+        reproduction.of(0),
+        reinvasion.of(0),
         infectivity,
         efficacy,
         changes(years));
@@ -72,8 +89,8 @@ final class ColonyDraw {
     double growth = 1;
     double arrivals = 1;
     for (BeeYears.Stretch s : years.stretches()) {
-      double nextGrowth = growth(s, years.seen()) / of(reproduction, 0);
-      double nextArrivals = arrivals(s) / of(reinvasion, 0);
+      double nextGrowth = growth(s, years.seen()) / reproduction.of(0);
+      double nextArrivals = arrivals(s) / reinvasion.of(0);
       if (nextGrowth != growth || nextArrivals != arrivals) {
         growth = nextGrowth;
         arrivals = nextArrivals;
@@ -84,7 +101,7 @@ final class ColonyDraw {
   }
 
   private double growth(BeeYears.Stretch s, int seen) {
-    double own = of(reproduction, s.season());
+    double own = reproduction.of(s.season());
     if (!s.ahead() || s.season() > seen) {
       return own;
     }
@@ -94,11 +111,7 @@ final class ColonyDraw {
   }
 
   private double arrivals(BeeYears.Stretch s) {
-    double usual = of(reinvasion, s.season());
-    return s.late() ? usual * of(lateReinvasion, s.season()) : usual;
-  }
-
-  private static double of(Map<Integer, Double> bySeason, int season) {
-    return bySeason.getOrDefault(season, 1.0);
+    double usual = reinvasion.of(s.season());
+    return s.late() ? usual * lateReinvasion.of(s.season()) : usual;
   }
 }

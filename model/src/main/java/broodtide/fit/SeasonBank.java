@@ -105,10 +105,7 @@ final class SeasonBank {
     layout = ParticleLayout.of(SeasonPosterior.courses(past), 1);
     int seasons = SEASONS_PER_COLONY * beginning.colonies();
     z = new TemperedSampler(layout.sampled(), seasons, 1, beginning.seed()).prior();
-    dispersions = new double[seasons];
-    for (int i = 0; i < seasons; i++) {
-      dispersions[i] = beginning.priors().draw(z[i], layout).overdispersion;
-    }
+    dispersions = SeasonPosterior.dispersions(beginning.priors(), layout, z);
     started = StartedColonies.of(origin.start(), colonies(TrimmedScenario.to(past, 1)), workers);
   }
 
@@ -236,7 +233,7 @@ final class SeasonBank {
           row.adults[i] < bees
               ? Double.NEGATIVE_INFINITY
               : logLik[i]
-                  + model.logLikelihood(row.infestation[i] / 100, dispersions[i])
+                  + model.quickLogLikelihood(row.infestation[i] / 100.0, dispersions[i])
                   + note.logLikelihood(row.adults[i]);
     }
   }

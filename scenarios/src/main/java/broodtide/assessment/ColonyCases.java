@@ -3,6 +3,7 @@ package broodtide.assessment;
 import broodtide.catalog.Referred;
 import broodtide.control.Control;
 import broodtide.fit.Priors;
+import broodtide.fit.SeasonBanks;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
@@ -31,6 +32,9 @@ import java.util.stream.Stream;
 public final class ColonyCases {
   /** Years that can be looked ahead from the decision date. */
   public static final int MOST_YEARS = 3;
+
+  /** Colonies of a table up to which each is read with a sampler of its own. */
+  public static final int FEW = SeasonBanks.FEW;
 
   private static final String UNTIL = "--until";
 
@@ -116,9 +120,23 @@ public final class ColonyCases {
                   Priors.defaults(),
                   winter,
                   ColonyCase.NO_YARD,
-                  List.of()));
+                  List.of(),
+                  false));
         });
-    return List.copyOf(cases);
+    return ofTable(cases, washes.size());
+  }
+
+  /**
+   * {@return the same cases, of a table of so many colonies: in one of more than {@value #FEW}
+   * colonies share seasons, whether all of them are asked for or one}
+   *
+   * @param cases one for each colony that is asked for
+   * @param colonies colonies of the table
+   */
+  public static List<ColonyCase> ofTable(List<ColonyCase> cases, int colonies) {
+    return colonies > FEW
+        ? cases.stream().map(ColonyCase::inTableOfMany).toList()
+        : List.copyOf(cases);
   }
 
   /**

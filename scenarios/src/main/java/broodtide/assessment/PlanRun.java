@@ -43,8 +43,8 @@ public final class PlanRun {
   private final Plan plan;
   private final EnsembleRun run;
   private final List<String> objections;
-  private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
-  private final Lazy<Double> standing = new Lazy<>(() -> mean(alive.get()[0]));
+  private final Lazy<float[][]> alive;
+  private final Lazy<Double> standing = new Lazy<>(this::findStanding);
   private final Map<LocalDate, QuantileSummary> byYard = new HashMap<>();
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
@@ -68,6 +68,23 @@ public final class PlanRun {
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
+    alive = new Lazy<>(this::findAlive);
+  }
+
+  private PlanRun(ColonyCase colony, PlanRun longer, EnsembleRun run) {
+    this.colony = colony;
+    this.plan = longer.plan;
+    this.run = run;
+    this.objections = PlanCheck.of(plan, colony);
+    alive = new Lazy<>(() -> Arrays.copyOf(longer.alive.get(), lastIndex() + 1));
+  }
+
+  /**
+   * The same run for a case that looks less far ahead and differs in nothing else; its figures are
+   * those of a run of its own.
+   */
+  PlanRun upTo(ColonyCase shorter) {
+    return new PlanRun(shorter, this, run.upTo(shorter.season(plan)));
   }
 
   /** {@return the case} */
@@ -153,6 +170,10 @@ public final class PlanRun {
    */
   public double standing() {
     return standing.get();
+  }
+
+  private double findStanding() {
+    return mean(alive.get()[0]);
   }
 
   private static double mean(float[] byMember) {
