@@ -131,12 +131,23 @@ public final class EnsembleRun {
   public double[] least(Quantity quantity, LocalDate from, LocalDate to) {
     double[] least = values(quantity, from);
     for (int day = index(from) + 1; day <= index(to); day++) {
-      float[] row = values(quantity, day);
-      for (int m = 0; m < least.length; m++) {
-        least[m] = Math.min(least[m], row[m]);
-      }
+      lower(quantity, day, least);
     }
     return least;
+  }
+
+  /**
+   * Takes in what a quantity was on a day where it was less.
+   *
+   * @param quantity one of those that were kept
+   * @param day days since the start
+   * @param least the least so far, by member; is lowered
+   */
+  public void lower(Quantity quantity, int day, double[] least) {
+    float[] row = values(quantity, day);
+    for (int m = 0; m < least.length; m++) {
+      least[m] = Math.min(least[m], row[m]);
+    }
   }
 
   /**

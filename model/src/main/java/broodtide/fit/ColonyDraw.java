@@ -33,6 +33,9 @@ final class ColonyDraw {
   /** What growth to come does not share with growth so far; 1 before it is set. */
   double growthToCome = 1;
 
+  private double ahead;
+  private int aheadOf = -1;
+
   /** Number of the season that is being set; plays no part in what is the same in all. */
   int season;
 
@@ -85,6 +88,7 @@ final class ColonyDraw {
   }
 
   private List<SeasonChange> changes(BeeYears years) {
+    aheadOf = -1;
     List<SeasonChange> out = new ArrayList<>(years.stretches().size());
     double growth = 1;
     double arrivals = 1;
@@ -101,13 +105,20 @@ final class ColonyDraw {
   }
 
   private double growth(BeeYears.Stretch s, int seen) {
-    double own = reproduction.of(s.season());
-    if (!s.ahead() || s.season() > seen) {
-      return own;
+    return s.ahead() && s.season() <= seen ? growthAhead(s.season()) : reproduction.of(s.season());
+  }
+
+  /** Growth of a season from the last wash on; asked for more than once of the same season. */
+  private double growthAhead(int season) {
+    if (season != aheadOf) {
+      double own = reproduction.of(season);
+      double kept = FastMath.pow(own / usualReproduction, GROWTH_CORRELATION);
+      ahead =
+          Math.min(
+              LARGEST_VIGOUR, usualReproduction * kept * FastMath.pow(growthToCome, OWN_GROWTH));
+      aheadOf = season;
     }
-    double kept = FastMath.pow(own / usualReproduction, GROWTH_CORRELATION);
-    return Math.min(
-        LARGEST_VIGOUR, usualReproduction * kept * FastMath.pow(growthToCome, OWN_GROWTH));
+    return ahead;
   }
 
   private double arrivals(BeeYears.Stretch s) {

@@ -339,6 +339,11 @@ public final class SeasonPosterior {
     return origin.start();
   }
 
+  /** What records that begin alike share. */
+  RecordOrigin origin() {
+    return origin;
+  }
+
   /** Chances of life at the place. */
   Survival survival() {
     return origin.survival();
