@@ -163,7 +163,7 @@ final class ManyHives {
 
   private HiveEntry entry(ColonyCase c, List<Plan> plans) {
     try (Workers alone = new Workers(1)) {
-      Assessment assessment = Assessment.of(c, effort, banks, alone);
+      Assessment assessment = Assessment.of(c, effort, banks, alone, Progress.NONE);
       Optional<Assessment.WaitingAlone> waits =
           laysNone ? Optional.of(assessment.waitingAlone()) : Optional.empty();
       Comparison comparison =

@@ -73,14 +73,15 @@ public final class Assessment {
    * @param banks seasons that colonies of one beginning share; what else was read with them changes
    *     no figure
    * @param workers threads, for this and all that is asked of it; their number changes no figure
+   * @param progress is told of work done
    */
   public static Assessment of(
       ColonyCase colony,
       SeasonPosterior.SamplerSettings settings,
       SeasonBanks banks,
-      Workers workers) {
-    return new Assessment(
-        colony, colony.posterior(settings, banks, workers, Progress.NONE), workers);
+      Workers workers,
+      Progress progress) {
+    return new Assessment(colony, colony.posterior(settings, banks, workers, progress), workers);
   }
 
   /** {@return the case} */
