@@ -71,15 +71,33 @@ public final class EnsembleRun {
     return run;
   }
 
+  /**
+   * {@return the same run as far as a shorter one goes}
+   *
+   * @param shorter a scenario that differs from the run's in nothing up to its own end
+   */
+  public EnsembleRun upTo(Scenario shorter) {
+    if (!shorter.start().equals(scenario.start()) || shorter.days() > scenario.days()) {
+      throw new IllegalArgumentException(
+          "a run from "
+              + scenario.start()
+              + " over "
+              + scenario.days()
+              + " days holds none from "
+              + shorter.start()
+              + " over "
+              + shorter.days());
+    }
+    EnsembleRun part = new EnsembleRun(shorter, members, Set.of());
+    kept.forEach((q, values) -> part.kept.put(q, Arrays.copyOf(values, shorter.days() + 1)));
+    return part;
+  }
+
   private DayObserver keeper(int first, int count) {
+    double[] spare = new double[count];
     return (day, view) ->
         kept.forEach(
-            (quantity, values) -> {
-              float[] row = values[day];
-              for (int l = 0; l < count; l++) {
-                row[first + l] = (float) quantity.of(view, l);
-              }
-            });
+            (quantity, values) -> BlockRow.read(quantity, view, spare, values[day], first));
   }
 
   /** {@return what was run} */
@@ -113,12 +131,23 @@ public final class EnsembleRun {
   public double[] least(Quantity quantity, LocalDate from, LocalDate to) {
     double[] least = values(quantity, from);
     for (int day = index(from) + 1; day <= index(to); day++) {
-      float[] row = values(quantity, day);
-      for (int m = 0; m < least.length; m++) {
-        least[m] = Math.min(least[m], row[m]);
-      }
+      lower(quantity, day, least);
     }
     return least;
+  }
+
+  /**
+   * Takes in what a quantity was on a day where it was less.
+   *
+   * @param quantity one of those that were kept
+   * @param day days since the start
+   * @param least the least so far, by member; is lowered
+   */
+  public void lower(Quantity quantity, int day, double[] least) {
+    float[] row = values(quantity, day);
+    for (int m = 0; m < least.length; m++) {
+      least[m] = Math.min(least[m], row[m]);
+    }
   }
 
   /**

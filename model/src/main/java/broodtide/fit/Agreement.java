@@ -1,9 +1,12 @@
 package broodtide.fit;
 
 import broodtide.engine.Progress;
+import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
+import broodtide.wash.Wash;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -49,33 +52,75 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     return new Agreement(checks, checks.isEmpty() ? 1 : usual(posterior, workers));
   }
 
-  private static double usual(SeasonPosterior posterior, Workers workers) {
-    SeasonPosterior prior =
-        posterior.beforeWashes(new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED));
-    List<ExpectedWashes.Parts> parts =
-        ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
-    int[] real = posterior.washes().stream().mapToInt(w -> w.mites()).toArray();
-    List<Terms> terms = parts.stream().map(Terms::of).toList();
-    double own = logMean(terms, real, NONE_LEFT_OUT);
-    SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
-    boolean[] asRare = new boolean[RECORDS];
-    workers.run(
-        RECORDS,
-        r -> {
-          RandomGenerator random = new Well19937c(streams[r].nextLong());
-          int colony = random.nextInt(COLONIES);
-          int[] invented = new int[real.length];
-          for (int w = 0; w < invented.length; w++) {
-            ExpectedWashes.Parts p = parts.get(w);
-            invented[w] = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
-          }
-          asRare[r] = logMean(terms, invented, colony) <= own;
-        },
-        Progress.NONE);
-    int rare = 0;
-    for (boolean b : asRare) {
-      rare += b ? 1 : 0;
+  /**
+   * What invented records hang on.
+   *
+   * @param past rates, days and what was done
+   * @param priors what is believed before
+   * @param washes the visits, without what was found
+   */
+  record Visits(Scenario past, Priors priors, List<Wash> washes) {
+    static Visits of(SeasonPosterior posterior) {
+      List<Wash> bare =
+          posterior.washes().stream()
+              .map(
+                  w ->
+                      new Wash(
+                          w.date(),
+                          "invented",
+                          0,
+                          w.bees(),
+                          w.method(),
+                          w.frame(),
+                          "",
+                          OptionalDouble.empty()))
+              .toList();
+      return new Visits(posterior.past(), posterior.priors(), bare);
     }
+  }
+
+  /**
+   * Records that colonies of the priors would give.
+   *
+   * @param terms what stays the same in the probabilities of counts, by wash
+   * @param logMeans how probable each invented record is
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  record Invented(List<Terms> terms, double[] logMeans) {
+    static Invented of(SeasonPosterior posterior, Workers workers) {
+      SeasonPosterior prior =
+          posterior.beforeWashes(new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED));
+      List<ExpectedWashes.Parts> parts =
+          ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
+      List<Terms> terms = parts.stream().map(Terms::of).toList();
+      SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
+      double[] logMeans = new double[RECORDS];
+      workers.run(
+          RECORDS,
+          r -> {
+            RandomGenerator random = new Well19937c(streams[r].nextLong());
+            int colony = random.nextInt(COLONIES);
+            int[] counts = new int[parts.size()];
+            for (int w = 0; w < counts.length; w++) {
+              ExpectedWashes.Parts p = parts.get(w);
+              counts[w] = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
+            }
+            logMeans[r] = logMean(terms, counts, colony);
+          },
+          Progress.NONE);
+      return new Invented(terms, logMeans);
+    }
+  }
+
+  private static double usual(SeasonPosterior posterior, Workers workers) {
+    Invented invented =
+        posterior
+            .origin()
+            .invented
+            .get(Visits.of(posterior), () -> Invented.of(posterior, workers));
+    int[] real = posterior.washes().stream().mapToInt(Wash::mites).toArray();
+    double own = logMean(invented.terms(), real, NONE_LEFT_OUT);
+    long rare = Arrays.stream(invented.logMeans()).filter(log -> log <= own).count();
     return (double) rare / RECORDS;
   }
 
@@ -105,7 +150,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   }
 
   /** What stays the same in the probabilities of all counts of one wash, by colony. */
-  private record Terms(double[] none, double[] perMite, double[] sizes, double[] logGamma) {
+  record Terms(double[] none, double[] perMite, double[] sizes, double[] logGamma) {
     static Terms of(ExpectedWashes.Parts p) {
       double[] none = new double[COLONIES];
       double[] perMite = new double[COLONIES];

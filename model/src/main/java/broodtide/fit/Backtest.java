@@ -7,16 +7,19 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Forecasts that can be marked: each colony's last wash is held out and forecast from earlier ones.
@@ -188,12 +191,35 @@ public final class Backtest {
       SeasonPosterior.SamplerSettings effort,
       Workers workers,
       Progress progress) {
-    List<Mark> marks = new ArrayList<>();
-    for (int i = 0; i < colonies.size(); i++) {
-      marks.addAll(marks(model, colonies.get(i), priors, effort, workers));
-      progress.at(i + 1, colonies.size());
+    Reading reading =
+        colonies.size() > SeasonBanks.FEW ? new SeasonBanks(1)::posterior : SeasonPosterior::of;
+    List<List<Mark>> marks = new ArrayList<>(Collections.nCopies(colonies.size(), List.of()));
+    // those that began alike one after the other, so that they find their seasons ready
+    int[] order =
+        IntStream.range(0, colonies.size())
+            .boxed()
+            .sorted(Comparator.comparing(i -> colonies.get(i).start()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    for (int i = 0; i < order.length; i++) {
+      Colony c = colonies.get(order[i]);
+      marks.set(order[i], marks(model, c, priors, effort, reading, workers));
+      progress.at(i + 1, order.length);
     }
-    return new Report(marks);
+    return new Report(marks.stream().flatMap(List::stream).toList());
+  }
+
+  /** How the washes of a record are read. */
+  @FunctionalInterface
+  private interface Reading {
+    SeasonPosterior posterior(
+        Scenario past,
+        List<Wash> washes,
+        List<BoardCount> boards,
+        Priors priors,
+        SeasonPosterior.SamplerSettings effort,
+        Workers workers,
+        Progress progress);
   }
 
   private static List<Mark> marks(
@@ -201,6 +227,7 @@ public final class Backtest {
       Colony c,
       Priors priors,
       SeasonPosterior.SamplerSettings effort,
+      Reading reading,
       Workers workers) {
     if (c.washes().isEmpty()) {
       return List.of();
@@ -215,7 +242,7 @@ public final class Backtest {
     Plan plan = new Plan("done", done);
     Scenario season = Scenario.until(model, plan, c.start(), last);
     SeasonPosterior posterior =
-        SeasonPosterior.of(season, seen, priors, effort, workers, Progress.NONE);
+        reading.posterior(season, seen, List.of(), priors, effort, workers, Progress.NONE);
     List<CountDistribution> forecasts = ExpectedWashes.of(posterior, plan, held, workers);
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < held.size(); i++) {

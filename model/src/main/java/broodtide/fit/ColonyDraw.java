@@ -3,9 +3,8 @@ package broodtide.fit;
 import broodtide.engine.SeasonChange;
 import broodtide.engine.SimulatedColony;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.math3.util.FastMath;
 
 /** A colony while its unknowns are set one by one. */
@@ -34,19 +33,40 @@ final class ColonyDraw {
   /** What growth to come does not share with growth so far; 1 before it is set. */
   double growthToCome = 1;
 
+  private double ahead;
+  private int aheadOf = -1;
+
   /** Number of the season that is being set; plays no part in what is the same in all. */
   int season;
 
   /** By number of the season of the bees, see {@link BeeYears}. */
-  final Map<Integer, Double> reproduction = new HashMap<>();
+  final BySeason reproduction = new BySeason();
 
-  final Map<Integer, Double> reinvasion = new HashMap<>();
+  final BySeason reinvasion = new BySeason();
 
   /** The same; what is missing counts as usual. */
-  final Map<Integer, Double> lateReinvasion = new HashMap<>();
+  final BySeason lateReinvasion = new BySeason();
 
   /** One for each miticide course. */
   final List<Double> efficacy = new ArrayList<>();
+
+  /** A factor for each season; 1 where none was set. */
+  static final class BySeason {
+    private double[] factors = {};
+
+    void put(int season, double factor) {
+      int known = factors.length;
+      if (season >= known) {
+        factors = Arrays.copyOf(factors, season + 1);
+        Arrays.fill(factors, known, season, 1);
+      }
+      factors[season] = factor;
+    }
+
+    private double of(int season) {
+      return season < factors.length ? factors[season] : 1;
+    }
+  }
 
   ColonyDraw(double usualReproduction) {
     this.usualReproduction = usualReproduction;
@@ -60,20 +80,21 @@ final class ColonyDraw {
         lays,
         size,
         infestation,
-        of(reproduction, 0),
-        of(reinvasion, 0),
+        reproduction.of(0),
+        reinvasion.of(0),
         infectivity,
         efficacy,
         changes(years));
   }
 
   private List<SeasonChange> changes(BeeYears years) {
+    aheadOf = -1;
     List<SeasonChange> out = new ArrayList<>(years.stretches().size());
     double growth = 1;
     double arrivals = 1;
     for (BeeYears.Stretch s : years.stretches()) {
-      double nextGrowth = growth(s, years.seen()) / of(reproduction, 0);
-      double nextArrivals = arrivals(s) / of(reinvasion, 0);
+      double nextGrowth = growth(s, years.seen()) / reproduction.of(0);
+      double nextArrivals = arrivals(s) / reinvasion.of(0);
       if (nextGrowth != growth || nextArrivals != arrivals) {
         growth = nextGrowth;
         arrivals = nextArrivals;
@@ -84,21 +105,24 @@ final class ColonyDraw {
   }
 
   private double growth(BeeYears.Stretch s, int seen) {
-    double own = of(reproduction, s.season());
-    if (!s.ahead() || s.season() > seen) {
-      return own;
+    return s.ahead() && s.season() <= seen ? growthAhead(s.season()) : reproduction.of(s.season());
+  }
+
+  /** Growth of a season from the last wash on; asked for more than once of the same season. */
+  private double growthAhead(int season) {
+    if (season != aheadOf) {
+      double own = reproduction.of(season);
+      double kept = FastMath.pow(own / usualReproduction, GROWTH_CORRELATION);
+      ahead =
+          Math.min(
+              LARGEST_VIGOUR, usualReproduction * kept * FastMath.pow(growthToCome, OWN_GROWTH));
+      aheadOf = season;
     }
-    double kept = FastMath.pow(own / usualReproduction, GROWTH_CORRELATION);
-    return Math.min(
-        LARGEST_VIGOUR, usualReproduction * kept * FastMath.pow(growthToCome, OWN_GROWTH));
+    return ahead;
   }
 
   private double arrivals(BeeYears.Stretch s) {
-    double usual = of(reinvasion, s.season());
-    return s.late() ? usual * of(lateReinvasion, s.season()) : usual;
-  }
-
-  private static double of(Map<Integer, Double> bySeason, int season) {
-    return bySeason.getOrDefault(season, 1.0);
+    double usual = reinvasion.of(s.season());
+    return s.late() ? usual * lateReinvasion.of(s.season()) : usual;
   }
 }

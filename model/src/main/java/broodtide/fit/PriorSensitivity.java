@@ -50,12 +50,50 @@ public record PriorSensitivity(Unknown unknown, int course, int season, TotalInd
     BeeYears years = BeeYears.of(season, posterior.lastWash());
     ParticleLayout layout = ParticleLayout.of(SeasonPosterior.courses(season), years.seasons());
     List<ParticleLayout.Place> places = layout.places();
+    Question asked = new Question(season, posterior.lastWash(), day, posterior.priors(), seed);
+    List<double[]> then =
+        posterior
+            .origin()
+            .exchanged
+            .get(asked, () -> exchanged(season, posterior, day, seed, layout, years, workers));
+    double[] base = Arrays.stream(then.get(0)).map(answer).toArray();
+    List<PriorSensitivity> out = new ArrayList<>();
+    for (int d = 0; d < places.size(); d++) {
+      ParticleLayout.Place place = places.get(d);
+      double[] other = Arrays.stream(then.get(d + 1)).map(answer).toArray();
+      TotalIndex index = TotalIndex.of(base, other);
+      out.add(new PriorSensitivity(place.unknown(), place.course(), place.season(), index));
+    }
+    return out;
+  }
+
+  /**
+   * What exchanged unknowns hang on.
+   *
+   * @param season what is played
+   * @param lastWash from which day on growth is that to come
+   * @param day the day on which the infestation is looked at
+   * @param priors what is believed
+   * @param seed seed of the random numbers
+   */
+  record Question(Scenario season, LocalDate lastWash, LocalDate day, Priors priors, long seed) {}
+
+  /** Infestations on the day: of the first draws, and of those with one unknown of the second. */
+  private static List<double[]> exchanged(
+      Scenario season,
+      SeasonPosterior posterior,
+      LocalDate day,
+      long seed,
+      ParticleLayout layout,
+      BeeYears years,
+      Workers workers) {
     TrimmedScenario part = TrimmedScenario.to(season, SeasonPosterior.day(season, day));
-    double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places.size());
-    double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places.size());
+    int places = layout.places().size();
+    double[][] first = draws(Streams.of(seed, Streams.Purpose.SENSITIVITY), places);
+    double[][] second = draws(Streams.of(seed + 1, Streams.Purpose.SENSITIVITY), places);
     StandardColony start = posterior.start();
     Priors priors = posterior.priors();
-    // One after the other, so that no more than one is held beside the first.
+    // One after the other, so that no more than one run is held.
     Answers play =
         z -> {
           List<SimulatedColony> colonies =
@@ -63,21 +101,18 @@ public record PriorSensitivity(Unknown unknown, int course, int season, TotalInd
                   .map(row -> part.fitted(priors.draw(row, layout).colony(years)))
                   .toList();
           Set<Quantity> kept = Set.of(Quantity.INFESTATION);
-          EnsembleRun run =
-              EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE);
-          return Arrays.stream(run.values(Quantity.INFESTATION, day)).map(answer).toArray();
+          return EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE)
+              .values(Quantity.INFESTATION, day);
         };
-    double[] base = play.of(first);
-    List<PriorSensitivity> out = new ArrayList<>();
-    for (int d = 0; d < places.size(); d++) {
+    List<double[]> out = new ArrayList<>();
+    out.add(play.of(first));
+    for (int d = 0; d < places; d++) {
       double[][] mixed = new double[DRAWS][];
       for (int i = 0; i < DRAWS; i++) {
         mixed[i] = first[i].clone();
         mixed[i][d] = second[i][d];
       }
-      ParticleLayout.Place place = places.get(d);
-      TotalIndex index = TotalIndex.of(base, play.of(mixed));
-      out.add(new PriorSensitivity(place.unknown(), place.course(), place.season(), index));
+      out.add(play.of(mixed));
     }
     return out;
   }

@@ -4,6 +4,7 @@ import broodtide.engine.ColonyModel;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,12 @@ final class RecordOrigin {
   private final ColonyModel model;
   private final StandardColony start;
   private volatile @Nullable Survival survival;
+
+  /** What invented records of some visits say, under the priors. */
+  final Memo<Agreement.Visits, Agreement.Invented> invented = new Memo<>();
+
+  /** Infestations of colonies of the priors, whose unknowns were exchanged one by one. */
+  final Memo<PriorSensitivity.Question, List<double[]>> exchanged = new Memo<>();
 
   RecordOrigin(ColonyModel model, LocalDate firstDay) {
     this.model = model;

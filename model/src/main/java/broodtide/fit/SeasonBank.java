@@ -105,10 +105,7 @@ final class SeasonBank {
     layout = ParticleLayout.of(SeasonPosterior.courses(past), 1);
     int seasons = SEASONS_PER_COLONY * beginning.colonies();
     z = new TemperedSampler(layout.sampled(), seasons, 1, beginning.seed()).prior();
-    dispersions = new double[seasons];
-    for (int i = 0; i < seasons; i++) {
-      dispersions[i] = beginning.priors().draw(z[i], layout).overdispersion;
-    }
+    dispersions = SeasonPosterior.dispersions(beginning.priors(), layout, z);
     started = StartedColonies.of(origin.start(), colonies(TrimmedScenario.to(past, 1)), workers);
   }
 
@@ -178,7 +175,12 @@ final class SeasonBank {
     int[] picked = pick(weights, sum);
     double evidence = top + FastMath.log(sum / weights.length);
     TemperedSampler.Sample sample =
-        new TemperedSampler.Sample(particles(past, ordered, picked), effective, 1, 1, evidence);
+        new TemperedSampler.Sample(
+            particles(past, ordered, picked),
+            Math.min(effective, withoutRepeats(picked)),
+            1,
+            1,
+            evidence);
     return Optional.of(
         SeasonPosterior.drawn(
             past, origin, beginning.priors(), ordered, sample, started.some(picked)));
@@ -236,7 +238,7 @@ final class SeasonBank {
           row.adults[i] < bees
               ? Double.NEGATIVE_INFINITY
               : logLik[i]
-                  + model.logLikelihood(row.infestation[i] / 100, dispersions[i])
+                  + model.quickLogLikelihood(row.infestation[i] / 100.0, dispersions[i])
                   + note.logLikelihood(row.adults[i]);
     }
   }
@@ -258,6 +260,17 @@ final class SeasonBank {
       picked[other] = kept;
     }
     return picked;
+  }
+
+  /** Colonies less those that repeat others: the sum of counts squared over that of squares. */
+  private double withoutRepeats(int[] picked) {
+    int[] counts = new int[z.length];
+    double squares = 0;
+    for (int i : picked) {
+      // of n and n + 1 the squares differ by 2 n + 1
+      squares += 2.0 * counts[i]++ + 1;
+    }
+    return (double) picked.length * picked.length / squares;
   }
 
   /** The unknowns of drawn seasons, as far as washes up to the last of a record saw them. */

@@ -24,6 +24,9 @@ import java.util.Optional;
  * @since 0.2.0
  */
 public final class SeasonBanks {
+  /** Records of a table up to which each has a sampler of its own, by choice. */
+  public static final int FEW = 30;
+
   private final int most;
   private final Map<SeasonBank.Beginning, Shared> kept = new LinkedHashMap<>(16, 0.75f, true);
 
@@ -41,7 +44,7 @@ public final class SeasonBanks {
   /**
    * Banks of the last few beginnings.
    *
-   * @param most how many are kept, 1 or more; as many as records are read at once, at best
+   * @param most how many are kept, 1 or more
    */
   public SeasonBanks(int most) {
     this.most = most;

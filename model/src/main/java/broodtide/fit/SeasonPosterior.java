@@ -280,11 +280,13 @@ public final class SeasonPosterior {
 
   /** {@return sizes of the negative binomial of washes, one per member} */
   public double[] dispersions() {
-    double[] out = new double[members.size()];
-    for (int i = 0; i < out.length; i++) {
-      out[i] = priors.draw(sample.z()[i], layout).overdispersion;
-    }
-    return out;
+    return dispersions(priors, layout, sample.z());
+  }
+
+  static double[] dispersions(Priors priors, ParticleLayout layout, double[][] z) {
+    Prior prior = priors.of(Unknown.OVERDISPERSION);
+    int place = layout.indexOf(Unknown.OVERDISPERSION, -1, 0);
+    return Arrays.stream(z).mapToDouble(row -> prior.at(row[place])).toArray();
   }
 
   /**
@@ -334,6 +336,11 @@ public final class SeasonPosterior {
   /** What colonies start from on the first day. */
   StandardColony start() {
     return origin.start();
+  }
+
+  /** What records that begin alike share. */
+  RecordOrigin origin() {
+    return origin;
   }
 
   /** Chances of life at the place. */

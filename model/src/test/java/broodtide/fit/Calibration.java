@@ -53,10 +53,49 @@ final class Calibration {
 
   private final int particles;
   private final Workers workers;
+  private final Reading reading;
 
   Calibration(int particles, Workers workers) {
+    this(
+        particles,
+        workers,
+        (past, washes, seed) ->
+            SeasonPosterior.of(
+                past,
+                washes,
+                Priors.defaults(),
+                new SeasonPosterior.SamplerSettings(particles, 3, 31 * seed + 7),
+                workers,
+                Progress.NONE));
+  }
+
+  private Calibration(int particles, Workers workers, Reading reading) {
     this.particles = particles;
     this.workers = workers;
+    this.reading = reading;
+  }
+
+  /** The same for a bank of seasons, which all repeats share. */
+  static Calibration ofBank(int particles, Workers workers) {
+    SeasonBanks banks = new SeasonBanks(1);
+    return new Calibration(
+        particles,
+        workers,
+        (past, washes, seed) ->
+            banks.posterior(
+                past,
+                washes,
+                List.of(),
+                Priors.defaults(),
+                new SeasonPosterior.SamplerSettings(particles, 3, 1),
+                workers,
+                Progress.NONE));
+  }
+
+  /** How the washes of a repeat are read. */
+  @FunctionalInterface
+  private interface Reading {
+    SeasonPosterior of(Scenario past, List<Wash> washes, long seed);
   }
 
   /**
@@ -115,14 +154,7 @@ final class Calibration {
       }
       washes = washes(truth, random, ahead);
     }
-    SeasonPosterior posterior =
-        SeasonPosterior.of(
-            past,
-            washes,
-            priors,
-            new SeasonPosterior.SamplerSettings(particles, 3, 31 * seed + 7),
-            workers,
-            Progress.NONE);
+    SeasonPosterior posterior = reading.of(past, washes, seed);
     EnsembleRun run = posterior.run(past, Set.of(Quantity.INFESTATION), workers, Progress.NONE);
     double[] forecast = run.values(Quantity.INFESTATION, day(AHEAD));
     // at random: what lies ahead of the washes is even over all colonies, not over every so many

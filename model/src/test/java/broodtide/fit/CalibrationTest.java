@@ -28,6 +28,21 @@ class CalibrationTest {
   }
 
   /**
+   * A bank of seasons, treatment included, from which all repeats draw: as uniform as a sampler of
+   * each. Bounds as below.
+   */
+  @Test
+  @Tag("slow")
+  void ranksAmongDrawsFromABankAreUniform() {
+    try (Workers workers = new Workers(2)) {
+      for (Calibration.Ranks r : Calibration.ofBank(512, workers).run(1000, 77)) {
+        assertThat(r.p(8)).as(r.name() + " " + Arrays.toString(r.histogram(8))).isGreaterThan(5e-4);
+        assertThat(r.p(16)).as(r.name() + " in 16 bins").isGreaterThan(5e-4);
+      }
+    }
+  }
+
+  /**
    * Many repeats. Nine quantities are looked at in two ways, so that a sampler without fault would
    * fail the bound for about one seed in 110; the seed is fixed. Draws the figure where the
    * property {@code calibration.figure} says.

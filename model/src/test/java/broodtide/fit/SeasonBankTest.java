@@ -107,7 +107,7 @@ class SeasonBankTest {
   void hivesAreReadAsBySamplers() {
     int hives = 300;
     try (Workers workers = new Workers(2)) {
-      BankAgainstSampler both = new BankAgainstSampler(1024, workers);
+      BankAgainstSampler both = new BankAgainstSampler(512, workers);
       List<Differences> all = both.run(hives);
       all.forEach(System.out::println);
       System.out.println(

@@ -6,10 +6,12 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Decision;
 import broodtide.assessment.Horizon;
 import broodtide.chart.Figure;
+import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.fit.Backtest;
 import broodtide.fit.ForecastBias;
+import broodtide.fit.SeasonBanks;
 import broodtide.report.AnswerSheet;
 import broodtide.report.BacktestPicture;
 import broodtide.report.PictureFiles;
@@ -107,6 +109,7 @@ final class BacktestCommand implements Callable<Integer> {
   /** What waiting leads to, on the day on which the whole apiary is decided. */
   private Map<String, Decision> decisions(CaseReader.Cases cases) {
     Map<String, Decision> out = new LinkedHashMap<>();
+    SeasonBanks banks = new SeasonBanks(1);
     LocalDate day =
         cases.cases().stream().map(ColonyCase::now).max(Comparator.naturalOrder()).orElseThrow();
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads);
@@ -114,7 +117,9 @@ final class BacktestCommand implements Callable<Integer> {
       for (ColonyCase c : cases.cases()) {
         ColonyCase ahead = day.isBefore(c.until()) ? c : c.until(day.plusDays(1));
         ColonyCase decided = ahead.decidingOn(day);
-        out.put(c.colony(), Assessment.of(decided, run.effort(), workers).waiting());
+        out.put(
+            c.colony(),
+            Assessment.of(decided, run.effort(), banks, workers, Progress.NONE).waiting());
         line.at(out.size(), cases.cases().size());
       }
     }

@@ -122,7 +122,7 @@ final class CaseReader {
             options.decideOn == null
                 ? "the day after the newest wash or treatment; --decide-on changes it."
                 : "as --decide-on says."));
-    return new Cases(placed(cases), Optional.empty(), notes);
+    return new Cases(placed(ColonyCases.ofTable(cases, washes.size())), Optional.empty(), notes);
   }
 
   /**
@@ -157,7 +157,7 @@ final class CaseReader {
                 cases.addAll(
                     ColonyCases.ofWashes(
                         place, Map.of(colony, taken), given, Optional.empty(), until(horizon))));
-    return new Cases(placed(cases), Optional.empty(), notes);
+    return new Cases(placed(ColonyCases.ofTable(cases, washes.size())), Optional.empty(), notes);
   }
 
   private static String decided(LocalDate now, String why) {

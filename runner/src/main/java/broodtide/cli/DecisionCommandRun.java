@@ -11,6 +11,7 @@ import broodtide.decision.MemoryNeed;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
+import broodtide.fit.SeasonBanks;
 import broodtide.measure.RefusedException;
 import broodtide.report.AnswerSheet;
 import broodtide.report.PictureFiles;
@@ -31,6 +32,7 @@ import java.util.function.Function;
 /** Runs one decision tool for every colony, prints what it says, and writes its files. */
 final class DecisionCommandRun {
   private final CommandContext desk;
+  private final SeasonBanks banks = new SeasonBanks(1);
   private final RunOptions run;
   private final String tool;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
@@ -133,7 +135,7 @@ final class DecisionCommandRun {
   /** Reads the washes of a colony. */
   Assessment assess(ColonyCase c, Workers workers) {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
-      return Assessment.of(c, run.effort(), workers, line);
+      return Assessment.of(c, run.effort(), banks, workers, line);
     }
   }
 

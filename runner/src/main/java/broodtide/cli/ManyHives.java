@@ -4,6 +4,7 @@ import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.HiveAnswer;
 import broodtide.assessment.HiveRecords;
@@ -47,7 +48,7 @@ import java.util.function.Function;
  */
 final class ManyHives {
   /** Most hives that get a page and pictures unasked. */
-  static final int MOST_DRAWN = 30;
+  static final int MOST_DRAWN = ColonyCases.FEW;
 
   /** Results of each hive on a line of its own. */
   static final String LINES = "results.jsonl";
@@ -59,9 +60,6 @@ final class ManyHives {
 
   /** Bytes of a row of the sheet with its colony's case; measured, rounded up. */
   private static final long ROW = 8L << 10;
-
-  /** Banks of seasons that are held at once: the one in use, and the one before or after it. */
-  private static final int BANKS = 2;
 
   /** Hives whose seasons began alike and were treated alike stand together. */
   private static final Comparator<ColonyCase> SHARING_TOGETHER =
@@ -76,7 +74,7 @@ final class ManyHives {
   private final Optional<String> together;
   private final boolean resume;
   private final SeasonPosterior.SamplerSettings effort;
-  private final SeasonBanks banks = new SeasonBanks(BANKS);
+  private final SeasonBanks banks = new SeasonBanks(1);
   private Optional<String> records = Optional.empty();
 
   ManyHives(
@@ -120,14 +118,13 @@ final class ManyHives {
   /** As many as are wanted and as memory allows. */
   private int threads(List<ColonyCase> cases, Function<ColonyCase, List<Plan>> plans) {
     Function<ColonyCase, MemoryNeed> need = c -> MemoryNeed.ofPlans(c, 1, plans.apply(c).size());
-    long shared = BANKS * SeasonBanks.bytes(effort.particles());
     MemoryCheck.check(
         cases,
         effort.particles(),
-        c -> need.apply(c).besideBanks(shared),
+        need,
         (laysNone ? "" : "compare fewer plans, ") + "shorten the forecast with --until");
     int wanted = run.threads == null ? Runtime.getRuntime().availableProcessors() : run.threads;
-    long heap = Runtime.getRuntime().maxMemory() - ROW * cases.size() - shared;
+    long heap = Runtime.getRuntime().maxMemory() - ROW * cases.size();
     return MemoryCheck.atOnce(heap, cases, effort.particles(), need, wanted);
   }
 

@@ -16,6 +16,7 @@ import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PlanRunFiles;
 import broodtide.report.PlanTerminalTable;
@@ -42,6 +43,7 @@ import java.util.function.Function;
 /** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
 final class PlanCommandRun {
   private final CommandContext desk;
+  private final SeasonBanks banks = new SeasonBanks(1);
   private final RunOptions run;
   private final String what;
   private final List<String> text = new ArrayList<>();
@@ -194,7 +196,7 @@ final class PlanCommandRun {
 
   private Assessment assess(ColonyCase c, SeasonPosterior.SamplerSettings effort, Workers workers) {
     try (ProgressLine line = new ProgressLine(desk, run, "reading the washes of " + c.colony())) {
-      return Assessment.of(c, effort, workers, line);
+      return Assessment.of(c, effort, banks, workers, line);
     }
   }
 

@@ -65,20 +65,23 @@ public final class Assessment {
   }
 
   /**
-   * {@return the assessment of a colony of which there are many}
+   * {@return the assessment of a colony, as without banks; faster where those before it in a table
+   * of many began like it}
    *
    * @param colony the case
    * @param settings how many colonies to simulate, and the seed
    * @param banks seasons that colonies of one beginning share; what else was read with them changes
    *     no figure
    * @param workers threads, for this and all that is asked of it; their number changes no figure
+   * @param progress is told of work done
    */
   public static Assessment of(
       ColonyCase colony,
       SeasonPosterior.SamplerSettings settings,
       SeasonBanks banks,
-      Workers workers) {
-    return new Assessment(colony, colony.posterior(settings, banks, workers), workers);
+      Workers workers,
+      Progress progress) {
+    return new Assessment(colony, colony.posterior(settings, banks, workers, progress), workers);
   }
 
   /** {@return the case} */
@@ -112,6 +115,32 @@ public final class Assessment {
 
   /** {@return the decision without any plan but waiting: its figures are those beside plans} */
   public Decision waiting() {
-    return Decision.ofWaiting(colony, posterior, workers);
+    return Decision.ofWaiting(waiting(colony.throughWinter()));
   }
+
+  /** {@return waiting alone, with the decision; the season is played once for both} */
+  public WaitingAlone waitingAlone() {
+    ColonyCase far = colony.throughWinter();
+    Comparison looksFar = waiting(far);
+    boolean within = !colony.until().isAfter(far.until());
+    Comparison near =
+        within
+            ? new Comparison(
+                colony, posterior, List.of(looksFar.reference().upTo(colony)), List.of())
+            : waiting(colony);
+    return new WaitingAlone(near, Decision.ofWaiting(looksFar));
+  }
+
+  private Comparison waiting(ColonyCase c) {
+    List<Plan> wait = List.of(Plan.waiting(UsualPlans.WAIT));
+    return Comparison.of(c, posterior, wait, workers, Progress.NONE);
+  }
+
+  /**
+   * Waiting alone.
+   *
+   * @param comparison waiting up to the last day of the case
+   * @param decision the decision, which looks ahead to the spring whatever that day is
+   */
+  public record WaitingAlone(Comparison comparison, Decision decision) {}
 }

@@ -46,6 +46,7 @@ public final class ColonyCase {
   private final WinterAhead winter;
   private final String yard;
   private final List<BoardCount> boards;
+  private final boolean amongMany;
 
   /**
    * Copies the lists and checks the order of the days.
@@ -85,7 +86,8 @@ public final class ColonyCase {
         priors,
         WinterAhead.of(model, now),
         NO_YARD,
-        List.of());
+        List.of(),
+        false);
   }
 
   /** The same with the winter that others of the same place and decision date share. */
@@ -101,7 +103,8 @@ public final class ColonyCase {
       Priors priors,
       WinterAhead winter,
       String yard,
-      List<BoardCount> boards) {
+      List<BoardCount> boards,
+      boolean amongMany) {
     this.colony = colony;
     this.model = model;
     this.start = start;
@@ -114,6 +117,7 @@ public final class ColonyCase {
     this.winter = winter;
     this.yard = yard;
     this.boards = List.copyOf(boards);
+    this.amongMany = amongMany;
     if (now.isBefore(start) || !until.isAfter(now)) {
       throw new Unworkable(
           "colony \""
@@ -176,7 +180,45 @@ public final class ColonyCase {
    */
   public ColonyCase in(String other) {
     return new ColonyCase(
-        colony, model, start, now, until, washes, given, thresholds, priors, winter, other, boards);
+        colony,
+        model,
+        start,
+        now,
+        until,
+        washes,
+        given,
+        thresholds,
+        priors,
+        winter,
+        other,
+        boards,
+        amongMany);
+  }
+
+  /**
+   * {@return whether it stands in a table of many colonies, of which each is read with seasons that
+   * it shares with others, see {@link SeasonBanks}; the same whether one is asked for or all are}
+   */
+  public boolean amongMany() {
+    return amongMany;
+  }
+
+  /** {@return the same colony as one of a table of many} */
+  public ColonyCase inTableOfMany() {
+    return new ColonyCase(
+        colony,
+        model,
+        start,
+        now,
+        until,
+        washes,
+        given,
+        thresholds,
+        priors,
+        winter,
+        yard,
+        boards,
+        true);
   }
 
   /** {@return mites on boards under it up to now} */
@@ -221,7 +263,19 @@ public final class ColonyCase {
       first = b.from().isBefore(first) ? b.from() : first;
     }
     return new ColonyCase(
-        colony, model, first, now, until, washes, given, thresholds, priors, winter, yard, counted);
+        colony,
+        model,
+        first,
+        now,
+        until,
+        washes,
+        given,
+        thresholds,
+        priors,
+        winter,
+        yard,
+        counted,
+        amongMany);
   }
 
   private static String board(BoardCount b) {
@@ -340,13 +394,18 @@ public final class ColonyCase {
    */
   public SeasonPosterior posterior(
       SeasonPosterior.SamplerSettings effort, Workers workers, Progress progress) {
-    return SeasonPosterior.of(past(), washes, boards, priors, effort, workers, progress);
+    return posterior(effort, new SeasonBanks(1), workers, progress);
   }
 
-  /** What the washes say of the colony, with seasons that it shares with others. */
+  /** The same, with seasons that it shares with others where it stands in a table of many. */
   SeasonPosterior posterior(
-      SeasonPosterior.SamplerSettings effort, SeasonBanks banks, Workers workers) {
-    return banks.posterior(past(), washes, boards, priors, effort, workers, Progress.NONE);
+      SeasonPosterior.SamplerSettings effort,
+      SeasonBanks banks,
+      Workers workers,
+      Progress progress) {
+    return amongMany
+        ? banks.posterior(past(), washes, boards, priors, effort, workers, progress)
+        : SeasonPosterior.of(past(), washes, boards, priors, effort, workers, progress);
   }
 
   private Scenario past() {
@@ -371,7 +430,8 @@ public final class ColonyCase {
         priors,
         winter.from(day),
         yard,
-        boards);
+        boards,
+        amongMany);
   }
 
   /**
@@ -382,7 +442,19 @@ public final class ColonyCase {
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
     return new ColonyCase(
-        colony, model, start, now, until, washes, all, thresholds, priors, winter, yard, boards);
+        colony,
+        model,
+        start,
+        now,
+        until,
+        washes,
+        all,
+        thresholds,
+        priors,
+        winter,
+        yard,
+        boards,
+        amongMany);
   }
 
   /**
@@ -392,7 +464,19 @@ public final class ColonyCase {
    */
   public ColonyCase with(Priors other) {
     return new ColonyCase(
-        colony, model, start, now, until, washes, given, thresholds, other, winter, yard, boards);
+        colony,
+        model,
+        start,
+        now,
+        until,
+        washes,
+        given,
+        thresholds,
+        other,
+        winter,
+        yard,
+        boards,
+        amongMany);
   }
 
   /**
@@ -413,7 +497,8 @@ public final class ColonyCase {
         priors,
         WinterAhead.of(other, now),
         yard,
-        boards);
+        boards,
+        amongMany);
   }
 
   /**
@@ -423,7 +508,19 @@ public final class ColonyCase {
    */
   public ColonyCase until(LocalDate day) {
     return new ColonyCase(
-        colony, model, start, now, day, washes, given, thresholds, priors, winter, yard, boards);
+        colony,
+        model,
+        start,
+        now,
+        day,
+        washes,
+        given,
+        thresholds,
+        priors,
+        winter,
+        yard,
+        boards,
+        amongMany);
   }
 
   /**

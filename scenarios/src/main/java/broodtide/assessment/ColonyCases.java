@@ -2,6 +2,7 @@ package broodtide.assessment;
 
 import broodtide.catalog.Referred;
 import broodtide.control.Control;
+import broodtide.fit.SeasonBanks;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
@@ -34,6 +35,9 @@ public final class ColonyCases {
   public static final int MOST_YEARS = 3;
 
   static final String UNTIL = "--until";
+
+  /** Colonies of a table up to which each is read with a sampler of its own. */
+  public static final int FEW = SeasonBanks.FEW;
 
   private ColonyCases() {}
 
@@ -136,7 +140,20 @@ public final class ColonyCases {
           LocalDate seen = taken.isEmpty() ? firstBoard(colony, boards, now) : taken.get(0).date();
           cases.add(here.of(colony, seen, taken, given.getOrDefault(colony, List.of())));
         });
-    return List.copyOf(cases);
+    return ofTable(cases, washes.size());
+  }
+
+  /**
+   * {@return the same cases, of a table of so many colonies: in one of more than {@value #FEW}
+   * colonies share seasons, whether all of them are asked for or one}
+   *
+   * @param cases one for each colony that is asked for
+   * @param colonies colonies of the table
+   */
+  public static List<ColonyCase> ofTable(List<ColonyCase> cases, int colonies) {
+    return colonies > FEW
+        ? cases.stream().map(ColonyCase::inTableOfMany).toList()
+        : List.copyOf(cases);
   }
 
   /**

@@ -1,10 +1,6 @@
 package broodtide.assessment;
 
-import broodtide.control.Plan;
-import broodtide.engine.Progress;
 import broodtide.engine.Survival;
-import broodtide.engine.Workers;
-import broodtide.fit.SeasonPosterior;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -66,21 +62,13 @@ public record Decision(
 
   /**
    * {@return the decision of a colony for which no plans are laid: the same figures of waiting as
-   * beside plans, for they look ahead to the same spring whatever the last day of the case}
+   * beside plans}
    *
-   * @param c the case
-   * @param posterior what the washes say of it
-   * @param workers threads; their number does not change the result
+   * @param waiting waiting alone, of a case that looks ahead {@linkplain ColonyCase#throughWinter
+   *     as far} as beside plans
    */
-  static Decision ofWaiting(ColonyCase c, SeasonPosterior posterior, Workers workers) {
-    Decision d =
-        Comparison.of(
-                c.throughWinter(),
-                posterior,
-                List.of(Plan.waiting(UsualPlans.WAIT)),
-                workers,
-                Progress.NONE)
-            .decision();
+  static Decision ofWaiting(Comparison waiting) {
+    Decision d = waiting.decision();
     return new Decision(
         d.date,
         d.thresholdSet,

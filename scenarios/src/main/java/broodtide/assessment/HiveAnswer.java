@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import broodtide.control.Plan;
+import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
@@ -36,8 +37,11 @@ public record HiveAnswer(Comparison comparison, Decision decision) {
       SeasonPosterior.SamplerSettings settings,
       SeasonBanks banks,
       Workers workers) {
-    Assessment assessment = Assessment.of(c, settings, banks, workers);
-    Optional<Decision> waiting = laysNone ? Optional.of(assessment.waiting()) : Optional.empty();
+    Assessment assessment = Assessment.of(c, settings, banks, workers, Progress.NONE);
+    if (laysNone) {
+      Assessment.WaitingAlone waits = assessment.waitingAlone();
+      return new HiveAnswer(waits.comparison(), waits.decision());
+    }
     Comparison comparison = assessment.compare(plans);
     if (comparison.runs().isEmpty()) {
       throw new Unworkable(
@@ -46,7 +50,7 @@ public record HiveAnswer(Comparison comparison, Decision decision) {
               + "\": no plan can be carried out: "
               + comparison.refusedReasons());
     }
-    return new HiveAnswer(comparison, waiting.orElseGet(comparison::decision));
+    return new HiveAnswer(comparison, comparison.decision());
   }
 
   /**

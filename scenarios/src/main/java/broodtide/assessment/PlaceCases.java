@@ -76,6 +76,7 @@ public final class PlaceCases {
         Priors.defaults(),
         winter,
         ColonyCase.NO_YARD,
-        List.of());
+        List.of(),
+        false);
   }
 }

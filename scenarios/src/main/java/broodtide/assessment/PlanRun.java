@@ -43,8 +43,8 @@ public final class PlanRun {
   private final Plan plan;
   private final EnsembleRun run;
   private final List<String> objections;
-  private final Lazy<float[][]> alive = new Lazy<>(this::findAlive);
-  private final Lazy<Double> standing = new Lazy<>(() -> mean(alive.get()[0]));
+  private final Lazy<LifeChances> alive;
+  private final Lazy<Double> standing = new Lazy<>(this::findStanding);
   private final Map<LocalDate, QuantileSummary> byYard = new HashMap<>();
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
@@ -68,6 +68,23 @@ public final class PlanRun {
     this.plan = plan;
     this.run = run;
     this.objections = List.copyOf(objections);
+    alive = new Lazy<>(() -> new LifeChances(colony.winter().survival(), run, knownAlive()));
+  }
+
+  private PlanRun(ColonyCase colony, PlanRun longer, EnsembleRun run) {
+    this.colony = colony;
+    this.plan = longer.plan;
+    this.run = run;
+    this.objections = PlanCheck.of(plan, colony);
+    alive = longer.alive;
+  }
+
+  /**
+   * The same run for a case that looks less far ahead and differs in nothing else; its figures are
+   * those of a run of its own.
+   */
+  PlanRun upTo(ColonyCase shorter) {
+    return new PlanRun(shorter, this, run.upTo(shorter.season(plan)));
   }
 
   /** {@return the case} */
@@ -125,34 +142,22 @@ public final class PlanRun {
         .orElse(colony.start());
   }
 
-  /** By day and member, the chance of being alive that nothing was known of on the last wash. */
-  private float[][] findAlive() {
-    Survival survival = colony.winter().survival();
-    LocalDate from = knownAlive();
-    int first = run.index(from);
-    float[][] out = new float[lastIndex() + 1][run.members()];
-    double[] least = run.values(Quantity.ADULTS, from);
-    double[] enough = Arrays.stream(least).map(survival::enough).toArray();
-    for (int day = 0; day <= lastIndex(); day++) {
-      double spared = day <= first ? 1 : survival.spared(from, colony.start().plusDays(day));
-      for (int m = 0; m < least.length; m++) {
-        double adults = day > first ? run.value(Quantity.ADULTS, day, m) : least[m];
-        if (adults < least[m]) {
-          least[m] = adults;
-          enough[m] = survival.enough(adults);
-        }
-        out[day][m] = (float) (enough[m] * spared);
-      }
-    }
-    return out;
-  }
-
   /**
    * {@return how likely any member was to be alive on the day of the last wash, before that wash
    * found it so; above 0, at most 1} Runs of some of the members are put together with it.
    */
   public double standing() {
     return standing.get();
+  }
+
+  private float[][] everyDayAlive() {
+    float[][] out = new float[lastIndex() + 1][];
+    Arrays.setAll(out, day -> alive.get().on(day));
+    return out;
+  }
+
+  private double findStanding() {
+    return mean(alive.get().on(0));
   }
 
   private static double mean(float[] byMember) {
@@ -170,7 +175,7 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] living(LocalDate day) {
-    float[] then = alive.get()[run.index(day)];
+    float[] then = alive.get().on(run.index(day));
     double standing = standing();
     double[] out = new double[then.length];
     for (int m = 0; m < out.length; m++) {
@@ -186,7 +191,7 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double shareLost(LocalDate day) {
-    return 1 - mean(alive.get()[run.index(day)]) / standing();
+    return 1 - mean(alive.get().on(run.index(day))) / standing();
   }
 
   /**
@@ -210,8 +215,8 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] lost(LocalDate day) {
-    float[] then = alive.get()[run.index(day)];
-    float[] before = alive.get()[0];
+    float[] then = alive.get().on(run.index(day));
+    float[] before = alive.get().on(0);
     double standing = standing();
     double[] out = new double[then.length];
     for (int m = 0; m < out.length; m++) {
@@ -235,8 +240,8 @@ public final class PlanRun {
    * @param low from {@link #springLow()}
    */
   public double[] winterLosses(SpringLow low) {
-    float[] then = alive.get()[run.index(low.day())];
-    float[] before = alive.get()[0];
+    float[] then = alive.get().on(run.index(low.day()));
+    float[] before = alive.get().on(0);
     double[] out = new double[then.length];
     for (int m = 0; m < out.length; m++) {
       out[m] = before[m] > 0 ? 1 - then[m] / before[m] : 1;
@@ -280,13 +285,17 @@ public final class PlanRun {
    * measured nowhere, so that this is the most that it can give to others.
    */
   public double mitesWhenLost() {
-    float[][] living = alive.get();
+    LifeChances living = alive.get();
     int last = run.index(springLow().map(SpringLow::day).orElse(colony.until()));
     double sum = 0;
-    for (int day = run.index(knownAlive()); day < last; day++) {
+    int first = run.index(knownAlive());
+    float[] then = living.on(first);
+    for (int day = first; day < last; day++) {
+      float[] next = living.on(day + 1);
       for (int m = 0; m < run.members(); m++) {
-        sum += (living[day][m] - living[day + 1][m]) * run.value(Quantity.MITES, day, m);
+        sum += (then[m] - next[m]) * run.value(Quantity.MITES, day, m);
       }
+      then = next;
     }
     return sum / (run.members() * standing());
   }
@@ -324,7 +333,7 @@ public final class PlanRun {
   private QuantileSummary findPeaks() {
     ResizableDoubleArray tops = new ResizableDoubleArray(2 * run.members());
     ResizableDoubleArray weights = new ResizableDoubleArray(2 * run.members());
-    float[][] living = alive.get();
+    float[][] living = everyDayAlive();
     int first = nowIndex();
     int last = lastIndex();
     for (int m = 0; m < run.members(); m++) {
@@ -375,7 +384,7 @@ public final class PlanRun {
     int[] days = new int[run.members()];
     double[] weights = new double[days.length];
     Arrays.fill(days, -1);
-    float[][] living = alive.get();
+    float[][] living = everyDayAlive();
     double standing = standing();
     YearStages stages = colony.stages();
     for (int day = nowIndex(); day <= lastIndex(); day++) {

@@ -3,6 +3,7 @@ package broodtide.decision;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.PlanRun;
 import broodtide.fit.PriorSensitivity;
+import broodtide.fit.SeasonBanks;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -54,21 +55,13 @@ public record MemoryNeed(long fixed, long perColony) {
    */
   private static MemoryNeed posterior(ColonyCase c, int hives) {
     long courses = c.given().stream().filter(g -> g.course().isPresent()).count();
-    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1));
+    long shared = c.amongMany() ? SeasonBanks.bytes(1) : 0;
+    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1) + shared);
   }
 
   /** The posterior and the usual plans side by side. */
   private static MemoryNeed decided(ColonyCase c, int hives) {
     return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.QUANTITIES.size()));
-  }
-
-  /**
-   * {@return the same beside banks of seasons}
-   *
-   * @param bytes what all banks take that are held at once
-   */
-  public MemoryNeed besideBanks(long bytes) {
-    return and(bytes, 0);
   }
 
   private MemoryNeed and(long fixedMore, long perColonyMore) {

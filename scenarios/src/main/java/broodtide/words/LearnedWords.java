@@ -95,7 +95,8 @@ public final class LearnedWords {
           last == 0
               ? few.get(0)
               : String.join(", ", few.subList(0, last)) + " and " + few.get(last);
-      String who = out.isEmpty() ? "Your " + counts + " say " : from == 0 ? "They say " : "They also say ";
+      String who =
+          out.isEmpty() ? "Your " + counts + " say " : from == 0 ? "They say " : "They also say ";
       out.add(who + how + " about " + list + ".");
     }
   }
