@@ -8,6 +8,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -50,14 +51,17 @@ class HiveRecordsTest {
     for (String plan : kept.get(0).lost().keySet()) {
       assertThat(lost(read, plan)).containsExactly(lost(kept, plan));
       for (int i = 0; i < kept.size(); i++) {
-        assertThat(read.get(i).lost().get(plan).mites())
-            .isEqualTo(kept.get(i).lost().get(plan).mites());
+        assertThat(loss(read.get(i), plan).mites()).isEqualTo(loss(kept.get(i), plan).mites());
       }
     }
   }
 
   private static double[] lost(List<HiveRow> rows, String plan) {
-    return ApiaryCount.of(rows.stream().map(row -> row.lost().get(plan).chance()).toList())
+    return ApiaryCount.of(rows.stream().map(row -> loss(row, plan).chance()).toList())
         .distribution();
+  }
+
+  private static HiveLoss loss(HiveRow row, String plan) {
+    return Objects.requireNonNull(row.lost().get(plan));
   }
 }
