@@ -7,6 +7,9 @@ import java.util.Locale;
 
 /** Numbers as they stand on axes and in descriptions; always English, on any machine. */
 final class Numerals {
+  private static final double LEAST = 0.1;
+  private static final int MOST = 50;
+
   private Numerals() {}
 
   /** An uncertain value with two digits that mean something. */
@@ -32,6 +35,18 @@ final class Numerals {
   /** A middle value with its range. */
   static String withRange(double middle, double low, double high) {
     return two(middle) + " (" + range(low, high) + ")";
+  }
+
+  /** An infestation with its range, in mites per 100 bees; what no wash can show says so. */
+  static String infestation(double middle, double low, double high) {
+    return level(middle) + " (" + level(low) + " to " + level(high) + ")";
+  }
+
+  private static String level(double perHundred) {
+    if (perHundred > 0 && perHundred < LEAST) {
+      return "under " + LEAST;
+    }
+    return perHundred > MOST ? "more than " + MOST : two(perHundred);
   }
 
   /** An uncertain share in whole per cent; what is less says so. */

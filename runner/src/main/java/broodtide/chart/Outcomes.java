@@ -38,8 +38,11 @@ record Outcomes(double low, double high, @Nullable Place best) {
     return high > low ? (value - low) / (high - low) : 0;
   }
 
-  /** A value with just the decimals that tell twenty steps of the map apart. */
+  /** A value in two digits, or in as many as tell twenty steps of a narrow map apart. */
   String text(double value) {
+    if (!Numerals.two(low).equals(Numerals.two(high))) {
+      return Numerals.two(value);
+    }
     double step = (high - low) / 20;
     int decimals = step > 0 ? (int) Math.ceil(-Math.log10(step)) : 1;
     return String.format(Locale.ROOT, "%,." + Math.max(0, Math.min(3, decimals)) + "f", value);

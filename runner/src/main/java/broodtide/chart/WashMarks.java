@@ -11,7 +11,9 @@ final class WashMarks {
     List<Mark> marks = new ArrayList<>();
     for (WashPoint w : washes) {
       String said =
-          w.date() + ": " + Numerals.withRange(w.value(), w.interval().low(), w.interval().high());
+          w.date()
+              + ": "
+              + Numerals.infestation(w.value(), w.interval().low(), w.interval().high());
       Mark.Group wash = new Mark.Group("wash", w.note().isBlank() ? said : said + ". " + w.note());
       double x = plot.days().number(w.date());
       double low = plot.scale().inside(w.interval().low());

@@ -82,7 +82,7 @@ final class BacktestCommand implements Callable<Integer> {
     if (run.json) {
       desk.out().print(file.text());
     } else {
-      say(report, cases.notes());
+      say(report, cases.news(false));
     }
     desk.deliver();
     outputs.write(files);

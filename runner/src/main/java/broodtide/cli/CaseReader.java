@@ -36,6 +36,11 @@ import java.util.stream.Collectors;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
+  private static final String FEW_NEIGHBOURS =
+      "Few neighbouring colonies are assumed; --neighbours changes that.";
+
+  private static final String DECISION_DATE = "Decision date: ";
+
   private final CommandContext desk;
   private final ColonyOptions options;
   private final List<String> notes = new ArrayList<>();
@@ -61,6 +66,27 @@ final class CaseReader {
    * @param notes what was assumed, in sentences
    */
   record Cases(List<ColonyCase> cases, Optional<Study> study, List<String> notes) {
+    /**
+     * The notes that are news to whoever reads the answer. The report and results.json have all.
+     *
+     * @param reinvasion whether mites from other colonies move the answer
+     */
+    List<String> news(boolean reinvasion) {
+      boolean dates = cases.stream().anyMatch(Cases::decidedOnAnotherDay);
+      return notes.stream()
+          .filter(note -> reinvasion || !note.equals(FEW_NEIGHBOURS))
+          .filter(note -> dates || !note.startsWith(DECISION_DATE))
+          .toList();
+    }
+
+    /** Whether a colony is decided on another day than the one after its own newest record. */
+    private static boolean decidedOnAnotherDay(ColonyCase c) {
+      return c.washes().isEmpty()
+          || !ColonyCases.decisionDate(
+                  Map.of(c.colony(), c.washes()), Map.of(c.colony(), c.given()))
+              .equals(c.now());
+    }
+
     /** Names of the colonies. */
     List<String> colonies() {
       return cases.stream().map(ColonyCase::colony).toList();
@@ -135,7 +161,7 @@ final class CaseReader {
   }
 
   private static String decided(LocalDate now, String why) {
-    return "Decision date: " + Plain.day(now) + ", " + why;
+    return DECISION_DATE + Plain.day(now) + ", " + why;
   }
 
   private String tableOfWashes() {
@@ -159,7 +185,7 @@ final class CaseReader {
     Climate climate = Catalog.climate(options.climate);
     Surroundings around = surroundings(options.neighbours == null ? "sparse" : options.neighbours);
     if (options.neighbours == null) {
-      notes.add("Few neighbouring colonies are assumed; --neighbours changes that.");
+      notes.add(FEW_NEIGHBOURS);
     }
     ThresholdSet thresholds =
         Catalog.threshold(options.threshold == null ? Catalog.USUAL_THRESHOLD : options.threshold);

@@ -126,7 +126,7 @@ final class DecisionCommandRun {
     } else {
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
-      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
+      cases.news(false).forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
   }
 

@@ -111,7 +111,7 @@ final class GrowthCommand implements Callable<Integer> {
       desk.out().println(desk.terminal().table(table(shown)).stripTrailing());
       wrapped(Caution.ANSWER);
       last.forEach(this::wrapped);
-      cases.notes().forEach(this::wrapped);
+      cases.news(false).forEach(this::wrapped);
     }
     desk.deliver();
     if (outputs.isPresent() && !hives.isEmpty()) {

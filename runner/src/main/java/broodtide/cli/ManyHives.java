@@ -316,7 +316,7 @@ final class ManyHives {
     out.add("");
     out.forEach(desk.out()::println);
     desk.out().println(terminal.wrap(Caution.ANSWER));
-    cases.notes().forEach(note -> desk.out().println(terminal.wrap(note)));
+    cases.news(false).forEach(note -> desk.out().println(terminal.wrap(note)));
   }
 
   /** The first of many sentences, and how many more there are. */

@@ -50,6 +50,7 @@ final class PlanCommandRun {
   /** By hive, what is to be said beside the sheet, where the answers are not said in full. */
   private final Map<String, List<String>> differences = new HashMap<>();
 
+  private boolean reinvasionTells;
   private boolean laysNone;
   private boolean each;
   private boolean resume;
@@ -150,7 +151,7 @@ final class PlanCommandRun {
                       .forEach(desk.out()::println));
       text.forEach(desk.out()::println);
       desk.out().println(desk.terminal().wrap(Caution.ANSWER));
-      cases.notes().forEach(note -> desk.out().println(desk.terminal().wrap(note)));
+      cases.news(reinvasionTells).forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.deliver();
     outputs.write(files);
@@ -280,6 +281,7 @@ final class PlanCommandRun {
     if (!several) {
       records.map(terminal::wrap).ifPresent(out::add);
     }
+    reinvasionTells |= answer.reinvasionTells();
     out.add(terminal.wrap(String.join(" ", answer.further())));
     List<String> boards = BoardWords.sentences(comparison.colony());
     if (!boards.isEmpty()) {

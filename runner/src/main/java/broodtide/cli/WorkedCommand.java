@@ -44,7 +44,7 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "  broodtide worked washes.csv --climate temperate --treated 2026-08-10 \\",
-      "      --with formic-strips --neighbour \"Hive 2\""
+      "      --with formic-slow --neighbour \"Hive 2\""
     })
 final class WorkedCommand implements Callable<Integer> {
   /** Level of the intervals, as everywhere. */

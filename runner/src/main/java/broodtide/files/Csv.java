@@ -2,6 +2,7 @@ package broodtide.files;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -23,10 +24,10 @@ public final class Csv {
   private static final Pattern BREAK = Pattern.compile("[\t\r\n]");
   private static final Pattern INNER = Pattern.compile("([,;|\t\r\n]" + BLANKS + ")(" + SIGN + ")");
 
-  /** Less than one mite or one chance in any number of colonies that can be simulated. */
-  private static final double LEAST = 1e-6;
+  /** Less than one mite per 100 bees in any colony, or one chance in those that are simulated. */
+  private static final double LEAST = 1e-4;
 
-  private static final MathContext SIX = new MathContext(6);
+  private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_EVEN);
 
   private final StringBuilder out = new StringBuilder();
   private final int columns;
@@ -68,17 +69,17 @@ public final class Csv {
   }
 
   /**
-   * {@return a number with six significant digits and without an exponent; 0 for what no colony can
-   * hold; empty when it is not finite}
+   * {@return an estimate with the two digits that mean something, without an exponent; 0 for what
+   * no colony can hold; empty when it is not finite}
    *
-   * @param value any number
+   * @param value any estimate
    */
   public static String number(double value) {
     if (Math.abs(value) < LEAST) {
       return "0";
     }
     return Double.isFinite(value)
-        ? new BigDecimal(value).round(SIX).stripTrailingZeros().toPlainString()
+        ? new BigDecimal(value).round(TWO).stripTrailingZeros().toPlainString()
         : "";
   }
 

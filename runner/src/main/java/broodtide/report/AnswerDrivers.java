@@ -54,8 +54,8 @@ final class AnswerDrivers {
             .collect(Collectors.joining("; "));
     if (!weak.isEmpty()) {
       out.add(
-          "Treatments differ in how well they work. Mites per 100 bees that 1 season in 20 goes"
-              + " above on "
+          "Treatments differ in how well they work. Of 20 simulated colonies one has more mites"
+              + " per 100 bees than this on "
               + Plain.day(answer.day())
               + ": "
               + weak
@@ -79,8 +79,7 @@ final class AnswerDrivers {
                 UnknownWords.of(s.unknown().unknown()).name()
                     + " explains about "
                     + Digits.percent(s.index().share())
-                    + " of how far the colonies that fit the washes differ in mites per 100 bees on"
-                    + " "
+                    + " of how far the simulated colonies differ in mites per 100 bees on "
                     + Plain.day(answer.day())
                     + " with \u201c"
                     + plan

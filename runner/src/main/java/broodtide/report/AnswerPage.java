@@ -57,6 +57,7 @@ public record AnswerPage(
       h.close().close();
     }
     Cautions.write(h);
+    PageHead.glossary(h, facts);
     h.close();
     PageHead.made(h, facts);
     h.element("p", "Beside this page lies results.json with every figure.");

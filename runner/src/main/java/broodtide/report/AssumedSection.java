@@ -47,7 +47,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
           "Winter losses were fitted to untreated colonies in Georgia, USA (Bartlett et al. 2024),"
               + " and to yards in Vermont in 2021 (from memory, no author known). About "
               + Digits.percent(Wintering.defaults().otherLosses())
-              + " of a middle yard die from causes other than mites (90 % of yards: 1.5 to 44 %)."
+              + " of a typical yard die from causes other than mites (90 % of yards: 1.5 to 44 %)."
               + " Survival of heavily infested colonies in cold places is overstated.");
     }
     lines.add(
@@ -133,16 +133,12 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             .map(PagePart::colony)
             .allMatch(p -> p.now().equals(c.now()) && p.until().equals(c.until()));
     String whose = alike ? "" : " for colony " + c.colony();
-    return "The day of the decision"
+    return "The decision date"
         + whose
         + ", \u201ctoday\u201d in the chart, is "
         + Plain.day(c.now())
-        + (!c.washes().isEmpty()
-            ? ", the day after the last wash"
-            : c.boards().isEmpty()
-                ? ", the first day of the study"
-                : ", the day after the last board")
-        + "; the forecast ends on "
+        + (c.washes().isEmpty() && c.boards().isEmpty() ? ", the first day of the study" : "")
+        + ". The forecast ends on "
         + Plain.day(c.until())
         + ".";
   }

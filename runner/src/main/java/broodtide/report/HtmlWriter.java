@@ -6,6 +6,7 @@ import broodtide.chart.Size;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Writes HTML of which every text and every attribute is escaped; the one thing let through as it
@@ -16,6 +17,8 @@ final class HtmlWriter {
   private static final Set<String> EMPTY = Set.of("meta", "hr", "br");
   private static final Set<String> INLINE =
       Set.of("b", "strong", "small", "span", "bdi", "a", "code", "em");
+
+  private static final Pattern STYLE = Pattern.compile("<style\\b.*?</style>", Pattern.DOTALL);
 
   private final StringBuilder out = new StringBuilder(4096);
   private final Deque<String> open = new ArrayDeque<>();
@@ -111,6 +114,11 @@ final class HtmlWriter {
     }
     out.append("<style>\n").append(css).append("</style>\n");
     return this;
+  }
+
+  /** What a reader sees of what has been written: no markup, no style. */
+  String words() {
+    return STYLE.matcher(out).replaceAll(" ").replaceAll("<[^>]*>", " ");
   }
 
   /** The document; everything still open is closed. */

@@ -43,6 +43,7 @@ public record Page(
     new AssumedSection(parts, notes).write(h);
     AnswerDrivers.write(h, parts);
     Cautions.write(h, parts);
+    PageHead.glossary(h, facts);
     h.close();
     closing(h);
     return h.finish();

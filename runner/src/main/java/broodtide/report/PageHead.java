@@ -1,10 +1,12 @@
 package broodtide.report;
 
 import broodtide.words.Digits;
+import broodtide.words.Glossary;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 
 /** What every page begins with, and the lines at its foot that say how it was made. */
@@ -29,27 +31,39 @@ final class PageHead {
     h.close();
   }
 
+  /** The terms that the page has used so far, and uses in its last lines, explained. */
+  static void glossary(HtmlWriter h, RunFacts facts) {
+    List<Glossary.Entry> used = Glossary.of(h.words() + drawn(facts));
+    if (used.isEmpty()) {
+      return;
+    }
+    h.open("section", "class", "glossary").element("h2", "Words");
+    h.open("dl", "class", "meanings");
+    for (Glossary.Entry entry : used) {
+      h.open("div").element("dt", entry.term()).element("dd", entry.meaning()).close();
+    }
+    h.close().close();
+  }
+
   /** Opens the footer; the caller closes it. */
   static void made(HtmlWriter h, RunFacts facts) {
     h.open("footer").element("h2", "How this page was made");
-    String drawn =
-        facts.members() == 0
-            ? ""
-            : ", seed "
-                + facts.seed()
-                + ", "
-                + Digits.count(facts.members())
-                + " simulated colonies";
     String same = facts.members() == 0 ? "input" : "input, seed";
     h.element(
         "p",
         "broodtide "
             + facts.version()
-            + drawn
+            + drawn(facts)
             + ". The same "
             + same
             + " and version give the same page.");
     h.open("p").element("code", facts.line()).close();
+  }
+
+  private static String drawn(RunFacts facts) {
+    return facts.members() == 0
+        ? ""
+        : ", seed " + facts.seed() + ", " + Digits.count(facts.members()) + " simulated colonies";
   }
 
   private static String css() {

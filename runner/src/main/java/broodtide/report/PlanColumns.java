@@ -267,7 +267,7 @@ final class PlanColumns {
 
   private String fewer(PlanRun run) {
     QuantileSummary less = lessThanFirst(run);
-    return Digits.range(-100 * less.q95(), -100 * less.q05());
+    return Plain.levels(-100 * less.q95(), -100 * less.q05());
   }
 
   private static boolean noWinterBrood(PlanRun run) {

@@ -21,4 +21,15 @@ class NumeralsTest {
       assertThat(Numerals.two(v)).isEqualTo(Digits.two(v));
     }
   }
+
+  @Test
+  void infestationsAndSharesThatNoWashCanShow() {
+    assertThat(Numerals.infestation(0.083, 0.00071, 0.72))
+        .isEqualTo("under 0.1 (under 0.1 to 0.72)");
+    assertThat(Numerals.infestation(47, 28, 81)).isEqualTo("47 (28 to more than 50)");
+    assertThat(Numerals.infestation(0, 0, 1.04)).isEqualTo("0 (0 to 1.0)");
+    assertThat(Numerals.percent(0.463)).isEqualTo("46 %");
+    assertThat(Numerals.percent(0.002)).isEqualTo("under 1 %");
+    assertThat(Numerals.percent(0)).isEqualTo("0 %");
+  }
 }

@@ -57,6 +57,25 @@ class DecisionDateTest {
   }
 
   @Test
+  void theFirstLineIsEnoughForAHiveThatWasWashedTheDayBefore() throws IOException {
+    Trial alone = run("forecast", "--colony=North");
+    assertThat(oneLine(alone.out())).contains("On 21 July 2025: ").doesNotContain("Decision date");
+    JsonNode notes = new ObjectMapper().readTree(run("forecast", "--json").out()).get("notes");
+    assertThat(notes.toString()).contains("Decision date: 21 July 2025", "neighbouring colonies");
+  }
+
+  @Test
+  void neighboursAreNamedWhereTheyMoveTheAnswer() {
+    String few = "Few neighbouring colonies are assumed; --neighbours changes that.";
+    for (String hive : List.of("North", "South")) {
+      String said = oneLine(run("forecast", "--colony=" + hive).out());
+      assertThat(said.contains(few)).as(said).isEqualTo(said.contains("Reinvasion, which"));
+    }
+    assertThat(oneLine(run("growth").out())).doesNotContain("neighbouring");
+    assertThat(oneLine(run("windows", "--colony=North").out())).doesNotContain("neighbouring");
+  }
+
+  @Test
   void alsoOfAHiveTakenAlone() throws IOException {
     assertThat(days(run("forecast", "--json", "--colony=South"))).containsExactly("2025-07-21");
     Path given =

@@ -65,17 +65,17 @@ class SameCaseTest {
           Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE).runs().get(0);
       PlanSummary waiting = run.summary();
       JsonNode decided = printed.at("/decision/waiting");
-      assertThat(sixDigits(waiting.infestation()))
+      assertThat(fourDigits(waiting.infestation()))
           .isEqualByComparingTo(printed.at("/plans/0/whenRaised/infestation/median").decimalValue())
           .isEqualByComparingTo(decided.get("infestation").decimalValue());
-      assertThat(sixDigits(waiting.winterLoss()))
+      assertThat(fourDigits(waiting.winterLoss()))
           .isEqualByComparingTo(decided.get("winterLoss").decimalValue());
     }
   }
 
-  /** The file has six digits. */
-  private static BigDecimal sixDigits(double value) {
-    return new BigDecimal(value, new MathContext(6));
+  /** The file has four digits. */
+  private static BigDecimal fourDigits(double value) {
+    return new BigDecimal(value, new MathContext(4));
   }
 
   @Test

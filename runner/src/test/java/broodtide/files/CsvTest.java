@@ -91,12 +91,12 @@ class CsvTest {
   }
 
   @Test
-  void numbersHaveSixDigitsAndNoExponent() {
+  void numbersHaveTwoDigitsAndNoExponent() {
     assertThat(Csv.number(300)).isEqualTo("300");
-    assertThat(Csv.number(1.0 / 3)).isEqualTo("0.333333");
-    assertThat(Csv.number(1234567)).isEqualTo("1234570");
-    assertThat(Csv.number(2e-6)).isEqualTo("0.000002");
-    assertThat(Csv.number(1e-7)).as("less than a colony can hold").isEqualTo("0");
+    assertThat(Csv.number(1.0 / 3)).isEqualTo("0.33");
+    assertThat(Csv.number(1234567)).isEqualTo("1200000");
+    assertThat(Csv.number(0.000234)).isEqualTo("0.00023");
+    assertThat(Csv.number(7e-5)).as("less than a colony can hold").isEqualTo("0");
     assertThat(Csv.number(Double.NaN)).isEmpty();
   }
 

@@ -20,6 +20,7 @@ import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -47,8 +48,7 @@ class ThresholdScaleTest {
               .compare(List.of(Plan.waiting("wait")));
       ColonyResult result = ColonyResult.of(comparison, Optional.empty(), workers);
       List<PlanDay> days = result.days(comparison.runs().get(0));
-      ThresholdSteps steps = PlanPictures.plans(result).panel().threshold();
-      assertThat(steps).isNotNull();
+      ThresholdSteps steps = Objects.requireNonNull(PlanPictures.plans(result).panel().threshold());
       double line = steps.levels().get(0).value();
       assertThat(steps.name()).isEqualTo("threshold: 3 in a wash");
       assertThat(days.stream().map(d -> d.infestation().median() > line).distinct()).hasSize(2);

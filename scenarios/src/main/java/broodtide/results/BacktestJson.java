@@ -1,6 +1,6 @@
 package broodtide.results;
 
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.fit.Backtest;
 import broodtide.fit.CountDistribution;
@@ -28,11 +28,11 @@ final class BacktestJson {
   /** Fills the marks of all forecasts together. */
   static void marks(ObjectNode marks, Backtest.Report report) {
     marks.put("forecasts", report.marks().size());
-    marks.put("heldBy50", six(report.coverage(0.5)));
-    marks.put("heldBy90", six(report.coverage(0.9)));
-    marks.put("crpsOfLogCounts", six(report.crps()));
-    marks.put("crpsNoChange", six(report.crpsNoChange()));
-    marks.put("crpsExponential", six(report.crpsExponential()));
+    marks.put("heldBy50", four(report.coverage(0.5)));
+    marks.put("heldBy90", four(report.coverage(0.9)));
+    marks.put("crpsOfLogCounts", four(report.crps()));
+    marks.put("crpsNoChange", four(report.crpsNoChange()));
+    marks.put("crpsExponential", four(report.crpsExponential()));
   }
 
   private static void count(ObjectNode node, CountDistribution count) {

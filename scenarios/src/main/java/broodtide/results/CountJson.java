@@ -1,6 +1,6 @@
 package broodtide.results;
 
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
@@ -20,24 +20,24 @@ final class CountJson {
   static void write(ObjectNode node, CountReading r, CountPrecision precision) {
     node.put("date", r.wash().date().toString());
     node.put("mites", r.wash().mites());
-    node.put("bees", six(r.wash().beesOrAssumed()));
+    node.put("bees", four(r.wash().beesOrAssumed()));
     node.put("beesAssumed", r.wash().beesAssumed());
-    node.put("perHundred", six(r.wash().perHundred()));
+    node.put("perHundred", four(r.wash().perHundred()));
     interval(node.putObject("exact90"), r.exact());
     interval(node.putObject("inColony90"), r.inColony().interval(LEVEL));
-    node.put("inColonyMedian", six(r.inColony().median()));
+    node.put("inColonyMedian", four(r.inColony().median()));
     node.put("stage", r.stage().id());
     if (r.threshold().isPresent()) {
-      node.put("threshold", six(r.threshold().getAsDouble()));
-      node.put("chanceAboveThreshold", six(r.chanceAbove()));
+      node.put("threshold", four(r.threshold().getAsDouble()));
+      node.put("chanceAboveThreshold", four(r.chanceAbove()));
     } else {
       node.putNull("threshold");
       node.putNull("chanceAboveThreshold");
     }
-    node.put("adultsTaken", six(r.adults()));
-    node.put("mitesInAllMedian", six(r.mitesInAll().median()));
+    node.put("adultsTaken", four(r.adults()));
+    node.put("mitesInAllMedian", four(r.mitesInAll().median()));
     interval(node.putObject("mitesInAll90"), r.mitesInAll().interval(LEVEL));
-    node.put("rightToWithin", six(precision.rightToWithin()));
+    node.put("rightToWithin", four(precision.rightToWithin()));
     node.put("beesForAQuarter", precision.beesForAQuarter());
     precision.hivesToWash().ifPresent(hives -> node.put("hivesToWash", hives));
   }
@@ -48,7 +48,7 @@ final class CountJson {
     node.put("date", sheet.date().toString());
     node.put("hives", sheet.rows().size());
     if (sheet.expectedOver().isPresent()) {
-      node.put("expectedOverThreshold", six(sheet.expectedOver().getAsDouble()));
+      node.put("expectedOverThreshold", four(sheet.expectedOver().getAsDouble()));
     } else {
       node.putNull("expectedOverThreshold");
     }
@@ -67,13 +67,13 @@ final class CountJson {
   /** Fills a node with where such a colony would stand if it were left alone. */
   static void ahead(ObjectNode node, CountOutlook.Ahead o) {
     node.put("day", o.day().toString());
-    node.put("q05", six(o.infestation().q05()));
-    node.put("median", six(o.infestation().median()));
-    node.put("q95", six(o.infestation().q95()));
+    node.put("q05", four(o.infestation().q05()));
+    node.put("median", four(o.infestation().median()));
+    node.put("q95", four(o.infestation().q95()));
   }
 
   private static void interval(ObjectNode node, Interval i) {
-    node.put("low", six(i.low()));
-    node.put("high", six(i.high()));
+    node.put("low", four(i.low()));
+    node.put("high", four(i.high()));
   }
 }

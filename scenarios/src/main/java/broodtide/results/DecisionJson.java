@@ -1,6 +1,6 @@
 package broodtide.results;
 
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.assessment.Decision;
 import broodtide.assessment.PlanSummary;
@@ -20,7 +20,7 @@ final class DecisionJson {
     if (d.threshold().isPresent()) {
       node.putObject("threshold")
           .put("set", d.thresholdSet())
-          .put("value", six(d.threshold().getAsDouble()));
+          .put("value", four(d.threshold().getAsDouble()));
     } else {
       node.putNull("threshold");
     }
@@ -49,7 +49,7 @@ final class DecisionJson {
 
   private static void put(ObjectNode node, String name, OptionalDouble value) {
     if (value.isPresent()) {
-      node.put(name, six(value.getAsDouble()));
+      node.put(name, four(value.getAsDouble()));
     } else {
       node.putNull(name);
     }

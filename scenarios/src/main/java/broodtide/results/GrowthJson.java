@@ -1,6 +1,6 @@
 package broodtide.results;
 
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.fit.GrowthFit;
 import broodtide.fit.PooledGrowth;
@@ -39,10 +39,10 @@ final class GrowthJson {
   /** Fills a node with the growth over several hives. */
   static void write(ObjectNode node, PooledGrowth together) {
     node.put("hives", together.hives());
-    node.put("perDay", six(together.perDay()));
-    node.put("perDayLow", six(together.perDayInterval().low()));
-    node.put("perDayHigh", six(together.perDayInterval().high()));
-    node.put("between", six(together.between()));
+    node.put("perDay", four(together.perDay()));
+    node.put("perDayLow", four(together.perDayInterval().low()));
+    node.put("perDayHigh", four(together.perDayInterval().high()));
+    node.put("between", four(together.between()));
   }
 
   private static void ahead(ObjectNode node, GrowthFit fit, LocalDate day, int bees) {
@@ -69,6 +69,6 @@ final class GrowthJson {
   }
 
   private static void put(ObjectNode node, String field, OptionalDouble value) {
-    value.ifPresent(v -> node.put(field, six(v)));
+    value.ifPresent(v -> node.put(field, four(v)));
   }
 }

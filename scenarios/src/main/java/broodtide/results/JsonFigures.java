@@ -23,7 +23,9 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** How figures stand in every JSON file: numbers with six significant digits, bands by quantile. */
+/**
+ * How figures stand in every JSON file: numbers with four significant digits, bands by quantile.
+ */
 final class JsonFigures {
   private static final ObjectMapper JSON =
       JsonMapper.builder()
@@ -32,7 +34,10 @@ final class JsonFigures {
           .build();
   private static final ObjectMapper LINE =
       JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
-  private static final MathContext SIX = new MathContext(6);
+  private static final MathContext FOUR = new MathContext(4);
+
+  /** Less than any figure of a colony that can be told from nothing. */
+  private static final double LEAST = 1e-6;
 
   private JsonFigures() {}
 
@@ -112,23 +117,26 @@ final class JsonFigures {
     }
   }
 
-  /** Six significant digits. */
-  static BigDecimal six(double value) {
-    return new BigDecimal(value).round(SIX).stripTrailingZeros();
+  /** Four significant digits; 0 for what rounding alone left. */
+  static BigDecimal four(double value) {
+    if (Math.abs(value) < LEAST) {
+      return BigDecimal.ZERO;
+    }
+    return new BigDecimal(value).round(FOUR).stripTrailingZeros();
   }
 
   /** The same, null for what is not a number because it is not known. */
   static @Nullable BigDecimal known(double value) {
-    return Double.isNaN(value) ? null : six(value);
+    return Double.isNaN(value) ? null : four(value);
   }
 
   /** Fills {@code {q05,q25,median,q75,q95}}. */
   static void band(ObjectNode node, QuantileSummary s) {
-    node.put("q05", six(s.q05()));
-    node.put("q25", six(s.q25()));
-    node.put("median", six(s.median()));
-    node.put("q75", six(s.q75()));
-    node.put("q95", six(s.q95()));
+    node.put("q05", four(s.q05()));
+    node.put("q25", four(s.q25()));
+    node.put("median", four(s.median()));
+    node.put("q75", four(s.q75()));
+    node.put("q95", four(s.q95()));
   }
 
   /**
@@ -137,8 +145,8 @@ final class JsonFigures {
    * @param chance name of the field with the chance that the first is smaller
    */
   static void difference(ObjectNode node, Difference d, String chance) {
-    node.put("mean", six(d.mean()));
+    node.put("mean", four(d.mean()));
     band(node, d.band());
-    node.put(chance, six(d.chanceSmaller()));
+    node.put(chance, four(d.chanceSmaller()));
   }
 }

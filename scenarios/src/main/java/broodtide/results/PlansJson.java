@@ -2,7 +2,7 @@ package broodtide.results;
 
 import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.difference;
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
@@ -33,8 +33,8 @@ final class PlansJson {
     boards(node, comparison.colony());
     unknowns(node.putArray("unknowns"), result.sensitivity());
     ObjectNode quality = node.putObject("sample");
-    quality.put("effectiveSize", six(comparison.posterior().sample().effectiveSize()));
-    quality.put("acceptance", six(comparison.posterior().sample().acceptance()));
+    quality.put("effectiveSize", four(comparison.posterior().sample().effectiveSize()));
+    quality.put("acceptance", four(comparison.posterior().sample().acceptance()));
     quality.put("steps", comparison.posterior().sample().steps());
     ArrayNode plans = node.putArray("plans");
     for (PlanRun run : comparison.runs()) {
@@ -58,10 +58,10 @@ final class PlansJson {
       b.put("date", board.date().toString());
       b.put("days", board.days());
       b.put("mites", board.mites());
-      b.put("perDay", six(board.perDay()));
+      b.put("perDay", four(board.perDay()));
       c.stages()
           .fallOn(c.thresholds(), board.date())
-          .ifPresent(fall -> b.put("thresholdPerDay", six(fall)));
+          .ifPresent(fall -> b.put("thresholdPerDay", four(fall)));
     }
   }
 
@@ -70,12 +70,12 @@ final class PlansJson {
       ObjectNode w = into.addObject();
       w.put("date", check.wash().date().toString());
       w.put("mites", check.wash().mites());
-      w.put("bees", six(check.wash().beesOrAssumed()));
+      w.put("bees", four(check.wash().beesOrAssumed()));
       w.put("beesAssumed", check.wash().beesAssumed());
       w.put("method", check.wash().method().id());
       w.put("frame", check.wash().frame().id());
       w.put("note", check.wash().note());
-      w.put("placeInForecast", six(check.place()));
+      w.put("placeInForecast", four(check.place()));
     }
   }
 
@@ -92,20 +92,20 @@ final class PlansJson {
       }
       u.put("unit", s.unknown().unit().word());
       u.put("what", s.prior().meaning());
-      u.put("priorMedian", six(s.prior().median()));
-      u.put("median", six(s.median()));
-      u.put("q05", six(s.low()));
-      u.put("q95", six(s.high()));
-      u.put("shrinkage", six(s.shrinkage()));
+      u.put("priorMedian", four(s.prior().median()));
+      u.put("median", four(s.median()));
+      u.put("q05", four(s.low()));
+      u.put("q95", four(s.high()));
+      u.put("shrinkage", four(s.shrinkage()));
       ObjectNode index = u.putObject("firstOrderIndex");
-      index.put("share", six(matters.index().share()));
-      index.put("low", six(matters.index().range().low()));
-      index.put("high", six(matters.index().range().high()));
+      index.put("share", four(matters.index().share()));
+      index.put("low", four(matters.index().range().low()));
+      index.put("high", four(matters.index().range().high()));
       index.put("tellsFromZero", matters.index().differsFromZero());
       ObjectNode total = u.putObject("totalIndexBeforehand");
-      total.put("share", six(matters.beforehand().share()));
-      total.put("low", six(matters.beforehand().range().low()));
-      total.put("high", six(matters.beforehand().range().high()));
+      total.put("share", four(matters.beforehand().share()));
+      total.put("low", four(matters.beforehand().range().low()));
+      total.put("high", four(matters.beforehand().range().high()));
       total.put("tellsFromZero", matters.beforehand().differsFromZero());
     }
   }
@@ -132,8 +132,8 @@ final class PlansJson {
     band(node.putObject("peakInfestation"), run.peaks());
     node.put("peakDay", run.peakDay().toString());
     CrossingDays crossing = run.crossing();
-    node.put("chanceDiedOut", six(run.shareLost(c.until())));
-    node.put("chanceOverThreshold", c.hasThreshold() ? six(crossing.share()) : null);
+    node.put("chanceDiedOut", four(run.shareLost(c.until())));
+    node.put("chanceOverThreshold", c.hasThreshold() ? four(crossing.share()) : null);
     crossing.medianDay().ifPresent(day -> node.put("medianDayOverThreshold", day.toString()));
     dayOverThreshold(node.putObject("dayOverThreshold"), crossing);
     run.springLow()
@@ -142,7 +142,7 @@ final class PlansJson {
               ObjectNode winter = node.putObject("winter");
               winter.put("springLow", low.day().toString());
               band(winter.putObject("chanceLost"), QuantileSummary.of(run.winterLosses(low)));
-              winter.put("meanChanceLost", six(run.shareLost(low.day())));
+              winter.put("meanChanceLost", four(run.shareLost(low.day())));
               band(winter.putObject("chanceLostByYard"), run.lossByYard(low.day()));
               band(winter.putObject("soundWinterBees"), run.on(Quantity.WINTER_BEES, low.day()));
             });
@@ -157,7 +157,7 @@ final class PlansJson {
       band(
           node.putObject("winterBroodInfestedAgainstFirst"),
           QuantileSummary.of(Comparison.differences(infested, reference)));
-      node.put("chanceBetterThanFirst", six(Comparison.chanceSmaller(infested, reference)));
+      node.put("chanceBetterThanFirst", four(Comparison.chanceSmaller(infested, reference)));
       difference(
           node.putObject("winterBroodAgainstWait"),
           comparison.against(run, Outcome.WINTER_BROOD),
@@ -170,7 +170,7 @@ final class PlansJson {
       ObjectNode row = series.addObject();
       row.put("date", day.date().toString());
       band(row.putObject("infestation"), day.infestation());
-      row.put("adults", six(day.adults()));
+      row.put("adults", four(day.adults()));
     }
   }
 

@@ -35,7 +35,7 @@ import java.util.function.Function;
  *
  * <p>Dates are ISO 8601 days; infestations are mites per 100 adult bees of the colony; shares and
  * chances run from 0 to 1; a band is {@code {q05,q25,median,q75,q95}}; what is not known is null.
- * Numbers carry six significant digits. Readers should pass over fields that they do not know.
+ * Numbers carry four significant digits. Readers should pass over fields that they do not know.
  *
  * <p>Every file holds {@code format}, {@code tool}, {@code program}, {@code notes}, {@code caution}
  * and {@code colonies}, and {@code seed} and {@code simulatedColonies} where colonies were

@@ -1,8 +1,8 @@
 package broodtide.results;
 
 import static broodtide.results.JsonFigures.band;
+import static broodtide.results.JsonFigures.four;
 import static broodtide.results.JsonFigures.known;
-import static broodtide.results.JsonFigures.six;
 
 import broodtide.decision.Rule;
 import broodtide.decision.RuleResult;
@@ -34,13 +34,13 @@ final class RulesJson {
     if (r.rule() instanceof Rule.Threshold t) {
       node.put("waitDays", t.apart());
     }
-    node.put("treatmentsPerSeason", six(RuleResult.mean(r.treatments())));
+    node.put("treatmentsPerSeason", four(RuleResult.mean(r.treatments())));
     node.put("missesPerSeason", known(RuleResult.mean(r.misses())));
     node.put("seasonsWithAMiss", known(RuleResult.shareWithAny(r.misses())));
     node.put("needlessPerSeason", known(RuleResult.mean(r.needless())));
     node.put("seasonsWithANeedlessTreatment", known(RuleResult.shareWithAny(r.needless())));
-    node.put("blockedPerSeason", six(RuleResult.mean(r.blocked())));
-    node.put("chanceLost", six(RuleResult.mean(r.lost())));
+    node.put("blockedPerSeason", four(RuleResult.mean(r.blocked())));
+    node.put("chanceLost", four(RuleResult.mean(r.lost())));
     band(node.putObject("infestation"), r.infestationOfLiving());
     if (!Double.isNaN(r.winterBrood()[0])) {
       band(node.putObject("winterBroodInfested"), r.winterBroodOfLiving());
@@ -49,7 +49,7 @@ final class RulesJson {
     for (RuleResult.WashDay d : r.days()) {
       ObjectNode day = days.addObject().put("day", d.day().toString());
       day.put("over", known(d.over()));
-      day.put("treated", six(d.treated()));
+      day.put("treated", four(d.treated()));
       day.put("missed", known(d.missed()));
       day.put("needless", known(d.needless()));
     }

@@ -1,7 +1,7 @@
 package broodtide.results;
 
 import static broodtide.results.JsonFigures.band;
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.assessment.ApiaryCount;
 import broodtide.assessment.ApiaryPlan;
@@ -40,7 +40,7 @@ final class SheetJson {
         one.put("hivesTreated", plan.treated());
         count(one.putObject("hivesLost"), plan.lost());
         saving(one.putObject("lossesSaved"), plan.saved());
-        one.put("mitesInLostHives", six(plan.mitesInLost()));
+        one.put("mitesInLostHives", four(plan.mitesInLost()));
       }
     }
     if (sheet.knowsWashes()) {
@@ -52,14 +52,14 @@ final class SheetJson {
   }
 
   static void count(ObjectNode node, ApiaryCount count) {
-    node.put("expected", six(count.mean()));
+    node.put("expected", four(count.mean()));
     node.put("q05", count.low());
     node.put("median", count.median());
     node.put("q95", count.high());
   }
 
   private static void saving(ObjectNode node, ApiarySaving saving) {
-    node.put("expected", six(saving.mean()));
+    node.put("expected", four(saving.mean()));
     node.put("q05", saving.low());
     node.put("median", saving.median());
     node.put("q95", saving.high());
@@ -88,8 +88,8 @@ final class SheetJson {
         .ifPresent(
             wash ->
                 node.putObject("washToday")
-                    .put("gain", six(wash.gain()))
-                    .put("changesPlan", six(wash.changes())));
+                    .put("gain", four(wash.gain()))
+                    .put("changesPlan", four(wash.changes())));
     row.nextCount()
         .ifPresent(
             next ->
@@ -101,14 +101,14 @@ final class SheetJson {
   private static void count(ObjectNode node, Wash w) {
     node.put("date", w.date().toString());
     node.put("mites", w.mites());
-    node.put("bees", six(w.beesOrAssumed()));
+    node.put("bees", four(w.beesOrAssumed()));
     node.put("beesAssumed", w.beesAssumed());
-    node.put("perHundred", six(w.perHundred()));
+    node.put("perHundred", four(w.perHundred()));
   }
 
   private static void put(ObjectNode node, String name, OptionalDouble value) {
     if (value.isPresent()) {
-      node.put(name, six(value.getAsDouble()));
+      node.put(name, four(value.getAsDouble()));
     } else {
       node.putNull(name);
     }

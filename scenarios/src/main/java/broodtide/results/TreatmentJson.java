@@ -1,7 +1,7 @@
 package broodtide.results;
 
 import static broodtide.results.JsonFigures.band;
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.assessment.QuantileSummary;
 import broodtide.catalog.NaturalFall;
@@ -36,7 +36,7 @@ final class TreatmentJson {
     band(node.putObject("reduction"), QuantileSummary.of(check.reduction()));
     band(node.putObject("usualReduction"), QuantileSummary.of(check.usual()));
     band(node.putObject("infestationUntreated"), QuantileSummary.of(check.untreated()));
-    node.put("chanceOfHalfItsStrength", six(check.chanceWorked()));
+    node.put("chanceOfHalfItsStrength", four(check.chanceWorked()));
     node.put("verdict", check.verdict().name());
     range(node.putObject("naturalFall"), NaturalFall.LEAST, NaturalFall.MOST);
     resistance.ifPresent(r -> resistance(node, r));
@@ -49,19 +49,19 @@ final class TreatmentJson {
   static void write(
       ObjectNode node, ApiaryTreatmentCheck apiary, Optional<ResistanceCheck> resistance) {
     node.put("hives", apiary.hives());
-    node.put("strength", six(apiary.strength()));
+    node.put("strength", four(apiary.strength()));
     range(node.putObject("strengthBand"), apiary.low(), apiary.high());
-    node.put("chanceOfHalfItsStrength", six(apiary.chanceWorked()));
+    node.put("chanceOfHalfItsStrength", four(apiary.chanceWorked()));
     node.put("verdict", apiary.verdict().name());
     resistance.ifPresent(r -> resistance(node, r));
   }
 
   private static void resistance(ObjectNode node, ResistanceCheck r) {
-    node.putObject("resistance").put("substance", r.substance()).put("chance", six(r.chance()));
+    node.putObject("resistance").put("substance", r.substance()).put("chance", four(r.chance()));
   }
 
   private static void range(ObjectNode node, double low, double high) {
-    node.put("low", six(low)).put("high", six(high));
+    node.put("low", four(low)).put("high", four(high));
   }
 
   private static void telling(ObjectNode node, TellingWash t) {
@@ -69,13 +69,13 @@ final class TreatmentJson {
     node.put("bees", t.bees());
     node.put("workedUpTo", t.workedUpTo() < 0 ? null : (Integer) t.workedUpTo());
     node.put("fellShortFrom", t.fellShortFrom() > t.bees() ? null : (Integer) t.fellShortFrom());
-    node.put("chance", six(t.chance()));
+    node.put("chance", four(t.chance()));
   }
 
   private static void efficacy(ObjectNode node, CountedEfficacy e) {
-    node.put("share", six(e.share()));
-    node.put("low", Double.isInfinite(e.interval().low()) ? null : six(e.interval().low()));
-    node.put("high", six(e.interval().high()));
-    node.put("level", six(e.interval().level()));
+    node.put("share", four(e.share()));
+    node.put("low", Double.isInfinite(e.interval().low()) ? null : four(e.interval().low()));
+    node.put("high", four(e.interval().high()));
+    node.put("level", four(e.interval().level()));
   }
 }

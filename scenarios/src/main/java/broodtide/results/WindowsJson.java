@@ -2,7 +2,7 @@ package broodtide.results;
 
 import static broodtide.results.JsonFigures.band;
 import static broodtide.results.JsonFigures.difference;
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.decision.Windows;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -15,7 +15,7 @@ final class WindowsJson {
   /** Fills a node with outcome, best control and start, and every cell of the grid. */
   static void write(ObjectNode node, Windows w) {
     node.put("outcome", w.outcome().word());
-    node.put("ifYouWait", six(w.ifYouWait()));
+    node.put("ifYouWait", four(w.ifYouWait()));
     node.put("playedColonies", w.waiting().byMember().length);
     w.best()
         .ifPresent(
@@ -35,7 +35,7 @@ final class WindowsJson {
         .ifPresent(
             best -> {
               node.put("bestStart", w.starts().get(best).toString());
-              node.put("best", six(row.middle(best).orElseThrow()));
+              node.put("best", four(row.middle(best).orElseThrow()));
               Windows.Stretch good = w.asGood(row).orElseThrow();
               node.put("asGoodFrom", w.starts().get(good.first()).toString());
               node.put("asGoodTo", w.starts().get(good.last()).toString());
@@ -46,7 +46,7 @@ final class WindowsJson {
     for (int i = 0; i < w.starts().size(); i++) {
       ObjectNode cell = cells.addObject().put("start", w.starts().get(i).toString());
       if (row.cells().get(i) instanceof Windows.Played p) {
-        cell.put("value", six(p.middle()));
+        cell.put("value", four(p.middle()));
         band(cell.putObject("band"), p.band());
         cell.put("labelDecides", w.labelDecides(row, i));
         cell.put("tied", w.tied(row, i));

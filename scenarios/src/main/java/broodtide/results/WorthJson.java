@@ -1,6 +1,6 @@
 package broodtide.results;
 
-import static broodtide.results.JsonFigures.six;
+import static broodtide.results.JsonFigures.four;
 
 import broodtide.decision.WashWorth;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -19,14 +19,14 @@ final class WorthJson {
       wash.put("day", w.washDay().toString());
       wash.put("bees", w.bees());
       wash.put("outcome", w.outcome().word());
-      wash.put("costOfATreatment", six(w.cost()));
-      wash.put("gain", six(w.gain()));
+      wash.put("costOfATreatment", four(w.cost()));
+      wash.put("gain", four(w.gain()));
       wash.put("bestPlanToday", w.todayPlan().name());
-      wash.put("lossToday", six(w.today()));
+      wash.put("lossToday", four(w.today()));
       wash.put("bestPlanThenWithoutWash", w.laterPlan().name());
-      wash.put("lossThenWithoutWash", six(w.later()));
-      wash.put("lossWithWash", six(w.withWash()));
-      wash.put("lossKnowingAll", six(w.knowing()));
+      wash.put("lossThenWithoutWash", four(w.later()));
+      wash.put("lossWithWash", four(w.withWash()));
+      wash.put("lossKnowingAll", four(w.knowing()));
       ArrayNode decisions = wash.putArray("decisions");
       for (WashWorth.Decision d : w.decisions()) {
         decisions
@@ -34,7 +34,7 @@ final class WorthJson {
             .put("fromMites", d.from())
             .put("toMites", d.to())
             .put("plan", d.plan().name())
-            .put("chance", six(d.chance()));
+            .put("chance", four(d.chance()));
       }
     }
   }

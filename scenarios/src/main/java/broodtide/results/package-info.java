@@ -12,7 +12,7 @@
  * </ul>
  *
  * <p>Dates are ISO 8601, infestations are mites per 100 adult bees, shares and chances run from 0
- * to 1, bands are objects of quantiles, and what is not known is null. Numbers carry six
+ * to 1, bands are objects of quantiles, and what is not known is null. Numbers carry four
  * significant digits. The number of the format stands in every file; readers should pass over
  * fields that they do not know.
  *

@@ -140,6 +140,11 @@ public record Answer(Comparison comparison) {
         : Optional.empty();
   }
 
+  /** {@return whether mites that may still come in from other colonies move the answer} */
+  public boolean reinvasionTells() {
+    return arrivals().isPresent();
+  }
+
   /** What may still come in from other colonies, of which the washes so far know nothing. */
   private Optional<String> arrivals() {
     if (!waits(first()) || first().shareLost(day()) > 0.5) {
@@ -147,7 +152,9 @@ public record Answer(Comparison comparison) {
     }
     double all = on(first()).median();
     OptionalDouble without = comparison.withoutArrivals(day());
-    return without.isPresent() && without.getAsDouble() < ARRIVALS_TELL * all
+    return without.isPresent()
+            && without.getAsDouble() < ARRIVALS_TELL * all
+            && !about(without.getAsDouble()).equals(about(all))
         ? Optional.of(
             "Reinvasion, which washes cannot foresee, is included; without it expect "
                 + about(without.getAsDouble())

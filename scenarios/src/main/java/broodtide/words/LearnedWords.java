@@ -95,12 +95,9 @@ public final class LearnedWords {
           last == 0
               ? few.get(0)
               : String.join(", ", few.subList(0, last)) + " and " + few.get(last);
-      out.add(
-          (from == 0 ? "Your " + counts + " say " : "They also say ")
-              + how
-              + " about "
-              + list
-              + ".");
+      String who =
+          out.isEmpty() ? "Your " + counts + " say " : from == 0 ? "They say " : "They also say ";
+      out.add(who + how + " about " + list + ".");
     }
   }
 }

@@ -56,12 +56,16 @@ public final class OutcomeWords {
    */
   public static String amount(Outcome outcome, double value) {
     double size = Math.abs(value) * outcome.shownTimes();
-    String digits = size < 0.05 ? "next to no" : Digits.two(size);
     return switch (outcome) {
-      case INFESTATION -> digits + " mites per 100 bees";
-      case WINTER_BROOD -> digits + " in 100 cells of the winter brood";
-      case LOST -> digits + " in 100 colonies";
+      case INFESTATION -> (size < 0.05 ? "next to no" : Digits.two(size)) + " mites per 100 bees";
+      case WINTER_BROOD -> whole(size) + " in 100 cells of the winter brood";
+      case LOST -> whole(size) + " in 100 colonies";
     };
+  }
+
+  /** A number of a hundred things, no finer than one of them. */
+  private static String whole(double size) {
+    return size < 1 ? "less than 1" : String.valueOf(Math.round(size));
   }
 
   /**

@@ -12,7 +12,8 @@
  *       broodtide.words.UnknownWords} the unknowns of a colony;
  *   <li>{@link broodtide.words.Odds#words} puts a chance into natural frequencies, such as 3 in 10;
  *   <li>{@link broodtide.words.Digits} writes numbers with no more digits than are known, and
- *       {@link broodtide.words.Plain} writes days and infestations.
+ *       {@link broodtide.words.Plain} writes days and infestations;
+ *   <li>{@link broodtide.words.Glossary#of} explains the terms that a text uses.
  * </ul>
  *
  * <p>Values come in as numbers and dates and become text here, last of all. Nothing is worked out

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class RowSieveTest {
@@ -106,9 +107,9 @@ class RowSieveTest {
     assertThat(judged.faults()).extracting(Fault::line).containsExactly(2, 3, 5);
     assertThat(judged.faults().get(0).message()).contains("the same as row 1");
     assertThat(judged.faults().get(1).message()).contains("\"Mill\" on row 1");
-    assertThat(judged.table()).isNotNull();
-    assertThat(judged.table().washes()).hasSize(1);
-    assertThat(judged.table().boards()).hasSize(1);
+    WashFile whole = Objects.requireNonNull(judged.table());
+    assertThat(whole.washes()).hasSize(1);
+    assertThat(whole.boards()).hasSize(1);
   }
 
   @Test
@@ -132,8 +133,7 @@ class RowSieveTest {
     assertThat(faulty).extracting(Fault::field).containsExactly("control");
     RowSieve.Judged<TreatmentFile> judged = RowSieve.treatments(cells, i -> "row " + i, TODAY);
     assertThat(judged.faults()).extracting(Fault::line).containsExactly(2);
-    assertThat(judged.table()).isNotNull();
-    assertThat(judged.table().of("A")).hasSize(1);
+    assertThat(Objects.requireNonNull(judged.table()).of("A")).hasSize(1);
   }
 
   @Test

@@ -2,6 +2,7 @@ package broodtide.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.assessment.Outcome;
 import broodtide.fit.Priors;
 import broodtide.fit.Unknown;
 import broodtide.fit.UnknownSummary;
@@ -54,5 +55,14 @@ class PlainTest {
             1,
             shrinkage);
     assertThat(UnknownWords.said(summary.learned())).isEqualTo(words);
+  }
+
+  @Test
+  void amountsOfAHundredThingsAreWholeOnes() {
+    assertThat(OutcomeWords.amount(Outcome.LOST, 0.0029)).isEqualTo("less than 1 in 100 colonies");
+    assertThat(OutcomeWords.amount(Outcome.LOST, -0.017)).isEqualTo("2 in 100 colonies");
+    assertThat(OutcomeWords.amount(Outcome.WINTER_BROOD, 0.213))
+        .isEqualTo("21 in 100 cells of the winter brood");
+    assertThat(OutcomeWords.amount(Outcome.INFESTATION, 2.13)).isEqualTo("2.1 mites per 100 bees");
   }
 }
