@@ -137,7 +137,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
         + whose
         + ", \u201ctoday\u201d in the chart, is "
         + Plain.day(c.now())
-        + (!c.washes().isEmpty() || !c.boards().isEmpty() ? "" : ", the first day of the study")
+        + (c.washes().isEmpty() && c.boards().isEmpty() ? ", the first day of the study" : "")
         + ". The forecast ends on "
         + Plain.day(c.until())
         + ".";

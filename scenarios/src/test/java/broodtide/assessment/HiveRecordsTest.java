@@ -51,17 +51,17 @@ class HiveRecordsTest {
     for (String plan : kept.get(0).lost().keySet()) {
       assertThat(lost(read, plan)).containsExactly(lost(kept, plan));
       for (int i = 0; i < kept.size(); i++) {
-        assertThat(Objects.requireNonNull(read.get(i).lost().get(plan)).mites())
-            .isEqualTo(Objects.requireNonNull(kept.get(i).lost().get(plan)).mites());
+        assertThat(loss(read.get(i), plan).mites()).isEqualTo(loss(kept.get(i), plan).mites());
       }
     }
   }
 
   private static double[] lost(List<HiveRow> rows, String plan) {
-    return ApiaryCount.of(
-            rows.stream()
-                .map(row -> Objects.requireNonNull(row.lost().get(plan)).chance())
-                .toList())
+    return ApiaryCount.of(rows.stream().map(row -> loss(row, plan).chance()).toList())
         .distribution();
+  }
+
+  private static HiveLoss loss(HiveRow row, String plan) {
+    return Objects.requireNonNull(row.lost().get(plan));
   }
 }
