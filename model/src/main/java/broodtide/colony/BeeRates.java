@@ -44,7 +44,9 @@ public record BeeRates(
             min = 0.01,
             max = 0.3,
             tag = CHOICE,
-            source = "first flights at about three weeks; summer life of 3-6 weeks (Agroscope)")
+            source =
+                "first flights at about three weeks; summer life of 3-6 weeks (Imdorf,"
+                    + " Ruoff & Fluri 2008, ALP forum 68, Agroscope)")
         double foraging,
     @Measure(
             meaning = "death rate of hive bees",
@@ -54,8 +56,9 @@ public record BeeRates(
             max = 0.2,
             tag = CHOICE,
             source =
-                "chosen with the next so that summer life is 27.3 days; 27.6 seen for clean bees by"
-                    + " De Jong & De Jong 1983, 3-6 weeks by Agroscope")
+                "chosen with the next so that summer life is 27.3 days; 27.6 seen for"
+                    + " clean bees by De Jong & De Jong 1983, 3-6 weeks by Imdorf, Ruoff &"
+                    + " Fluri 2008")
         double hiveDeath,
     @Measure(
             meaning = "death rate of foragers",
@@ -101,8 +104,9 @@ public record BeeRates(
             max = 60,
             tag = CHOICE,
             source =
-                "fitted to survival by autumn wash (Bartlett et al. 2024 and Vermont 2021), 5.6 to"
-                    + " 6.2; hangs together with the share of mites that carry virus")
+                "fitted to survival by autumn wash, 5.6 to 6.2: Bartlett et al. 2024,"
+                    + " Georgia, and yards in Vermont in 2021 (from memory, no author known)."
+                    + " Hangs together with the share of mites that carry virus")
         double adultInfections,
     @Measure(
             meaning = "chance that a capped bee dies, per mother mite in its cell",

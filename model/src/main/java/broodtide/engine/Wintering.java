@@ -22,8 +22,9 @@ public record Wintering(
             max = 20_000,
             tag = DERIVED,
             source =
-                "fitted to survival by infestation of untreated colonies in Georgia (Bartlett et"
-                    + " al. 2024) and in Vermont in 2021; 1,600 to 2,020 fit about as well")
+                "fitted to survival by infestation: untreated colonies in Georgia"
+                    + " (Bartlett et al. 2024) and yards in Vermont in 2021 (from memory, no"
+                    + " author known). 1,600 to 2,020 fit about as well")
         double fewestBees,
     @Measure(
             meaning = "spread of that number between colonies, in natural logarithms",
@@ -32,7 +33,7 @@ public record Wintering(
             min = 0.01,
             max = 2,
             tag = CHOICE,
-            source = "choice, tried on the same colonies in Georgia and Vermont")
+            source = "choice, tried on the colonies to which fewestBees was fitted")
         double spread,
     @Measure(
             meaning = "spread of that number between yards and winters, in natural logarithms",
@@ -42,8 +43,8 @@ public record Wintering(
             max = 2,
             tag = DERIVED,
             source =
-                "fitted to the same colonies, 0.4 to 0.8; yards in Vermont with the same washes"
-                    + " differed more")
+                "fitted to the same colonies, 0.4 to 0.8; in those of 2021, from memory,"
+                    + " yards with the same washes differed more")
         double yardSpread,
     @Measure(
             meaning =
@@ -53,7 +54,8 @@ public record Wintering(
             min = 0.001,
             max = 0.95,
             tag = CHOICE,
-            source = "choice; published losses of treated colonies, 11 to 18 %, hold both causes")
+            source =
+                "choice; losses of treated colonies, 11 to 18 % from memory, hold both" + " causes")
         double otherLosses,
     @Measure(
             meaning = "spread of that chance between yards and winters, in logits",

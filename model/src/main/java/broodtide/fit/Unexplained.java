@@ -20,8 +20,8 @@ final class Unexplained extends Unworkable {
             + wash.mites()
             + (wash.mites() == 1 ? " mite in " : " mites in ")
             + Math.round(wash.beesOrAssumed())
-            + " bees, after what came before; check its counts and date, whether a treatment or a"
-            + " split is missing or misdated, and what the study says of the colony's size and"
-            + " mites");
+            + " bees, after what came before. Check its counts and date, and whether a"
+            + " treatment or a split is missing or misdated. Check what the study says of"
+            + " the colony's size and mites");
   }
 }

@@ -37,9 +37,10 @@ public enum Unknown {
           0.5,
           3,
           Tag.DERIVED,
-          "shared trial data: 0.3 to 0.5 shared by hives of a yard and 0.3 of each; growth varies"
-              + " by about 30 % between years, Harris 2003, which gives 0.2; stock alone, 1.7 and"
-              + " 9.6 fold a summer in Ontario (PMC7761820), would give 0.18"),
+          "shared trial data: 0.3 to 0.5 shared by hives of a yard and 0.3 of each."
+              + " Growth varies by about 30 % between years, Harris 2003, which gives 0.2."
+              + " Stock alone, 1.7 and 9.6 fold a summer in Ontario (De la Mora et al. 2020,"
+              + " PMC7761820), would give 0.18"),
       (colony, value) -> colony.reproduction.put(colony.season, value)) {
     @Override
     public boolean ofSeason() {
@@ -195,8 +196,9 @@ public enum Unknown {
           0.5,
           3,
           Tag.DERIVED,
-          "as growth so far: 0.3 to 0.5 shared by hives of a yard and 0.3 of each in shared trial"
-              + " data; a shock of the season to come cannot be learnt from past washes"),
+          "as growth so far: 0.3 to 0.5 shared by hives of a yard and 0.3 of each in"
+              + " shared trial data. A shock of the season to come cannot be learnt from past"
+              + " washes"),
       (colony, value) -> colony.growthToCome = value) {
     @Override
     public boolean taught() {

@@ -40,7 +40,7 @@ public record MiteRates(
         double shortestStay,
     @Measure(
             meaning =
-                "link L between the deaths of mites and bees: a mite on a bee dies at the bees'"
+                "link L between deaths of mites and bees: mites on bees die at the bees'"
                     + " rate over 1 + (L x rate of entering cells)^2",
             value = 28,
             unit = "days",
@@ -48,9 +48,9 @@ public record MiteRates(
             max = 200,
             tag = CHOICE,
             source =
-                "without brood mites die with their bees (Fries & Perez-Escala 2001); in summer"
-                    + " they sit on nurses and leave the dying; set by growth in a year, loss of"
-                    + " mites in winter and the highest infestations seen")
+                "without brood mites die with their bees (Fries & Perez-Escala 2001); in"
+                    + " summer they sit on nurses and leave the dying. Set by growth in a"
+                    + " year, loss of mites in winter and the highest infestations seen")
         double deathLink,
     @Measure(
             meaning = "share of mothers that come back from a worker cell",

@@ -44,9 +44,10 @@ public record Climate(
             max = 0.05,
             tag = CHOICE,
             source =
-                "30 % fewer bees from the end of October to early March in 3,258 colonies (Liebig);"
-                    + " 0.0045 in cold winters: half of the bees (Aumeier & Liebig 2019), March"
-                    + " colonies in Manitoba (Harris 2010)")
+                "30 % fewer bees from the end of October to early March in 3,258"
+                    + " colonies (Liebig 2024, imker-horgen.ch). 0.0045 in cold winters: half"
+                    + " of the bees (Aumeier & Liebig 2019), March colonies in Manitoba"
+                    + " (Harris 2010)")
         double winterDeath,
     Curve warmth,
     YearSpan supers,

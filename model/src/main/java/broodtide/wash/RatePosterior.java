@@ -1,6 +1,8 @@
 package broodtide.wash;
 
 import broodtide.measure.OutOfRange;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Gamma;
 
@@ -43,6 +45,38 @@ public final class RatePosterior {
    */
   public double chanceAbove(double perHundred) {
     return 1 - chanceAtMost(perHundred);
+  }
+
+  /**
+   * {@return chances that the rate is above this limit, by equal shares of the doubt about method,
+   * frame and half cup, those that find the fewest mites first; their mean is {@link #chanceAbove}}
+   * Counts that the same hand made share that doubt.
+   *
+   * @param perHundred mites per 100 bees, 0 or more
+   * @param shares how many, at least one
+   */
+  public double[] chancesAbove(double perHundred, int shares) {
+    int[] order =
+        IntStream.range(0, divisor.values.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> divisor.values[i]))
+            .mapToInt(i -> i)
+            .toArray();
+    double[] out = new double[shares];
+    double below = 0;
+    for (int i : order) {
+      double above = perHundred <= 0 ? 1 : upper(perHundred * divisor.values[i]);
+      double upTo = below + divisor.weights[i] * shares;
+      for (int s = (int) below; s < shares && s < upTo; s++) {
+        out[s] += above * (Math.min(upTo, s + 1) - Math.max(below, s));
+      }
+      below = upTo;
+    }
+    return out;
+  }
+
+  private double upper(double expected) {
+    return Gamma.regularizedGammaQ(shape, expected, 1e-13, 100_000);
   }
 
   /** {@return mean rate, mites per 100 bees} */

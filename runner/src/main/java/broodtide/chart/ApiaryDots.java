@@ -83,10 +83,9 @@ public final class ApiaryDots {
     if (threshold != null) {
       key.add(Legend.Sample.line(Pen.THRESHOLD, name));
     }
-    String said = Figure.list(hives.stream().map(ApiaryDots::said).toList());
+    String said = Figure.sentences(hives.stream().map(ApiaryDots::said));
     Facet facet = Facet.of("", x, Axis.list(names), marks);
-    return Figure.of(
-        heading, facet, key, axis + ", " + String.join(" and ", times) + ". " + said + ".");
+    return Figure.of(heading, facet, key, axis + ", " + String.join(" and ", times) + ". " + said);
   }
 
   private static Axis axis(String label, List<Hive> hives, @Nullable Double threshold) {

@@ -162,6 +162,13 @@ public final class Figure implements Picture {
     }
   }
 
+  /** What is said of several things, a sentence each. */
+  static String sentences(Stream<String> parts) {
+    return parts
+        .map(part -> Character.toUpperCase(part.charAt(0)) + part.substring(1) + ".")
+        .collect(Collectors.joining(" "));
+  }
+
   /** Names joined for a description. */
   static String list(List<String> parts) {
     return parts.stream().collect(Collectors.joining("; "));

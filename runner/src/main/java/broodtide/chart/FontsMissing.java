@@ -9,9 +9,9 @@ public final class FontsMissing extends RefusedException {
 
   FontsMissing(@Nullable Throwable cause) {
     super(
-        "no fonts were found, so PNG pictures cannot be drawn; on Debian or Ubuntu run"
-            + " 'apt-get install libfontconfig1 fonts-dejavu-core' (other systems: fontconfig and"
-            + " any sans-serif font), or use the SVG pictures, which need no fonts",
+        "no fonts were found, so PNG pictures cannot be drawn. On Debian or Ubuntu run"
+            + " 'apt-get install libfontconfig1 fonts-dejavu-core' (other systems: fontconfig"
+            + " and any sans-serif font). SVG pictures need no fonts",
         cause);
   }
 }

@@ -96,7 +96,7 @@ public final class GrowthPicture {
       facets.add(facet(hive, hives.size() > 1 ? hive.name() : "", x, named, first));
     }
     String said =
-        Figure.list(
+        Figure.sentences(
             hives.stream()
                 .map(
                     h ->
@@ -104,9 +104,8 @@ public final class GrowthPicture {
                             + ": "
                             + (h.segments().isEmpty()
                                 ? h.note()
-                                : Figure.list(h.segments().stream().map(Segment::said).toList())))
-                .toList());
-    return Figure.of(heading, facets, 2, key(hives), axis + ". " + said + ".");
+                                : Figure.list(h.segments().stream().map(Segment::said).toList()))));
+    return Figure.of(heading, facets, 2, key(hives), axis + ". " + said);
   }
 
   private static Facet facet(Hive hive, String title, Axis x, Axis y, LocalDate first) {

@@ -34,6 +34,11 @@ final class Numerals {
     return two(middle) + " (" + range(low, high) + ")";
   }
 
+  /** An uncertain share in whole per cent; what is less says so. */
+  static String percent(double share) {
+    return share > 0 && share < 0.01 ? "under 1 %" : Math.round(100 * share) + " %";
+  }
+
   /** A number that is known, such as a mark on an axis, without needless digits. */
   static String plain(double value) {
     BigDecimal v = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();

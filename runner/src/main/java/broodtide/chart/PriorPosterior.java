@@ -38,7 +38,7 @@ public final class PriorPosterior {
    * @param unknowns one or more
    */
   public static Figure of(Heading heading, List<Unknown> unknowns) {
-    String said = Figure.list(unknowns.stream().map(PriorPosterior::words).toList());
+    String said = Figure.sentences(unknowns.stream().map(PriorPosterior::words));
     return Figure.of(
         heading, unknowns.stream().map(PriorPosterior::facet).toList(), 2, key(), said);
   }

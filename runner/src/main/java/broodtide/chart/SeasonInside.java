@@ -153,7 +153,12 @@ public final class SeasonInside {
             + ribbon.name()
             + " at most, on "
             + first.plusDays(most));
-    return "Shares from " + first + " to " + first.plusDays(n - 1) + ". " + Figure.list(said) + ".";
+    return "Shares from "
+        + first
+        + " to "
+        + first.plusDays(n - 1)
+        + ". "
+        + Figure.sentences(said.stream());
   }
 
   private static int highest(double[] values) {

@@ -65,7 +65,7 @@ public final class SensitivityBars {
               new double[] {i + 0.3},
               Palette.line(0),
               opacity));
-      Mark.Group earlier = new Mark.Group("before", x.name() + ": " + Numerals.two(x.before()));
+      Mark.Group earlier = new Mark.Group("before", x.name() + ": " + Numerals.percent(x.before()));
       Range b = x.beforeRange();
       marks.add(Mark.line(b.low(), i - 0.4, b.high(), i - 0.4, Pen.solid(BEFORE, 1.6)).in(earlier));
       marks.add(
@@ -73,21 +73,27 @@ public final class SensitivityBars {
       low = Math.min(low, b.low());
       high = Math.max(high, b.high());
       Range r = x.range();
-      Mark.Group group = new Mark.Group("index", x.name() + ": " + Numerals.two(x.share()));
+      Mark.Group group = new Mark.Group("index", x.name() + ": " + Numerals.percent(x.share()));
       marks.addAll(Mark.level(i, x.share(), r.low(), r.high(), Palette.INK, group));
       low = Math.min(low, r.low());
       high = Math.max(high, r.high());
     }
     marks.add(Mark.line(0, -0.5, 0, rising.size() - 0.5, Pen.ZERO).in("zero", "no share"));
     String said =
-        Figure.list(rising.stream().map(x -> x.name() + " " + Numerals.two(x.share())).toList());
+        Figure.sentences(
+            rising.stream()
+                .map(
+                    x ->
+                        x.name()
+                            + ": "
+                            + Numerals.percent(x.share())
+                            + ", before any wash "
+                            + Numerals.percent(x.before())));
     Facet facet = Facet.of("", Axis.around(axis, low, high), Axis.list(names), marks);
-    String was =
-        Figure.list(rising.stream().map(x -> x.name() + " " + Numerals.two(x.before())).toList());
     List<Legend.Sample> key =
         List.of(
             Legend.Sample.area(Palette.line(0), 0.75, "with the washes, by itself"),
             Legend.Sample.dot(BEFORE, "before any wash, together with others"));
-    return Figure.of(heading, facet, key, axis + ". " + said + ". Before any wash: " + was + ".");
+    return Figure.of(heading, facet, key, axis + ". " + said);
   }
 }

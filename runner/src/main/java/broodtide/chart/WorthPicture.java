@@ -80,10 +80,8 @@ public final class WorthPicture {
             Axis.list(plans),
             bars);
     String said =
-        Figure.list(
-            decisions.stream()
-                .map(d -> d.from() + " to " + d.to() + " mites: " + d.plan())
-                .toList());
-    return Figure.of(heading, List.of(gain, what), 2, List.of(), axis + ". " + said + ".");
+        Figure.sentences(
+            decisions.stream().map(d -> d.from() + " to " + d.to() + " mites: " + d.plan()));
+    return Figure.of(heading, List.of(gain, what), 2, List.of(), axis + ". " + said);
   }
 }

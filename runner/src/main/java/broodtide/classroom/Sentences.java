@@ -2,6 +2,7 @@ package broodtide.classroom;
 
 import broodtide.assessment.ControlCautions;
 import broodtide.assessment.PlanCheck;
+import broodtide.assessment.PlanRun;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.control.Control;
@@ -20,9 +21,6 @@ import java.util.Optional;
 final class Sentences {
   /** Bees in a usual wash. */
   static final int WASH = 300;
-
-  /** More mites per 100 bees than this no wash tells apart. */
-  static final double MOST = 50;
 
   private final Explorer.Colony colony;
   private final Season season;
@@ -66,7 +64,7 @@ final class Sentences {
     if (infestation.isEmpty()) {
       return "The colony does not live to " + day(on) + ", when its winter bees would be raised.";
     }
-    long mites = Math.round(infestation.get() * WASH / 100);
+    long mites = Math.round(infestation.get() * PlanRun.SHOWN_BY_A_WASH * WASH / 100);
     String threshold =
         colony
             .place()
@@ -78,7 +76,7 @@ final class Sentences {
         "On %s, as winter bees begin to be raised, a wash of %d bees finds %s%s.",
         day(on),
         WASH,
-        infestation.get() > MOST ? "more than 150 mites" : "about " + Digits.counted(mites, "mite"),
+        mites > 150 ? "more than 150 mites" : "about " + Digits.counted(mites, "mite"),
         threshold);
   }
 

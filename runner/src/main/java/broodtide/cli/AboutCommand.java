@@ -86,10 +86,11 @@ final class AboutCommand implements Callable<Integer> {
               + " alcohol burns; stings can kill people who are allergic.");
       say("");
       say(
-          "To report a fault: 'broodtide about --report fault.zip --with washes.csv' packs the"
-              + " versions above and the files that you name. Look through the zip, take out what"
-              + " you would not tell, and send it to whoever gave you the program, with the"
-              + " command that you typed and what you expected. Nothing is sent by itself.");
+          "To report a fault: 'broodtide about --report fault.zip --with washes.csv'"
+              + " packs the versions above and the files that you name. Look through the zip"
+              + " and take out what you would not tell. Then send it to whoever gave you the"
+              + " program. Add the command that you typed and what you expected. Nothing is"
+              + " sent by itself.");
     }
     if (target == null) {
       desk.deliver();

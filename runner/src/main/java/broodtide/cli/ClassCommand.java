@@ -23,8 +23,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "A page for teaching, on this machine.",
     description = {
-      "A web page for teaching, for this machine alone: a colony to play with, lessons in"
-          + " which the class predicts first and then looks, and worksheets to print."
+      "A web page for teaching, for this machine alone. It has a colony to play with,"
+          + " lessons in which the class predicts first and then looks, and worksheets to"
+          + " print."
     },
     footer = {
       "  broodtide class --climate cool-maritime",

@@ -65,9 +65,9 @@ final class ColonyOptions {
       names = "--threshold",
       paramLabel = "THRESHOLD",
       description =
-          "Treatment threshold: a set by name (${COMPLETION-CANDIDATES}), the path of a JSON file,"
-              + " N (mites per 100 bees) or N/300 (mites in 300 bees). Default: kulhanek-2021, 3"
-              + " per 100.",
+          "Treatment threshold: N (mites per 100 bees), N/300 (mites in 300 bees) or the"
+              + " path of a JSON file. Or a set by name: ${COMPLETION-CANDIDATES}. Default:"
+              + " kulhanek-2021, 3 per 100.",
       completionCandidates = KnownWords.Thresholds.class)
   @Nullable String threshold;
 

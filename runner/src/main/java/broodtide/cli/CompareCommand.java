@@ -22,9 +22,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "Plans side by side.",
     description = {
-      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, the same"
-          + " with oxalic acid in the broodless winter, treat late; or the plans of a study."
-          + " Your own plans are added, or replace them with --only."
+      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, the"
+          + " same with oxalic acid in the broodless winter, treat late. A study brings its"
+          + " own. Your own plans are added, or replace them with --only."
     },
     footer = {
       "  broodtide compare washes.csv --climate temperate",

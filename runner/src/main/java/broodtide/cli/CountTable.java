@@ -134,9 +134,9 @@ final class CountTable {
         .println(
             terminal.faint(
                 terminal.wrap(
-                    "per 100: mites counted per 100 bees, with the 90 % interval of the count"
-                        + " alone. over: chance by this count alone that the colony is over the"
-                        + " treatment threshold.")));
+                    "per 100: mites counted per 100 bees, with the 90 % interval of the"
+                        + " count alone. over: the chance, by this count alone, of standing"
+                        + " over the treatment threshold.")));
     desk.out().println();
     notes.forEach(note -> desk.out().println(terminal.wrap(note)));
     desk.out().println(terminal.wrap(String.join(" ", concat(List.of(Caution.ANSWER), cautions))));

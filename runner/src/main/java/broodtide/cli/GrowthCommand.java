@@ -36,8 +36,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "How fast the mites grow.",
     description = {
-      "How fast the mites grow, from the washes alone: per day and per month, doubling"
-          + " time, with intervals, or plainly that the washes cannot tell yet."
+      "How fast the mites grow, from the washes alone: per day, per month and as"
+          + " doubling time, each with its interval. Where the washes cannot tell yet, it says"
+          + " so."
     },
     footer = {
       "  broodtide growth washes.csv --climate temperate",
@@ -64,8 +65,8 @@ final class GrowthCommand implements Callable<Integer> {
       names = "--treated",
       paramLabel = "DATE",
       description =
-          "First day of a treatment of every colony, as if it stood in the table of --given; washes"
-              + " before and after it get a level each. May be repeated.")
+          "First day of a treatment of every colony, as if it stood in the table of"
+              + " --given. Washes before and after it get a level each. May be repeated.")
   private List<LocalDate> treated = List.of();
 
   @Mixin private FolderOption folder = new FolderOption();

@@ -2,12 +2,11 @@ package broodtide.cli;
 
 import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
-import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Comparison;
-import broodtide.assessment.Decision;
+import broodtide.assessment.HiveAnswer;
 import broodtide.assessment.HiveRecords;
 import broodtide.assessment.HiveRow;
 import broodtide.control.Plan;
@@ -163,30 +162,18 @@ final class ManyHives {
 
   private HiveEntry entry(ColonyCase c, List<Plan> plans) {
     try (Workers alone = new Workers(1)) {
-      Assessment assessment = Assessment.of(c, effort, banks, alone, Progress.NONE);
-      Optional<Assessment.WaitingAlone> waits =
-          laysNone ? Optional.of(assessment.waitingAlone()) : Optional.empty();
-      Comparison comparison =
-          waits.map(Assessment.WaitingAlone::comparison).orElseGet(() -> assessment.compare(plans));
-      if (comparison.runs().isEmpty()) {
-        return HiveEntry.refused(
-            "colony \""
-                + c.colony()
-                + "\": no plan can be carried out: "
-                + PlanCommandRun.reasons(comparison));
-      }
+      HiveAnswer answer = HiveAnswer.of(c, plans, laysNone, effort, banks, alone);
+      Comparison comparison = answer.comparison();
       Optional<Windows> windows =
           comparison.runs().size() > 1
               ? Optional.of(WindowSearch.usual(c, comparison.posterior(), alone, Progress.NONE))
               : Optional.empty();
       ColonyResult result = ColonyResult.of(comparison, windows, alone);
-      Decision decision =
-          waits.map(Assessment.WaitingAlone::decision).orElseGet(comparison::decision);
       return new HiveEntry(
           Optional.empty(),
           PlanCommandRun.differs(result),
-          HiveRecords.bytes(HiveRow.of(comparison, decision)),
-          ResultsFile.line(result, decision));
+          HiveRecords.bytes(answer.row()),
+          ResultsFile.line(result, answer.decision()));
     } catch (RefusedException e) {
       return HiveEntry.refused(e.reason());
     }
@@ -288,6 +275,7 @@ final class ManyHives {
     out.add("");
     if (!plans.isEmpty()) {
       out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);

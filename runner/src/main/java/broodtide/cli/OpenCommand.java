@@ -6,6 +6,7 @@ import broodtide.page.HivesSite;
 import broodtide.web.LocalServer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.net.BindException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,6 +37,11 @@ import picocli.CommandLine.Parameters;
     footer = {"  broodtide open", "  broodtide open my-apiary --no-browser"})
 final class OpenCommand implements Callable<Integer> {
   private static final String WASHES = "washes.csv";
+
+  /** Above the ports that systems give to connections. */
+  private static final int FIRST_PORT = 61000;
+
+  private static final int PORTS = 4500;
 
   private final CommandContext desk;
 
@@ -74,7 +80,7 @@ final class OpenCommand implements Callable<Integer> {
                 Version.number(),
                 desk.clock(),
                 trouble);
-        LocalServer page = LocalServer.open(port, site, Optional.of(token), trouble)) {
+        LocalServer page = serve(port, files, site, token, trouble)) {
       // What stands behind the sign # stays in the browser, and in no log and no referrer.
       URI address = page.address().resolve("#start=" + token);
       say(address, files);
@@ -83,6 +89,25 @@ final class OpenCommand implements Callable<Integer> {
       throw options.notFree(e);
     }
     return Main.OK;
+  }
+
+  /**
+   * Serves the page where an earlier start for the same folder did, if that is free: a browser
+   * keeps what was typed and not saved by address.
+   */
+  private static LocalServer serve(
+      int port, Path files, HivesSite site, String token, Consumer<Throwable> trouble)
+      throws IOException {
+    if (port == 0) {
+      int own = FIRST_PORT + Math.floorMod(files.toAbsolutePath().normalize().hashCode(), PORTS);
+      try {
+        return LocalServer.open(own, site, Optional.of(token), trouble);
+      } catch (BindException e) {
+        // Somebody else has it; any other does as well, without what was typed before.
+        return LocalServer.open(0, site, Optional.of(token), trouble);
+      }
+    }
+    return LocalServer.open(port, site, Optional.of(token), trouble);
   }
 
   private void say(URI address, Path files) {

@@ -12,7 +12,7 @@ final class PageOptions {
   @Option(
       names = "--port",
       paramLabel = "N",
-      description = "Port, 1024 to 65535. Default: any that is free.")
+      description = "Port, 1024 to 65535. Default: one that is free.")
   private int port;
 
   /** {@return the port, 0 for any that is free} */

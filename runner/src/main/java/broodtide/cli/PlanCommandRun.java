@@ -38,7 +38,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
 final class PlanCommandRun {
@@ -161,7 +160,10 @@ final class PlanCommandRun {
     Comparison comparison = compare(assessment, plans);
     if (comparison.runs().isEmpty()) {
       throw new Refusal(
-          "colony \"" + c.colony() + "\": no plan can be carried out: " + reasons(comparison));
+          "colony \""
+              + c.colony()
+              + "\": no plan can be carried out: "
+              + comparison.refusedReasons());
     }
     Optional<Windows> windows =
         comparison.runs().size() > 1 ? Optional.of(windows(comparison, workers)) : Optional.empty();
@@ -172,13 +174,6 @@ final class PlanCommandRun {
     } else {
       differences.put(c.colony(), differs(result));
     }
-  }
-
-  /** Why no plan of a comparison was played. */
-  static String reasons(Comparison comparison) {
-    return comparison.refused().stream()
-        .map(r -> r.plan() + " (" + r.reason() + ")")
-        .collect(Collectors.joining("; "));
   }
 
   private Assessment assess(ColonyCase c, SeasonPosterior.SamplerSettings effort, Workers workers) {
@@ -212,6 +207,7 @@ final class PlanCommandRun {
     out.add("");
     if (!plans.isEmpty()) {
       out.add(terminal.table(SheetTerminalTable.of(plans)).stripTrailing());
+      out.add(terminal.faint(terminal.wrap(ApiaryWords.WHOLE)));
       out.add("");
     }
     ApiaryWords.begins(sheet).map(terminal::wrap).ifPresent(out::add);

@@ -81,8 +81,9 @@ final class WashWords {
         + Plain.level(o.infestation().median())
         + " mites per 100 bees on "
         + Plain.day(o.day())
-        + ", when the winter bees have been raised (90 % interval "
+        + " (90 % interval "
         + Plain.levels(o.infestation().q05(), o.infestation().q95())
-        + "). Several washes give a better answer: 'broodtide compare'.";
+        + "). By then the winter bees have been raised. Several washes give a better answer:"
+        + " 'broodtide compare'.";
   }
 }

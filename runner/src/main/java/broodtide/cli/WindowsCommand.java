@@ -61,9 +61,10 @@ final class WindowsCommand implements Callable<Integer> {
       names = "--outcome",
       paramLabel = "OUTCOME",
       description =
-          "What is judged: winter-brood (cells with a mite while winter bees are raised),"
-              + " infestation (mites per 100 bees when they have been raised), lost (chance that"
-              + " the colony is dead or too weak in spring). Default: ${DEFAULT-VALUE}.",
+          "What is judged: winter-brood is cells with a mite while winter bees are"
+              + " raised. Or infestation, mites per 100 bees when they have been raised. Or"
+              + " lost, the chance that the colony is dead or too weak in spring. Default:"
+              + " ${DEFAULT-VALUE}.",
       completionCandidates = KnownWords.Outcomes.class,
       defaultValue = "lost")
   private String outcome = "lost";

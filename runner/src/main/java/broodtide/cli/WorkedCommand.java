@@ -38,8 +38,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "Did the treatment work?",
     description = {
-      "Did the treatment work: from washes before and after, and against an untreated"
-          + " neighbour if there is one; corrected for what the season would have done anyway."
+      "Did the treatment work? Judged from washes before and after, and against an"
+          + " untreated neighbour if there is one. Corrected for what the season would have"
+          + " done anyway."
     },
     footer = {
       "  broodtide worked washes.csv --climate temperate --treated 2026-08-10 \\",

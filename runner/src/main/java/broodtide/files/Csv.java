@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table as RFC 4180 writes it: UTF-8 without a mark, commas, lines that end in CR LF, quotes
@@ -79,6 +80,26 @@ public final class Csv {
     return Double.isFinite(value)
         ? new BigDecimal(value).round(SIX).stripTrailingZeros().toPlainString()
         : "";
+  }
+
+  /**
+   * {@return cells of values: texts as {@link #text} has them, fractions as {@link #number}, days
+   * as ISO 8601, nothing for null}
+   *
+   * @param values texts, numbers and days
+   */
+  public static List<String> cells(List<? extends @Nullable Object> values) {
+    return values.stream().map(Csv::cell).toList();
+  }
+
+  private static String cell(@Nullable Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof String text) {
+      return text(text);
+    }
+    return value instanceof Double number ? number(number) : value.toString();
   }
 
   /** {@return the table's text} */

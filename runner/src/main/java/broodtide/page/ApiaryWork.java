@@ -49,10 +49,18 @@ import java.util.Set;
 /** Asks the core about the apiary, and sets the answers. The work of one thread. */
 final class ApiaryWork implements AutoCloseable {
   private static final long SEED = 1;
-  private static final int COLONIES = 4096;
+
+  /** Simulated colonies of a hive, as many as the commands take. */
+  static final int USUAL = 4096;
+
+  /** Hives whose season is drawn; of more there are the sheet and the sentences. */
+  static final int MOST_DRAWN = 30;
 
   /** Hives whose reading is kept, so that plans for them are quick. */
   private static final int KEPT = 12;
+
+  /** Hives of which it is kept where they stand. */
+  private static final int STANDING = 1000;
 
   /** Hives whose washes are asked which climate they fit. */
   private static final int TELLING = 3;
@@ -64,22 +72,37 @@ final class ApiaryWork implements AutoCloseable {
 
   private final Workers workers = Workers.all();
   private final String version;
-  private String readOf = "";
-  private final Map<String, Assessment> read =
-      new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
+  private final int colonies;
+  private final Map<HiveKey, Assessment> read = new Newest<>(KEPT);
+  private final Map<HiveKey, Standing> standing = new Newest<>(STANDING);
+  private final Map<List<HiveKey>, Optional<String>> fits = new Newest<>(1);
 
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Assessment> eldest) {
-          return size() > KEPT;
-        }
-      };
+  /** Where a hive stands: its row of the sheet, and what is shown of it. */
+  private record Standing(HiveRow row, ObjectNode shown) {}
+
+  /** As many as were asked for last. */
+  private static final class Newest<K, V> extends LinkedHashMap<K, V> {
+    private static final long serialVersionUID = 1L;
+    private final int most;
+
+    Newest(int most) {
+      super(16, 0.75f, true);
+      this.most = most;
+    }
+
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+      return size() > most;
+    }
+  }
 
   /**
    * @param version version of the program
+   * @param colonies simulated colonies of a hive
    */
-  ApiaryWork(String version) {
+  ApiaryWork(String version, int colonies) {
     this.version = version;
+    this.colonies = colonies;
   }
 
   /** The sheet of the apiary, then every hive with its first lines and its season. */
@@ -89,18 +112,24 @@ final class ApiaryWork implements AutoCloseable {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     Map<String, ObjectNode> hives = new LinkedHashMap<>();
     Map<String, String> places = new LinkedHashMap<>();
+    boolean drawn = cases.size() <= MOST_DRAWN;
+    String place = HiveKey.place(apiary.study());
     int parts = 2 * cases.size();
     for (ColonyCase c : cases) {
-      int part = 2 * hives.size();
-      Assessment assessment = assess(apiary, c, step, part, parts);
-      List<Plan> plans = UsualPlans.of(c);
-      room(c, cases.size(), plans.size());
-      Comparison comparison =
-          assessment.compare(plans, step.begin("playing plans for " + c.colony(), part + 1, parts));
-      rows.add(HiveRow.of(comparison, comparison.decision()));
+      HiveKey key = HiveKey.of(place, c);
+      Standing known = standing.get(key);
+      if (known == null || (drawn && !known.shown().has("season"))) {
+        known = standing(c, key, drawn, step, 2 * hives.size(), parts);
+        standing.put(key, known);
+      }
+      rows.add(known.row());
       String id = "hive-" + (hives.size() + 1);
       places.put(c.colony(), id);
-      hives.put(c.colony(), hive(comparison, id));
+      ObjectNode shown = known.shown().deepCopy().put("id", id);
+      if (!drawn) {
+        shown.remove("season");
+      }
+      hives.put(c.colony(), shown);
     }
     ApiarySheet sheet = ApiarySheet.of(rows);
     List<ApiaryPlan> together = sheet.together(Optional.empty());
@@ -111,32 +140,61 @@ final class ApiaryWork implements AutoCloseable {
     sheet.rows().forEach(row -> each.add(hives.get(row.hive())));
     PagePieces.reading().forEach(out.putArray("reading")::add);
     ArrayNode notes = out.putArray("notes");
-    otherClimate(cases).ifPresent(notes::add);
+    if (!drawn) {
+      notes.add(
+          "Of more than "
+              + MOST_DRAWN
+              + " hives no pictures are drawn here; \"Plans\" draws each alone.");
+    }
     apiary.washes().notes().forEach(notes::add);
     out.put("decisionDate", Plain.day(sheet.date()));
     out.put("caution", Caution.ANSWER);
     return out;
   }
 
+  private Standing standing(
+      ColonyCase c, HiveKey key, boolean drawn, PageJobs.Step step, int part, int parts) {
+    List<Plan> plans = UsualPlans.of(c);
+    room(c, 1, plans.size());
+    Assessment assessment = assess(key, c, step, part, parts);
+    Comparison comparison =
+        assessment.compare(plans, step.begin("playing plans for " + c.colony(), part + 1, parts));
+    return new Standing(HiveRow.of(comparison, comparison.decision()), hive(comparison, drawn));
+  }
+
   /** Says so where the washes fit another climate far better; the hives with most washes tell. */
-  private Optional<String> otherClimate(List<ColonyCase> cases) {
+  ObjectNode climate(HiveFolder.Apiary apiary, PageJobs.Step step) {
     List<ColonyCase> telling =
-        cases.stream()
+        apiary.cases().stream()
             .sorted(Comparator.comparingInt((ColonyCase c) -> c.washes().size()).reversed())
             .limit(TELLING)
             .toList();
-    String chosen = cases.get(0).model().climate().name();
-    return ClimateEvidence.farBetter(
-            ClimateEvidence.of(telling, new SeasonPosterior.SamplerSettings(512, 2, SEED), workers),
-            chosen)
-        .map(better -> ClimateWords.farBetter(better, chosen));
+    String place = HiveKey.place(apiary.study());
+    List<HiveKey> keys = telling.stream().map(c -> HiveKey.of(place, c)).toList();
+    Optional<String> words = fits.get(keys);
+    if (words == null) {
+      step.begin("asking whether the washes fit the climate", 0, 1);
+      String chosen = telling.get(0).model().climate().name();
+      words =
+          ClimateEvidence.farBetter(
+                  ClimateEvidence.of(
+                      telling, new SeasonPosterior.SamplerSettings(512, 2, SEED), workers),
+                  chosen)
+              .map(better -> ClimateWords.farBetter(better, chosen));
+      fits.put(keys, words);
+    }
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    words.ifPresent(s -> out.put("words", s));
+    return out;
   }
 
-  private ObjectNode hive(Comparison comparison, String id) {
+  private ObjectNode hive(Comparison comparison, boolean drawn) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
-    out.put("id", id).put("name", comparison.colony().colony());
+    out.put("name", comparison.colony().colony());
     FirstLines.of(comparison).forEach(out.putArray("lines")::add);
-    out.put("season", PagePieces.season(comparison));
+    if (drawn) {
+      out.put("season", PagePieces.season(comparison));
+    }
     Answer.contradiction(Agreement.of(comparison.posterior(), workers))
         .ifPresent(s -> out.put("warning", s));
     LearnedWords.sentences(comparison.posterior()).forEach(out.putArray("learned")::add);
@@ -211,8 +269,17 @@ final class ApiaryWork implements AutoCloseable {
   /** Everything that {@code compare} writes for these files. */
   Map<String, byte[]> report(HiveFolder.Apiary apiary, PageJobs.Step step) {
     List<ColonyCase> cases = apiary.cases();
+    if (cases.size() > MOST_DRAWN) {
+      throw new Missing(
+          "a report holds up to "
+              + MOST_DRAWN
+              + " hives and these are "
+              + cases.size()
+              + "; the command \"broodtide compare --study study.json\" in your folder writes"
+              + " sheet.csv with a line for each hive");
+    }
     List<Plan> own = UsualPlans.with(List.of(), own(apiary));
-    RunFacts facts = new RunFacts("compare", version, SEED, COLONIES, "broodtide open");
+    RunFacts facts = new RunFacts("compare", version, SEED, colonies, "broodtide open");
     PlanRunFiles files =
         new PlanRunFiles(
             facts, apiary.washes().notes(), cases.size() > 1, cases.get(0).thresholds(), false);
@@ -250,25 +317,25 @@ final class ApiaryWork implements AutoCloseable {
 
   private Assessment assess(
       HiveFolder.Apiary apiary, ColonyCase c, PageJobs.Step step, int part, int parts) {
-    if (!readOf.equals(apiary.version())) {
-      read.clear();
-      readOf = apiary.version();
-    }
-    Assessment known = read.get(c.colony());
+    return assess(HiveKey.of(HiveKey.place(apiary.study()), c), c, step, part, parts);
+  }
+
+  private Assessment assess(HiveKey key, ColonyCase c, PageJobs.Step step, int part, int parts) {
+    Assessment known = read.get(key);
     if (known == null) {
       known =
           Assessment.of(
               c,
-              new SeasonPosterior.SamplerSettings(COLONIES, 3, SEED),
+              new SeasonPosterior.SamplerSettings(colonies, 3, SEED),
               workers,
               step.begin("reading the washes of " + c.colony(), part, parts));
-      read.put(c.colony(), known);
+      read.put(key, known);
     }
     return known;
   }
 
-  private static void room(ColonyCase c, int hives, int plans) {
-    long wanted = (long) (MemoryNeed.ofPlans(c, hives, plans).bytes(COLONIES) / SHARE);
+  private void room(ColonyCase c, int hives, int plans) {
+    long wanted = (long) (MemoryNeed.ofPlans(c, hives, plans).bytes(colonies) / SHARE);
     long most = Runtime.getRuntime().maxMemory();
     if (wanted > most) {
       throw new Missing(

@@ -4,6 +4,7 @@ import broodtide.assessment.ApiaryCases;
 import broodtide.assessment.ColonyCase;
 import broodtide.files.KeptFolder;
 import broodtide.forms.BadInput;
+import broodtide.forms.RevisedJson;
 import broodtide.forms.Source;
 import broodtide.study.Study;
 import broodtide.study.StudyFile;
@@ -12,6 +13,7 @@ import broodtide.study.WashFile;
 import broodtide.table.SheetText;
 import broodtide.web.Refused;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
@@ -46,6 +48,8 @@ final class HiveFolder {
   /** Columns that a file of washes always has; the others only where they hold something. */
   private static final List<String> NEEDED = List.of("date", "colony", "mites", "bees", "control");
 
+  private static final ObjectMapper JSON = new ObjectMapper();
+
   private final KeptFolder folder;
   private final Clock clock;
 
@@ -74,6 +78,11 @@ final class HiveFolder {
 
   TableCheck check() {
     return new TableCheck(today());
+  }
+
+  /** {@return what stands for the files as they are now} */
+  String version() {
+    return folder.read().version();
   }
 
   /** {@return everything that the page shows of the files; what cannot be read says so} */
@@ -140,33 +149,46 @@ final class HiveFolder {
   }
 
   /**
-   * Saves what the page holds.
+   * What came of a save.
+   *
+   * @param version the version that the folder holds now
+   * @param lost remarks of the study that would be lost; nothing is written then
+   */
+  record Saved(String version, List<String> lost) {}
+
+  /**
+   * Saves what the page holds. Remarks, columns and the layout of the files stay; where remarks
+   * cannot, nothing is saved unless that was agreed to.
    *
    * @param body tables, place and plans, each only where it is to be saved
-   * @return the version that the folder holds then
+   * @return what came of it
    * @throws BadInput with the faults of a table
    * @throws broodtide.files.FolderChanged when somebody else changed the files
    */
-  String save(JsonNode body) {
+  Saved save(JsonNode body) {
     KeptFolder.Contents held = folder.read();
     String version = body.path("version").asText();
     Map<String, Optional<byte[]>> changes = new LinkedHashMap<>();
     TableCheck check = check();
     Optional<WashFile> washes = Optional.empty();
     if (body.path("washes").isObject()) {
-      PageTable table = trimmed(PageTable.of(body.get("washes")));
+      TableLayout layout = layout(held, WASHES, KNOWN_WASH_COLUMNS);
+      PageTable table = trimmed(PageTable.of(body.get("washes")), layout);
       washes = check.washes(table);
-      changes.put(WASHES, bytes(table.csv()));
+      changes.put(WASHES, Optional.of(layout.file(table)));
     } else if (held.find(WASHES).isPresent()) {
       washes = check.washes(tableOf(held, WASHES));
     } else {
-      changes.put(WASHES, bytes(trimmed(new PageTable(WASH_COLUMNS, List.of())).csv()));
+      PageTable none = trimmed(new PageTable(WASH_COLUMNS, List.of()), TableLayout.USUAL);
+      changes.put(WASHES, Optional.of(TableLayout.USUAL.file(none)));
     }
     Optional<TreatmentFile> treatments = Optional.empty();
     if (body.path("treatments").isObject()) {
-      PageTable table = trimmed(PageTable.of(body.get("treatments")));
+      TableLayout layout = layout(held, TREATMENTS, KNOWN_TREATMENT_COLUMNS);
+      PageTable table = trimmed(PageTable.of(body.get("treatments")), layout);
       treatments = check.treatments(table);
-      changes.put(TREATMENTS, table.rows().isEmpty() ? Optional.empty() : bytes(table.csv()));
+      boolean none = table.rows().isEmpty() && layout.equals(TableLayout.USUAL);
+      changes.put(TREATMENTS, none ? Optional.empty() : Optional.of(layout.file(table)));
     } else if (held.find(TREATMENTS).isPresent()) {
       treatments = check.treatments(tableOf(held, TREATMENTS));
     }
@@ -174,10 +196,56 @@ final class HiveFolder {
       Optional<Study> old = version.equals(held.version()) ? study(held) : Optional.empty();
       Study next = new StudyPage(old).made(body, washes, treatments, path(), today());
       if (old.isEmpty() || !StudyFile.write(old.get()).equals(StudyFile.write(next))) {
-        changes.put(STUDY, bytes(StudyFile.write(next)));
+        RevisedJson revised = revised(old, next, held);
+        if (!revised.lost().isEmpty() && !body.path("withoutRemarks").asBoolean()) {
+          return new Saved(held.version(), revised.lost());
+        }
+        changes.put(STUDY, Optional.of(revised.text().getBytes(StandardCharsets.UTF_8)));
       }
     }
-    return folder.save(version, changes).version();
+    return new Saved(folder.save(version, changes).version(), List.of());
+  }
+
+  /** The study with what the page changed; all else stays as the user wrote it, if it can. */
+  private RevisedJson revised(Optional<Study> old, Study next, KeptFolder.Contents held) {
+    String wanted = StudyFile.write(next);
+    if (old.isEmpty()) {
+      return new RevisedJson(wanted, List.of());
+    }
+    String text = new String(held.find(STUDY).orElseThrow(), StandardCharsets.UTF_8);
+    String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    JsonNode was = json(StudyFile.write(old.get()));
+    for (boolean deep : new boolean[] {true, false}) {
+      RevisedJson revised = RevisedJson.of(bare, was, json(wanted), deep);
+      try {
+        Source draft = new Source.Draft(path().resolve(STUDY), revised.text());
+        if (StudyFile.write(StudyFile.read(draft)).equals(wanted)) {
+          return revised;
+        }
+      } catch (BadInput e) {
+        // A change that hangs on another is not to be had in parts.
+        continue;
+      }
+    }
+    return new RevisedJson(wanted, RevisedJson.commentsOf(bare));
+  }
+
+  private static JsonNode json(String text) {
+    try {
+      return JSON.readTree(text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static TableLayout layout(KeptFolder.Contents held, String name, Set<String> known) {
+    Optional<byte[]> file = held.find(name);
+    if (file.isEmpty() || text(file.get(), name).isBlank()) {
+      return TableLayout.USUAL;
+    }
+    // What the page could not read it does not show, and so must not replace.
+    tableOf(held, name);
+    return TableLayout.of(file.get(), text(file.get(), name), name, known);
   }
 
   private static PageTable tableOf(KeptFolder.Contents held, String name) {
@@ -189,12 +257,13 @@ final class HiveFolder {
         counts ? WASH_COLUMNS : TREATMENT_COLUMNS);
   }
 
-  /** Without columns in which nothing stands, as people write such files. */
-  private static PageTable trimmed(PageTable table) {
+  /** Without columns in which nothing stands and which the file does not have. */
+  private static PageTable trimmed(PageTable table, TableLayout layout) {
     List<Integer> kept = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
       int column = i;
       if (NEEDED.contains(table.columns().get(i))
+          || layout.has(table.columns().get(i))
           || table.rows().stream().anyMatch(row -> !row.get(column).isEmpty())) {
         kept.add(i);
       }
@@ -205,10 +274,6 @@ final class HiveFolder {
             .map(row -> kept.stream().map(row::get).toList())
             .filter(row -> row.stream().anyMatch(cell -> !cell.isEmpty()))
             .toList());
-  }
-
-  private static Optional<byte[]> bytes(String text) {
-    return Optional.of(text.getBytes(StandardCharsets.UTF_8));
   }
 
   /**

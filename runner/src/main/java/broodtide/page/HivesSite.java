@@ -57,11 +57,17 @@ public final class HivesSite implements Site, AutoCloseable {
    */
   public HivesSite(
       ClassSite lessons, Path folder, String version, Clock clock, Consumer<Throwable> trouble) {
+    this(lessons, folder, new ApiaryWork(version, ApiaryWork.USUAL), clock, trouble);
+  }
+
+  /** The same, with work that is set by whoever opens it. */
+  HivesSite(
+      ClassSite lessons, Path folder, ApiaryWork work, Clock clock, Consumer<Throwable> trouble) {
     this.lessons = lessons;
     this.folder = new HiveFolder(folder, clock);
     this.clock = clock;
     this.jobs = new PageJobs(trouble);
-    this.work = new ApiaryWork(version);
+    this.work = work;
   }
 
   /** {@return a token that nobody can guess} */
@@ -105,10 +111,11 @@ public final class HivesSite implements Site, AutoCloseable {
     String page = word(body, "page");
     return switch (what) {
       case "load" -> loaded();
+      case "version" -> object().put("version", folder.version());
       case "check" -> checked(body);
       case "paste" -> HiveFolder.pasted(body.path("text").asText()).json();
       case "place" -> PlaceQuestions.answered(body);
-      case "save" -> object().put("version", folder.save(body));
+      case "save" -> saved(body);
       case "work" -> begin(page, body);
       case "job" -> jobs.look(page);
       case "cancel" -> {
@@ -118,6 +125,13 @@ public final class HivesSite implements Site, AutoCloseable {
       case "calendar" -> calendar(body);
       default -> throw Refused.unknown("nothing can be sent to this address");
     };
+  }
+
+  private ObjectNode saved(JsonNode body) {
+    HiveFolder.Saved saved = folder.save(body);
+    ObjectNode out = object().put("version", saved.version());
+    saved.lost().forEach(out.putArray("lost")::add);
+    return out;
   }
 
   private static String word(JsonNode body, String field) {
@@ -177,6 +191,7 @@ public final class HivesSite implements Site, AutoCloseable {
     JsonNode plans = body.path("plans");
     return switch (word(body, "what")) {
       case "stand" -> jobs.begin(page, step -> work.stand(folder.apiary(), step));
+      case "climate" -> jobs.begin(page, step -> work.climate(folder.apiary(), step));
       case "plans" ->
           jobs.begin(
               page,
@@ -187,7 +202,7 @@ public final class HivesSite implements Site, AutoCloseable {
               });
       case "windows" -> jobs.begin(page, step -> work.windows(folder.apiary(), hive, step));
       case "report" -> jobs.begin(page, this::reported);
-      default -> throw Refused.bad("what is none of stand, plans, windows, report");
+      default -> throw Refused.bad("what is none of stand, climate, plans, windows, report");
     };
   }
 

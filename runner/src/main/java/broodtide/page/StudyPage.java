@@ -271,13 +271,20 @@ record StudyPage(Optional<Study> old) {
         continue;
       }
       controls.sort(Comparator.comparing(Control::from));
-      String name =
-          words.size() == controls.size()
-              ? PlanText.read(String.join(" and ", words)).name()
-              : one.path("name").asText("own plan");
-      plans.add(new Plan(name, controls));
+      plans.add(new Plan(name(one.path("name").asText("own plan"), controls, words), controls));
     }
     return UsualPlans.with(List.of(), plans);
+  }
+
+  /** The name that a plan has as long as nothing in it changes, or else one after what is done. */
+  private String name(String given, List<Control> controls, List<String> words) {
+    boolean same =
+        old.stream()
+            .flatMap(s -> s.plans().stream())
+            .anyMatch(p -> p.name().equals(given) && p.controls().equals(controls));
+    return same || words.size() < controls.size()
+        ? given
+        : PlanText.read(String.join(" and ", words)).name();
   }
 
   private Control kept(String place) {

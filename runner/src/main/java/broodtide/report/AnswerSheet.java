@@ -29,7 +29,8 @@ public final class AnswerSheet {
     }
   }
 
-  private record Shown(Table table, String caption) implements Part {
+  /** A table on the page. */
+  record Shown(Table table, String caption) implements Part {
     @Override
     public void write(HtmlWriter h) {
       h.open("table", "class", "cards figures", "role", "table");

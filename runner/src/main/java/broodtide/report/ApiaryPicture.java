@@ -2,6 +2,7 @@ package broodtide.report;
 
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.CountSheet;
+import broodtide.assessment.Decision;
 import broodtide.assessment.QuantileSummary;
 import broodtide.chart.ApiaryDots;
 import broodtide.chart.Figure;
@@ -44,8 +45,8 @@ public final class ApiaryPicture {
         "mites per 100 adult bees",
         List.of("today", Plain.shortDay(sheet.judgedOn()) + " if you wait"),
         hives,
-        known ? sheet.threshold().getAsDouble() : null,
-        "threshold today: " + thresholds.name());
+        known ? Decision.infestationAt(sheet.threshold().getAsDouble()) : null,
+        known ? "threshold today: " + Plain.inWash(sheet.threshold().getAsDouble()) : "");
   }
 
   /**

@@ -34,8 +34,8 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
     lines.add(
         "Treatment thresholds are counts of washes, which find about "
             + Digits.percent(WashMethod.ALCOHOL.recovery().mean())
-            + " of the mites; the forecasts count all mites on adult bees, so that a wash would"
-            + " show a little less.");
+            + " of the mites. The forecasts count all mites on adult bees, so a wash would show a"
+            + " little less.");
     lines.addAll(methods());
     lines.add(
         "Each simulated colony counts as much as it is likely to be alive: half survive at "
@@ -44,10 +44,10 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
             + " living colonies.");
     if (parts.stream().anyMatch(PagePart::winters)) {
       lines.add(
-          "Losses over winter were fitted to untreated colonies in Georgia and to Vermont in 2021,"
-              + " with about "
+          "Winter losses were fitted to untreated colonies in Georgia, USA (Bartlett et al. 2024),"
+              + " and to yards in Vermont in 2021 (from memory, no author known). About "
               + Digits.percent(Wintering.defaults().otherLosses())
-              + " in the middle yard from causes other than mites (90 % of yards: 1.5 to 44 %)."
+              + " of a middle yard die from causes other than mites (90 % of yards: 1.5 to 44 %)."
               + " Survival of heavily infested colonies in cold places is overstated.");
     }
     lines.add(

@@ -29,7 +29,7 @@ import java.util.Optional;
  * @param treats whether a plan gives a miticide
  * @param winters whether the forecast reaches the next spring
  */
-public record PagePart(
+record PagePart(
     ColonyCase colony,
     boolean several,
     String id,

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  *       in mites per 100 adult bees, and the middle number of adult bees.
  * </ul>
  */
-public final class PlanFiles {
+final class PlanFiles {
   private final List<Map<String, String>> plans = new ArrayList<>();
   private final Csv season =
       new Csv(List.of("date", "colony", "plan", "q05", "q25", "median", "q75", "q95", "adults"));

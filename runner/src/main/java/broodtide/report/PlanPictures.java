@@ -2,9 +2,11 @@ package broodtide.report;
 
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.Decision;
 import broodtide.assessment.PlanDay;
 import broodtide.assessment.PlanRun;
 import broodtide.assessment.QuantileSummary;
+import broodtide.assessment.YearStages;
 import broodtide.chart.Almanac;
 import broodtide.chart.Estimate;
 import broodtide.chart.Figure;
@@ -26,7 +28,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Pictures of plans: what the washes showed, and where each plan leads. */
-public final class PlanPictures {
+final class PlanPictures {
   /** Days after the winter-bee weeks that are still drawn, so that late treatments show. */
   private static final int AFTER_WINTER_BEES = 65;
 
@@ -126,15 +128,27 @@ public final class PlanPictures {
         whose + ", \u201c" + plan + "\u201d: the mean of simulated colonies that fit its washes.");
   }
 
-  /** The treatment threshold as steps; null when there is none on any day shown. */
+  /**
+   * The treatment threshold as steps; null when there is none on any day shown. Lines and dots are
+   * infestations of the colony, of which a wash misses a part, so it is drawn where a wash shows
+   * it.
+   */
   private static @Nullable ThresholdSteps threshold(ColonyCase c, LocalDate end) {
-    List<ThresholdSteps.Level> levels =
-        c.stages().thresholdSteps(c.thresholds(), c.start(), end).stream()
-            .map(s -> new ThresholdSteps.Level(s.from(), s.to(), s.perHundred()))
-            .toList();
-    return levels.isEmpty()
-        ? null
-        : new ThresholdSteps("threshold: " + c.thresholds().name(), levels);
+    List<YearStages.Step> steps = c.stages().thresholdSteps(c.thresholds(), c.start(), end);
+    if (steps.isEmpty()) {
+      return null;
+    }
+    boolean same = steps.stream().mapToDouble(YearStages.Step::perHundred).distinct().count() == 1;
+    return new ThresholdSteps(
+        same
+            ? "threshold: " + Plain.inWash(steps.get(0).perHundred())
+            : "threshold in a wash: " + c.thresholds().name(),
+        steps.stream()
+            .map(
+                s ->
+                    new ThresholdSteps.Level(
+                        s.from(), s.to(), Decision.infestationAt(s.perHundred())))
+            .toList());
   }
 
   private static Almanac almanac(ColonyCase c, LocalDate end) {

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What was believed of each unknown of a colony before its washes, and what is with them. */
-public final class PosteriorPicture {
+final class PosteriorPicture {
   /** Share of the doubt taken away from which the washes taught something; as in words. */
   private static final double SOMETHING = 0.15;
 

@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Which unknown of a colony matters for the answer. */
-public final class SensitivityPicture {
+final class SensitivityPicture {
   private SensitivityPicture() {}
 
   /**

@@ -47,22 +47,9 @@ record SheetSection(
   /** One plan for the whole apiary, and how far counts of hives are to be trusted. */
   private void together(HtmlWriter h) {
     if (!plans.isEmpty()) {
-      h.open("p").text("With ").given(plans.get(0).plan()).text(", hives lost by spring: ");
-      List<String> parts =
-          plans.stream()
-              .map(
-                  p ->
-                      ApiaryWords.whom(p)
-                          + " ("
-                          + p.treated()
-                          + ") "
-                          + Digits.two(p.lost().mean())
-                          + ", between "
-                          + p.lost().low()
-                          + " and "
-                          + p.lost().high())
-              .toList();
-      h.text(String.join("; ", parts) + ".").close();
+      new AnswerSheet.Shown(
+              SheetTerminalTable.of(plans), "One plan for the whole apiary. " + ApiaryWords.WHOLE)
+          .write(h);
     }
     if (sheet.over().isPresent()) {
       h.element("p", ApiaryWords.BETWEEN, "class", "fine");

@@ -103,17 +103,23 @@ public final class SheetTerminalTable {
   public static Table of(List<ApiaryPlan> plans) {
     Table table =
         Table.of(
-            Table.Column.words("With " + Terminal.cut(plans.get(0).plan(), 40)),
+            Table.Column.words("With " + Terminal.cut(plans.get(0).plan(), 28)),
             Table.Column.numbers("treated"),
             Table.Column.numbers("lost"),
-            Table.Column.numbers("90 %"));
+            Table.Column.numbers("90 %"),
+            Table.Column.numbers("saved"),
+            Table.Column.numbers("90 %"),
+            Table.Column.numbers("mites"));
     for (ApiaryPlan plan : plans) {
       table =
           table.row(
               ApiaryWords.whom(plan),
               Integer.toString(plan.treated()),
               Digits.two(plan.lost().mean()),
-              plan.lost().low() + " to " + plan.lost().high());
+              plan.lost().low() + " to " + plan.lost().high(),
+              plan.treated() == 0 ? NONE : brief(ApiaryWords.saved(plan)),
+              plan.treated() == 0 ? NONE : plan.saved().low() + " to " + plan.saved().high(),
+              Digits.two(plan.mitesInLost()));
     }
     return table;
   }

@@ -5,15 +5,13 @@
  * <p>Entry points:
  *
  * <ul>
- *   <li>{@link broodtide.report.PagePart#of} sets what the page says of one colony; {@link
- *       broodtide.report.Page#html} puts the parts together with how they were made ({@link
- *       broodtide.report.RunFacts});
+ *   <li>{@code PagePart} sets what the page says of one colony; {@link broodtide.report.Page#html}
+ *       puts the parts together with how they were made ({@link broodtide.report.RunFacts});
  *   <li>{@link broodtide.report.PlanTerminalTable#of} sets the plans of one colony as a table for
  *       the terminal;
- *   <li>{@link broodtide.report.PlanFiles} fills {@code plans.csv} and {@code season.csv} colony by
- *       colony;
- *   <li>{@link broodtide.report.PlanPictures} and {@link broodtide.report.WindowPicture} turn
- *       figures into pictures of the package {@code chart};
+ *   <li>{@code PlanFiles} fills {@code plans.csv} and {@code season.csv} colony by colony;
+ *   <li>{@code PlanPictures} and {@link broodtide.report.WindowPicture} turn figures into pictures
+ *       of the package {@code chart};
  *   <li>{@code WashTable} says what the washes of a colony show, one by one.
  * </ul>
  *

@@ -6,8 +6,17 @@ const PAGE = crypto.getRandomValues(new Uint32Array(2)).join('-');
 /** The files were changed by somebody else. */
 export class Changed extends Error {}
 
+/** Nobody answers any more. */
+export class Gone extends Error {}
+
 /** Takes the token out of the address, where the program put it, and keeps it for this tab. */
 export function keepToken() {
+  // The address of a new start, put into the tab of an old one, moves within the page alone.
+  addEventListener('hashchange', () => {
+    if (location.hash.startsWith('#start=')) {
+      location.reload();
+    }
+  });
   const found = /^#start=([0-9a-f]+)$/.exec(location.hash);
   if (found) {
     try {
@@ -33,7 +42,7 @@ export async function send(what, body = {}) {
     method: 'POST',
     headers: { 'Content-Type': 'application/json', 'X-Broodtide-Token': token() },
     body: JSON.stringify({ page: PAGE, ...body }),
-  });
+  }).catch(() => { throw new Gone(); });
   const found = await answer.json();
   if (answer.status === 409) {
     throw new Changed(found.error);
@@ -44,14 +53,9 @@ export async function send(what, body = {}) {
   return found;
 }
 
-/** Whether an error says that nobody answers any more. */
-export function isGone(error) {
-  return error instanceof TypeError;
-}
-
 /** What to tell people of an error. */
 export function words(error) {
-  return isGone(error)
+  return error instanceof Gone
     ? 'The program no longer answers. What you typed is kept in this browser. Start Broodtide again, '
       + 'or take a copy of the counts.'
     : error.message;

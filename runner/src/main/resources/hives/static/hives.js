@@ -1,7 +1,7 @@
 // The page for one's own hives: steps, saving, and what is said when something changed or is gone.
 
 import { element } from './dom.js';
-import { Changed, cancel, isGone, keepToken, send, words, work } from './asking.js';
+import { Changed, Gone, cancel, keepToken, send, words, work } from './asking.js';
 import {
   changed, forget, left, saved, state, takeLoaded, takeOver, whenChanged,
 } from './draft.js';
@@ -18,6 +18,7 @@ const SHOW = {
 };
 const notice = document.getElementById('notice');
 const bar = document.getElementById('work');
+let running = 0;
 
 /** Says something above the page, with buttons if need be. */
 export function say(text, buttons = []) {
@@ -48,7 +49,7 @@ export function trouble(error) {
       ['Keep what I typed', keepMine],
     ]);
   } else {
-    say(words(error), isGone(error) ? [['Try again', () => save()]] : []);
+    say(words(error), error instanceof Gone ? [['Try again', () => save()]] : []);
   }
 }
 
@@ -65,14 +66,22 @@ async function keepMine() {
 }
 
 /** Saves what stands on the page; gives whether it is saved. */
-export async function save() {
+export async function save(withoutRemarks = false) {
   if (!state.place) {
     say('Say first where your hives stand.', [['Where', () => { location.hash = '#where'; }]]);
     return false;
   }
   try {
     const { version, washes, treatments, place, plans } = state;
-    const answer = await send('save', { version, washes, treatments, place, plans });
+    const answer = await send('save', {
+      version, washes, treatments, place, plans, withoutRemarks,
+    });
+    if (answer.lost.length > 0) {
+      say('Nothing is saved yet. Saving takes these remarks out of study.json, for they stand inside '
+        + `what you changed: ${answer.lost.join(' ')} The last version stays beside it, as `
+        + 'study.before.json.', [['Save without these remarks', () => save(true)]]);
+      return false;
+    }
     saved(answer.version);
     say('');
     return true;
@@ -82,23 +91,41 @@ export async function save() {
   }
 }
 
+/** Notices what a command or another page did to the files; gives whether they are as shown. */
+async function asShown() {
+  const { version } = await send('version');
+  if (version === state.version) {
+    return true;
+  }
+  if (state.dirty) {
+    trouble(new Changed('Another page or program changed the files. What you typed is not saved.'));
+  } else {
+    await load(false);
+    say('Another page or program changed the files. This page shows them as they are now.');
+  }
+  return false;
+}
+
 /** Works something out while a bar shows how far it is; saves first. Null when it was stopped. */
 export async function answer(what, body) {
-  if (state.dirty && !(await save())) {
-    return null;
-  }
-  bar.hidden = false;
+  let now = 0;
   try {
-    return await work(what, body, (now) => {
-      document.getElementById('work-words').textContent = now.what
-        ? now.what.charAt(0).toUpperCase() + now.what.slice(1) : 'Waiting';
-      document.getElementById('work-bar').value = now.percent;
+    if (state.dirty ? !(await save()) : !(await asShown())) {
+      return null;
+    }
+    now = ++running;
+    bar.hidden = false;
+    return await work(what, body, (step) => {
+      document.getElementById('work-words').textContent = step.what
+        ? step.what.charAt(0).toUpperCase() + step.what.slice(1) : 'Waiting';
+      document.getElementById('work-bar').value = step.percent;
     });
   } catch (error) {
     trouble(error);
     return null;
   } finally {
-    bar.hidden = true;
+    // What was overtaken leaves the bar to what overtook it.
+    bar.hidden = bar.hidden || now === running;
   }
 }
 
@@ -160,6 +187,11 @@ window.addEventListener('hashchange', () => {
   if (state.folder) {
     show();
     document.getElementById(here()).querySelector('h2').scrollIntoView({ block: 'nearest' });
+  }
+});
+window.addEventListener('focus', () => {
+  if (state.folder) {
+    asShown().catch(trouble);
   }
 });
 

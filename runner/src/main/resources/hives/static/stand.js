@@ -5,6 +5,7 @@ import { state } from './draft.js';
 import { answer } from './hives.js';
 
 const body = document.getElementById('stand-body');
+let asked = 0;
 
 /** A piece of the report, which the program wrote and escaped, as nodes of this page. */
 export function piece(html) {
@@ -28,10 +29,16 @@ export async function showStand() {
     return;
   }
   body.replaceChildren(element('p', 'Reading your washes. Each hive takes a moment.', 'quiet'));
+  asked += 1;
+  const mine = asked;
   const found = await answer('stand', {});
+  if (mine !== asked) {
+    return;
+  }
   if (found) {
     state.stand = found;
     draw(found);
+    climate(found);
   } else {
     const again = element('button', 'Work it out');
     again.type = 'button';
@@ -40,8 +47,22 @@ export async function showStand() {
   }
 }
 
+/** Asks, once the hives stand there, whether the washes fit another climate far better. */
+async function climate(found) {
+  const fit = await answer('climate', {});
+  if (fit?.words && state.stand === found) {
+    found.climate = fit.words;
+    if (!document.getElementById('stand').hidden) {
+      body.prepend(element('p', fit.words, 'problem'));
+    }
+  }
+}
+
 function draw(found) {
   body.replaceChildren();
+  if (found.climate) {
+    body.append(element('p', found.climate, 'problem'));
+  }
   body.append(element('p', `As of ${found.decisionDate}, the day after your newest wash or treatment.`, 'quiet'));
   const wide = element('div', '', 'beside');
   const sheet = piece(found.sheet);
@@ -65,7 +86,9 @@ function draw(found) {
     if (hive.warning) {
       section.append(element('p', hive.warning, 'problem'));
     }
-    section.append(piece(hive.season));
+    if (hive.season) {
+      section.append(piece(hive.season));
+    }
     if (hive.learned.length > 0) {
       const more = element('details');
       more.append(element('summary', 'What the washes do not tell'), sentences(hive.learned, 'notes'));

@@ -142,6 +142,9 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
     message.set("params", params);
     socket.sendText(message.toString(), true).get(PATIENCE, TimeUnit.SECONDS);
     JsonNode heard = answer.get(PATIENCE, TimeUnit.SECONDS);
+    if (heard.path("error").path("message").asText().contains("navigated")) {
+      throw new Left(method + ": " + heard.path("error"));
+    }
     if (heard.has("error")) {
       throw new IllegalStateException(method + ": " + heard.path("error"));
     }
@@ -202,11 +205,29 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
   /** Waits so many seconds until an expression holds in the page. */
   public void waitFor(String expression, int seconds) throws Exception {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
-    while (!eval("Boolean(" + expression + ")").asBoolean()) {
+    while (!holds(expression)) {
       if (System.nanoTime() > end) {
         throw new IllegalStateException("never came true: " + expression);
       }
       Thread.sleep(30);
+    }
+  }
+
+  /** Whether an expression holds; nothing does in a page that is just being left. */
+  private boolean holds(String expression) throws Exception {
+    try {
+      return eval("Boolean(" + expression + ")").asBoolean();
+    } catch (Left e) {
+      return false;
+    }
+  }
+
+  /** The page was left before it answered. */
+  private static final class Left extends IllegalStateException {
+    private static final long serialVersionUID = 1L;
+
+    Left(String message) {
+      super(message);
     }
   }
 
@@ -247,6 +268,59 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
         event.put("text", " ");
       }
       send("Input.dispatchKeyEvent", event);
+    }
+  }
+
+  /** Loads the page that is open once more. */
+  public void reload() throws Exception {
+    eval("window.earlier = true");
+    send("Page.reload", JSON.createObjectNode());
+    waitFor("!window.earlier && document.readyState === 'complete'");
+  }
+
+  /** Shows pages in the few colours of a system's own palette, or no longer. */
+  public void forcedColours(boolean forced) throws Exception {
+    ObjectNode media = JSON.createObjectNode().put("media", "");
+    media
+        .putArray("features")
+        .addObject()
+        .put("name", "forced-colors")
+        .put("value", forced ? "active" : "none");
+    send("Emulation.setEmulatedMedia", media);
+  }
+
+  /** The window as a PNG. */
+  public byte[] picture() throws Exception {
+    JsonNode taken = send("Page.captureScreenshot", JSON.createObjectNode());
+    return Base64.getDecoder().decode(taken.path("data").asText());
+  }
+
+  /** Presses Tab until the focus is on an element that a selector names. */
+  public void tabTo(String selector) throws Exception {
+    for (int i = 0; i < 150; i++) {
+      press("Tab");
+      if (eval("Boolean(document.activeElement?.matches("
+              + JSON.writeValueAsString(selector)
+              + "))")
+          .asBoolean()) {
+        return;
+      }
+    }
+    throw new IllegalStateException("Tab never came to " + selector);
+  }
+
+  /** Presses the keys of a text one after the other. */
+  public void keys(String text) throws Exception {
+    for (char c : text.toCharArray()) {
+      send(
+          "Input.dispatchKeyEvent",
+          JSON.createObjectNode()
+              .put("type", "keyDown")
+              .put("key", String.valueOf(c))
+              .put("text", String.valueOf(c)));
+      send(
+          "Input.dispatchKeyEvent",
+          JSON.createObjectNode().put("type", "keyUp").put("key", String.valueOf(c)));
     }
   }
 

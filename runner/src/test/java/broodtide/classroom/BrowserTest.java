@@ -2,16 +2,12 @@ package broodtide.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import broodtide.browser.Chromium;
-import broodtide.browser.InstalledBrowser;
 import broodtide.lesson.Lessons;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,35 +15,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page in a real browser: keys, pointer, small and large windows. */
-class BrowserTest {
-  private static OpenPage page;
-  private static Chromium browser;
-
-  @BeforeAll
-  static void open() throws Exception {
-    InstalledBrowser.program();
-    page = new OpenPage();
-    browser = Chromium.start();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (page != null) {
-      page.close();
-    }
-  }
-
+class BrowserTest extends ClassInBrowser {
   @AfterEach
   void theConsoleIsQuiet() {
     assertThat(browser.complaints()).isEmpty();
     assertThat(page.troubles()).isEmpty();
-  }
-
-  private static void visit(String path, int width, int height) throws Exception {
-    browser.open(page.address().resolve(path), width, height);
   }
 
   /** From the story to the predictions, as a clicker goes. */

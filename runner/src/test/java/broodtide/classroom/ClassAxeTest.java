@@ -3,41 +3,17 @@ package broodtide.classroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import broodtide.browser.Axe;
-import broodtide.browser.Chromium;
-import broodtide.browser.InstalledBrowser;
 import broodtide.lesson.Lessons;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** axe-core over every page of the class, each stage of a lesson in turn. */
-class ClassAxeTest {
+class ClassAxeTest extends ClassInBrowser {
   private static final List<String> STAGES = List.of("story", "predict", "reveal", "talk");
-
-  private static OpenPage page;
-  private static Chromium browser;
-
-  @BeforeAll
-  static void open() throws Exception {
-    InstalledBrowser.program();
-    page = new OpenPage();
-    browser = Chromium.start();
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (page != null) {
-      page.close();
-    }
-  }
 
   static Stream<String> pages() {
     return Stream.concat(
@@ -60,7 +36,7 @@ class ClassAxeTest {
   @MethodSource("pages")
   void findsNothing(String path) throws Exception {
     for (int width : new int[] {390, 1280}) {
-      browser.open(page.address().resolve(path), width, 720);
+      visit(path, width, 720);
       browser.waitFor("document.querySelector('.live, .row, .sheet')");
       if (!browser.eval("Boolean(document.querySelector('.lesson'))").asBoolean()) {
         clean(path + " at " + width);

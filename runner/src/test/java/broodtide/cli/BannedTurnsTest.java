@@ -90,13 +90,18 @@ class BannedTurnsTest {
   }
 
   /** The strings of a source, each on a line of its own. */
-  private static String strings(String source) {
+  static String strings(String source) {
     StringBuilder out = new StringBuilder();
     Matcher m = STRINGS.matcher(COMMENT.matcher(source).replaceAll(""));
     while (m.find()) {
       out.append(JOIN.matcher(m.group()).replaceAll("")).append('\n');
     }
     return out.toString();
+  }
+
+  /** A page without what the code writes into it. */
+  static String withoutWritten(String page) {
+    return WRITTEN.matcher(page).replaceAll("");
   }
 
   private static List<Path> files(Path folder, String ends) throws IOException {
@@ -140,7 +145,7 @@ class BannedTurnsTest {
     assertThat(shown).hasSizeGreaterThan(50);
     List<String> out = new ArrayList<>();
     for (Path file : shown) {
-      out.addAll(found(turns, file, WRITTEN.matcher(Files.readString(file)).replaceAll("")));
+      out.addAll(found(turns, file, withoutWritten(Files.readString(file))));
     }
     assertThat(out).isEmpty();
   }
@@ -172,6 +177,11 @@ class BannedTurnsTest {
       out.addAll(found(turns, file, MARKUP.matcher(Files.readString(file)).replaceAll(" ")));
     }
     assertThat(out).isEmpty();
+    List<String> wordy = new ArrayList<>(LongSentences.ofTerminal(trial.out() + trial.err()));
+    for (Path file : files(folder, ".*\\.(html|svg)")) {
+      wordy.addAll(LongSentences.ofPage(Files.readString(file)));
+    }
+    assertThat(wordy).isEmpty();
   }
 
   @Test

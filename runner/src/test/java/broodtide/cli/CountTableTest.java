@@ -1,6 +1,7 @@
 package broodtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import broodtide.wash.Infestation;
 import broodtide.wash.RatePosterior;
@@ -28,7 +29,8 @@ class CountTableTest {
     List<String> lines = trial.out().lines().toList();
     assertThat(String.join(" ", lines.subList(0, 2)))
         .startsWith("About 1 of 4 hives is over the treatment threshold of 3")
-        .contains("on 2 August 2025, judged from these counts only.");
+        .containsPattern(
+            "on 2 August 2025, between [01] and [23], judged from these counts only[.]");
     assertThat(lines.subList(3, 8).stream().map(l -> l.split(" {2,}")[0]))
         .containsExactly("Hive", "Old oak", "\u017dofka <b>&</b>", "7", "Ost-Ecke \"Lise\"");
     assertThat(trial.out())
@@ -52,6 +54,10 @@ class CountTableTest {
     Trial table = run(EightHives.csv(), "wash - --climate cool-maritime --json");
     JsonNode counts = JSON.readTree(table.out()).get("counts");
     assertThat(counts.get("hives").asInt()).isEqualTo(4);
+    JsonNode over = counts.get("hivesOverThreshold");
+    assertThat(over.get("expected").asDouble())
+        .isCloseTo(counts.get("expectedOverThreshold").asDouble(), within(1e-5));
+    assertThat(over.get("q05").asInt()).isLessThanOrEqualTo(over.get("median").asInt());
     for (JsonNode row : counts.get("rows")) {
       JsonNode count = row.get("count");
       String bees = count.get("beesAssumed").asBoolean() ? "" : " --bees " + count.get("bees");

@@ -8,12 +8,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The answer for one hive opens with at most five lines, and no sentence is long. */
+@Tag("slow")
 class FiveLinesTest {
   private static final int LINES = 5;
   private static final int WORDS = 25;

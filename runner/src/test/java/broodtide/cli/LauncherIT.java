@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The launcher of a checkout: where it is, what it builds, which Java it takes. */
+@Tag("slow")
 class LauncherIT {
   private static final String NAMES = "Bien\u00e8re \u00c4 \u4e2d";
   private static final Path JVM = Path.of(System.getProperty("java.home"));
@@ -131,7 +132,6 @@ class LauncherIT {
 
   /** Faster starts are had once, and what stands in their way stands in no other. */
   @Test
-  @Tag("slow")
   void theLauncherLaysOutClassesOnce() throws Exception {
     assumeTrue(Files.exists(JVM.resolve("release")), "needs a JVM that says which it is");
     Path checkout = dir.resolve("a b");

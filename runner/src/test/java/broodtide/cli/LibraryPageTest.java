@@ -18,12 +18,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.api.parallel.Resources;
 
 /** The programs that the page shows compile, run, and print what the command prints. */
+@Tag("slow")
 @ResourceLock(Resources.SYSTEM_OUT)
 class LibraryPageTest {
   private static final Pattern PROGRAM =

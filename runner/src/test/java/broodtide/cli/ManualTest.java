@@ -35,7 +35,8 @@ class ManualTest {
     return Objects.requireNonNull(specs().get(command)).options();
   }
 
-  private static Map<String, CommandSpec> specs() {
+  /** Every command by the way it is called. */
+  static Map<String, CommandSpec> specs() {
     Map<String, CommandSpec> out = new LinkedHashMap<>();
     gather(
         new CommandLine(new Broodtide(), new CommandFactory(CommandContext.here(NOWHERE, NOWHERE))),

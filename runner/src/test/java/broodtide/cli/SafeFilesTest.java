@@ -23,6 +23,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,6 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * Inputs are kept, and exit code 2 means that nothing was written, in every command that writes.
  */
+@Tag("slow")
 class SafeFilesTest {
   private static final String WASHES =
       "date,colony,mites,bees\n2026-05-20,Meadow,2,295\n2026-06-21,Meadow,6,300\n";

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The packed program as others run it: their locale, clock, folders, disks and pipes. */
+@Tag("slow")
 class SurroundingsIT {
   private static final String NAMES = "Bien\u00e8re \u00c4 \u4e2d";
 
@@ -95,7 +96,6 @@ class SurroundingsIT {
    * Decimal commas, the dotless i, other digits, other calendars, and days that begin elsewhere.
    */
   @Test
-  @Tag("slow")
   void sameBytesInEveryLocaleAndTimeZone() throws Exception {
     Ended plain = run(Map.of(), with(java("-Duser.language=en", "-Duser.timezone=UTC"), COMPARE));
     assertThat(plain.code()).as(plain.said()).isZero();

@@ -16,12 +16,14 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.StringJoiner;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Saves that are killed at random moments lose nothing: the folder holds one version whole, and the
- * one before it. {@code -Dsaves.kills=100} kills more of them than the usual tests.
+ * one before it. A few are killed in the usual tests, more in the slow ones, {@code -Dkills=100} of
+ * them.
  */
 class KilledSavesTest {
   private static final List<String> NAMES = List.of("a.csv", "b.csv");
@@ -50,9 +52,18 @@ class KilledSavesTest {
 
   @Test
   void nothingIsLost() throws Exception {
-    int kills = Integer.getInteger("saves.kills", 20);
+    killed(6, 7);
+  }
+
+  @Test
+  @Tag("slow")
+  void nothingIsLostInMany() throws Exception {
+    killed(Integer.getInteger("kills", 30), 8);
+  }
+
+  private void killed(int kills, long seed) throws Exception {
     Path folder = dir.resolve("hives");
-    Random random = new Random(7);
+    Random random = new Random(seed);
     long before = 0;
     for (int k = 0; k < kills; k++) {
       Process process =

@@ -10,7 +10,6 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -19,6 +18,26 @@ import org.junit.jupiter.api.io.TempDir;
 /** What the page takes, saves and refuses. */
 class HiveFolderTest {
   private static final List<String> COLUMNS = List.of("date", "colony", "mites", "bees");
+
+  private static final String REMARKED =
+      """
+      {
+        // A remark of the user's own.
+        "title": "Thornbank", /* and a second */ "climate": "temperate",
+        "start": "2026-05-01",
+        "until": "2027-04-01",
+        "colony": {"name": "Thornbank 1"},   "surroundings": "sparse",
+        "washes": "washes.csv",
+        "plans": [
+          {"name": "wait"},
+          // The plan of last year.
+          {"name": "August", "controls": [
+            // As the club does it.
+            {"use": "thymol", "start": "2026-08-18"}]}
+        ]
+        // The end.
+      }
+      """;
 
   @TempDir private Path dir;
 
@@ -76,32 +95,96 @@ class HiveFolderTest {
     }
   }
 
-  /** The commands take the folder as the page left it, with dates of one's own and a plan. */
-  @Test
-  void commandsReadWhatThePageSaved() throws Exception {
-    try (OpenHives page = new OpenHives(dir)) {
-      ObjectNode body =
-          saving(version(page), table("2026-05-02,Thornbank 1,1,302", "2026-07-25,Thornbank 1,7,"));
-      ((ObjectNode) body.get("place")).putArray("supers").add("04-25").add("07-28");
-      ObjectNode plan = body.putArray("plans").addObject().put("name", "August");
-      plan.putArray("controls").addObject().put("use", "thymol").put("start", "2026-08-18");
-      page.asked("save", body);
-    }
-    assertThat(command("study", "check", "study.json")).contains("is valid");
-    assertThat(command("compare", "--study", "study.json", "--colonies", "64", "--out", "o"))
-        .contains("Thornbank 1", "August");
+  private JsonNode loaded(OpenHives page) throws Exception {
+    return page.asked("load", OpenHives.object());
   }
 
-  private String command(String... words) throws Exception {
-    List<String> call = new ArrayList<>();
-    call.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    call.addAll(List.of("-cp", System.getProperty("java.class.path"), "broodtide.cli.Main"));
-    call.addAll(List.of(words));
-    Process process =
-        new ProcessBuilder(call).directory(dir.toFile()).redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).as(said).isZero();
-    return said;
+  /** What the page would send, had nothing been changed on it. */
+  private ObjectNode unchanged(JsonNode loaded) {
+    ObjectNode body = OpenHives.object().put("version", loaded.path("version").asText());
+    JsonNode study = loaded.path("study");
+    body.set("washes", loaded.path("washes"));
+    body.set("treatments", loaded.path("treatments"));
+    ObjectNode place = body.putObject("place");
+    for (String name : List.of("climate", "south", "neighbours", "threshold")) {
+      place.set(name, study.path(name));
+    }
+    place.set("supers", study.path("supers"));
+    place.set("winterBees", study.path("winterBees"));
+    body.set("plans", study.path("plans"));
+    return body;
+  }
+
+  /** Remarks, columns, spelling and what parts the cells stay when the page saves. */
+  @Test
+  void whatTheUserWroteBesideStays() throws Exception {
+    String washes =
+        "\uFEFF# hive scale in kg\r\nDate;Colony;Mites;Bees;Hive weight;note\r\n"
+            + "2026-05-02;Thornbank 1;1;302;31,5;\r\n";
+    Files.writeString(dir.resolve("washes.csv"), washes);
+    Files.writeString(dir.resolve("study.json"), REMARKED);
+    try (OpenHives page = new OpenHives(dir)) {
+      page.asked("save", unchanged(loaded(page)));
+      assertThat(dir.resolve("washes.csv")).content().isEqualTo(washes);
+      assertThat(dir.resolve("study.json")).content().isEqualTo(REMARKED);
+
+      ObjectNode body = unchanged(loaded(page));
+      ((ArrayNode) body.path("washes").path("rows").get(0)).set(2, "4");
+      ((ObjectNode) body.path("place")).put("neighbours", "dense");
+      ((ObjectNode) body.path("plans").get(0).path("controls").get(0)).put("start", "2026-08-20");
+      assertThat(page.asked("save", body).path("lost")).isEmpty();
+      assertThat(dir.resolve("washes.csv"))
+          .content()
+          .isEqualTo(washes.replace(";1;302;", ";4;302;"));
+      assertThat(dir.resolve("study.json"))
+          .content()
+          .contains(
+              "// A remark of the user's own.",
+              "/* and a second */",
+              "// The plan of last year.",
+              "// As the club does it.",
+              "// The end.",
+              "\"dense\"",
+              "2026-08-20")
+          .doesNotContain("2026-08-18", "sparse");
+    }
+  }
+
+  /** A remark that goes with what it speaks of is shown first; nothing is saved without a word. */
+  @Test
+  void remarksThatWouldBeLostAreSaidBeforeSaving() throws Exception {
+    Files.writeString(dir.resolve("washes.csv"), "date,colony,mites,bees\n2026-05-02,A,1,302\n");
+    Files.writeString(dir.resolve("study.json"), REMARKED);
+    try (OpenHives page = new OpenHives(dir)) {
+      ObjectNode body = unchanged(loaded(page));
+      body.putArray("plans");
+      JsonNode answer = page.asked("save", body);
+      assertThat(answer.path("lost").toString()).contains("As the club does it");
+      assertThat(dir.resolve("study.json")).content().isEqualTo(REMARKED);
+      page.asked("save", body.put("withoutRemarks", true));
+      assertThat(dir.resolve("study.json"))
+          .content()
+          .contains("A remark of the user's own", "The end.")
+          .doesNotContain("thymol");
+      assertThat(dir.resolve("study.before.json")).content().isEqualTo(REMARKED);
+    }
+  }
+
+  /** What the page cannot show it does not replace. */
+  @Test
+  void aTableThatCannotBeReadIsNotReplaced() throws Exception {
+    String broken = "date,colony,mites,bees\n2026-05-02,\"A,1,302\n";
+    Files.writeString(dir.resolve("washes.csv"), broken);
+    try (OpenHives page = new OpenHives(dir)) {
+      JsonNode loaded = loaded(page);
+      assertThat(loaded.path("washes").path("fault").asText()).contains("quotation mark");
+      HttpResponse<String> answer =
+          page.post(
+              "save",
+              saving(loaded.path("version").asText(), table("2026-05-02,Thornbank 1,1,302")));
+      assertThat(answer.statusCode()).isEqualTo(422);
+      assertThat(dir.resolve("washes.csv")).content().isEqualTo(broken);
+    }
   }
 
   /** A second page, or a command, that changed the files is noticed, and nothing is overwritten. */

@@ -20,9 +20,12 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** The page for one's own hives, running over a folder, on a fixed day. */
-final class OpenHives implements AutoCloseable {
+public final class OpenHives implements AutoCloseable {
   static final Clock DAY = Clock.fixed(Instant.parse("2026-08-02T08:00:00Z"), ZoneOffset.UTC);
   static final ObjectMapper JSON = new ObjectMapper();
+
+  /** Fewer than a user has: what these tests ask does not hang on the figures. */
+  private static final int COLONIES = 256;
 
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final HttpClient client = HttpClient.newHttpClient();
@@ -30,11 +33,20 @@ final class OpenHives implements AutoCloseable {
   private final HivesSite site;
   private final LocalServer server;
 
-  OpenHives(Path folder) throws IOException {
+  public OpenHives(Path folder) throws IOException {
+    this(folder, 0);
+  }
+
+  /** At a port of one's own, as the next start for the same folder is. */
+  OpenHives(Path folder, int port) throws IOException {
     site =
         new HivesSite(
-            new ClassSite(Catalog.climate("temperate")), folder, "test", DAY, troubles::add);
-    server = LocalServer.open(0, site, Optional.of(token), troubles::add);
+            new ClassSite(Catalog.climate("temperate")),
+            folder,
+            new ApiaryWork("test", COLONIES),
+            DAY,
+            troubles::add);
+    server = LocalServer.open(port, site, Optional.of(token), troubles::add);
   }
 
   URI address() {
@@ -73,7 +85,7 @@ final class OpenHives implements AutoCloseable {
   }
 
   /** What is answered to something that is allowed. */
-  JsonNode asked(String what, JsonNode body) throws Exception {
+  public JsonNode asked(String what, JsonNode body) throws Exception {
     HttpResponse<String> answer = post(what, body);
     if (answer.statusCode() != 200) {
       throw new IllegalStateException(what + ": " + answer.statusCode() + " " + answer.body());
@@ -91,7 +103,7 @@ final class OpenHives implements AutoCloseable {
     return state;
   }
 
-  static ObjectNode object() {
+  public static ObjectNode object() {
     return JSON.createObjectNode();
   }
 

@@ -7,10 +7,12 @@ import broodtide.browser.InstalledBrowser;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A folder of the command line in the browser. */
+@Tag("slow")
 class SameFolderTest {
   @TempDir private Path folder;
 

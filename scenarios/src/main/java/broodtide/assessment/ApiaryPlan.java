@@ -12,8 +12,12 @@ import java.util.List;
  * @param plan name of the plan
  * @param treated hives it is given to; those that cannot carry it out wait
  * @param lost how many hives of the apiary are lost by spring, from any cause
+ * @param saved how many fewer these are than if all wait
+ * @param mitesInLost mites in hives of the apiary when they are lost, on average: the most that
+ *     robbers can carry to other colonies
  */
-public record ApiaryPlan(Whom whom, String plan, int treated, ApiaryCount lost) {
+public record ApiaryPlan(
+    Whom whom, String plan, int treated, ApiaryCount lost, ApiarySaving saved, double mitesInLost) {
   /** Which hives a plan is given to. */
   public enum Whom {
     /** None: all wait. */
@@ -39,19 +43,33 @@ public record ApiaryPlan(Whom whom, String plan, int treated, ApiaryCount lost) 
     }
   }
 
-  static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
-    List<HiveChance> lost = new ArrayList<>();
-    int treated = 0;
+  /**
+   * {@return one plan for some hives of an apiary}
+   *
+   * @param whom which hives it is given to
+   * @param plan name of the plan
+   * @param rows the hives; those of which losses are not known are not counted
+   */
+  public static ApiaryPlan of(Whom whom, String plan, List<HiveRow> rows) {
+    List<HiveLoss> lost = new ArrayList<>();
+    List<ApiarySaving.Hive> treated = new ArrayList<>();
     for (HiveRow row : rows) {
-      HiveChance with = whom.takes(row) ? row.lost().get(plan) : null;
-      HiveChance waiting = row.lost().get(row.decision().waiting().plan().name());
+      HiveLoss waiting = row.lost().get(row.decision().waiting().plan().name());
+      HiveLoss with = whom.takes(row) ? row.lost().get(plan) : null;
+      if (waiting == null) {
+        continue;
+      }
+      lost.add(with == null ? waiting : with);
       if (with != null) {
-        lost.add(with);
-        treated++;
-      } else if (waiting != null) {
-        lost.add(waiting);
+        treated.add(new ApiarySaving.Hive(waiting.chance(), with.chance()));
       }
     }
-    return new ApiaryPlan(whom, plan, treated, ApiaryCount.of(lost));
+    return new ApiaryPlan(
+        whom,
+        plan,
+        treated.size(),
+        ApiaryCount.of(lost.stream().map(HiveLoss::chance).toList()),
+        ApiarySaving.of(treated),
+        lost.stream().mapToDouble(HiveLoss::mites).sum());
   }
 }

@@ -2,7 +2,6 @@ package broodtide.assessment;
 
 import broodtide.catalog.Referred;
 import broodtide.control.Control;
-import broodtide.fit.Priors;
 import broodtide.fit.SeasonBanks;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
@@ -21,7 +20,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -36,7 +37,7 @@ public final class ColonyCases {
   /** Colonies of a table up to which each is read with a sampler of its own. */
   public static final int FEW = SeasonBanks.FEW;
 
-  private static final String UNTIL = "--until";
+  static final String UNTIL = "--until";
 
   private ColonyCases() {}
 
@@ -94,35 +95,11 @@ public final class ColonyCases {
       Optional<LocalDate> decisionDate,
       Horizon horizon) {
     LocalDate now = decisionDate.orElseGet(() -> decisionDate(washes, given));
-    YearStages stages = new YearStages(place.model().climate());
-    LocalDate wanted = horizon.of(stages, now);
-    checkUntil(UNTIL, wanted, now);
-    LocalDate until = stages.believedUntil(now, wanted);
-    WinterAhead winter = WinterAhead.of(place.model(), now);
+    PlaceCases here = PlaceCases.of(place, now, horizon);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
-        (colony, taken) -> {
-          if (taken.isEmpty()) {
-            throw new Unworkable("colony \"" + colony + "\" has no wash; give at least one");
-          }
-          List<Control> done = given.getOrDefault(colony, List.of());
-          checkPast(colony, now, taken, done);
-          cases.add(
-              new ColonyCase(
-                  colony,
-                  place.model(),
-                  start(taken.get(0).date(), done),
-                  now,
-                  until,
-                  taken,
-                  done,
-                  place.thresholds(),
-                  Priors.defaults(),
-                  winter,
-                  ColonyCase.NO_YARD,
-                  List.of(),
-                  false));
-        });
+        (colony, taken) ->
+            cases.add(here.of(colony, taken, given.getOrDefault(colony, List.of()))));
     return ofTable(cases, washes.size());
   }
 
@@ -163,17 +140,36 @@ public final class ColonyCases {
    */
   public static List<ColonyCase> withBoards(
       List<ColonyCase> cases, List<BoardCount> boards, boolean named) {
-    List<String> names = cases.stream().map(ColonyCase::colony).toList();
+    Set<String> names = cases.stream().map(ColonyCase::colony).collect(Collectors.toSet());
     List<BoardCount> own = boards.stream().filter(b -> names.contains(b.colony())).toList();
-    Optional<LocalDate> newest = own.stream().map(BoardCount::date).max(Comparator.naturalOrder());
+    Optional<LocalDate> newest =
+        named
+            ? Optional.empty()
+            : own.stream().map(BoardCount::date).max(Comparator.naturalOrder());
+    Map<String, List<BoardCount>> byColony =
+        own.stream().collect(Collectors.groupingBy(BoardCount::colony));
     return cases.stream()
-        .map(
-            c ->
-                newest.isEmpty() || named || newest.get().isBefore(c.now())
-                    ? c
-                    : c.decidingOn(newest.get().plusDays(1)))
-        .map(c -> c.withBoards(own.stream().filter(b -> b.colony().equals(c.colony())).toList()))
+        .map(c -> withBoards(c, byColony.getOrDefault(c.colony(), List.of()), newest))
         .toList();
+  }
+
+  /**
+   * {@return the same case with mites counted on boards under the colony, decided after the newest
+   * board of its apiary}
+   *
+   * @param c the case
+   * @param boards mites on boards under this colony
+   * @param newest the day on which the newest board of the apiary was taken out; empty where there
+   *     is none or the decision date was named
+   * @throws Unworkable as {@link #withBoards(List, List, boolean)} says
+   */
+  public static ColonyCase withBoards(
+      ColonyCase c, List<BoardCount> boards, Optional<LocalDate> newest) {
+    return newest
+        .filter(day -> !day.isBefore(c.now()))
+        .map(day -> c.decidingOn(day.plusDays(1)))
+        .orElse(c)
+        .withBoards(boards);
   }
 
   /**
@@ -301,8 +297,7 @@ public final class ColonyCases {
   }
 
   /** What is known on the day of decision was seen or done by then. */
-  private static void checkPast(
-      String colony, LocalDate now, List<Wash> washes, List<Control> given) {
+  static void checkPast(String colony, LocalDate now, List<Wash> washes, List<Control> given) {
     for (Wash wash : washes) {
       if (wash.date().isAfter(now)) {
         LocalDate last = washes.get(washes.size() - 1).date();
@@ -324,7 +319,7 @@ public final class ColonyCases {
         "--decide-on", now.toString(), earliest + " or later, " + what + "; give a later day");
   }
 
-  private static void checkUntil(String field, LocalDate until, LocalDate now) {
+  static void checkUntil(String field, LocalDate until, LocalDate now) {
     String decision = now + ", the day of decision";
     if (!until.isAfter(now)) {
       throw new OutOfRange(field, until.toString(), "a day after " + decision);
@@ -341,7 +336,7 @@ public final class ColonyCases {
   }
 
   /** The first day that is followed: no later than the first treatment. */
-  private static LocalDate start(LocalDate first, List<Control> given) {
+  static LocalDate start(LocalDate first, List<Control> given) {
     return Stream.concat(Stream.of(first), given.stream().map(Control::from))
         .min(Comparator.naturalOrder())
         .orElse(first);

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * Plans side by side for one colony. Every plan is played by the same colonies with the same luck,
@@ -78,6 +79,13 @@ public final class Comparison {
   /** {@return plans that cannot be carried out, each with the reason} */
   public List<Refused> refused() {
     return refused;
+  }
+
+  /** {@return the same on one line, for people} */
+  public String refusedReasons() {
+    return refused.stream()
+        .map(r -> r.plan() + " (" + r.reason() + ")")
+        .collect(Collectors.joining("; "));
   }
 
   /** {@return the decision that these plans lead to; there must be one that was played} */

@@ -1,12 +1,14 @@
 package broodtide.assessment;
 
 import broodtide.season.Climate;
+import broodtide.wash.Infestation;
 import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,6 +21,15 @@ import java.util.OptionalDouble;
  *     the more mites per 100 bees counted; equal ones by name
  */
 public record CountSheet(List<CountReading> rows) {
+  /** Parts into which the doubt about method and half cup is cut. */
+  private static final int SHARES = 200;
+
+  /**
+   * Share of that doubt, as variance, which all counts of one day and method have in common.
+   * Choice.
+   */
+  private static final double SHARED = 0.8;
+
   private static final Comparator<CountReading> BY_URGENCY =
       Comparator.comparingDouble(CountSheet::chance)
           .thenComparingDouble(r -> r.wash().perHundred())
@@ -71,6 +82,41 @@ public record CountSheet(List<CountReading> rows) {
     return threshold().isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(rows.stream().mapToDouble(CountSheet::chance).sum());
+  }
+
+  /**
+   * {@return how many hives are over the treatment threshold by these counts alone; empty without a
+   * threshold} What the counts share is the hand and the cup: where a method finds fewer mites than
+   * is usual, or a half cup holds more bees, it does so in all hives.
+   */
+  public Optional<ApiaryCount> over() {
+    OptionalDouble threshold = threshold();
+    return threshold.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            ApiaryCount.of(rows.stream().map(r -> over(r, threshold.getAsDouble())).toList()));
+  }
+
+  private static HiveChance over(CountReading r, double threshold) {
+    double[] over = Infestation.of(r.wash()).asAlcoholWash().chancesAbove(threshold, SHARES);
+    short[] ranks = new short[SHARES];
+    for (int i = 0; i < SHARES; i++) {
+      ranks[i] = (short) i;
+    }
+    return new HiveChance(
+        r.wash().colony(),
+        ColonyCase.NO_YARD,
+        r.chanceAbove(),
+        List.of(new HiveChance.Ranked("counts by " + r.wash().method().id(), SHARED, ranks)),
+        (weights, bees, others) -> {
+          double all = 0;
+          double sum = 0;
+          for (int i = 0; i < SHARES; i++) {
+            all += weights[i];
+            sum += weights[i] * over[i];
+          }
+          return sum / all;
+        });
   }
 
   private static double chance(CountReading r) {

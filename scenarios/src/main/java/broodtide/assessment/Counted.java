@@ -17,6 +17,18 @@ interface Counted {
   double at(double[] weights, double bees, double others);
 
   /**
+   * {@return the chance of being counted here and not there, of the same simulated colonies}
+   *
+   * @param other the same under another plan
+   * @param weights by simulated colony
+   * @param bees luck of the yard: how many bees a colony needs there
+   * @param others luck of the yard: how often other causes take one
+   */
+  default double only(Counted other, double[] weights, double bees, double others) {
+    return Math.max(0, at(weights, bees, others) - other.at(weights, bees, others));
+  }
+
+  /**
    * Colonies over the treatment threshold, of those that live.
    *
    * @param living weights as living colonies
@@ -79,6 +91,26 @@ interface Counted {
         after += weights[i] * survival.enoughOfLog(logLeast[i], bees);
       }
       return before > 0 ? 1 - after / before * survival.spared(from, day, others) : 1;
+    }
+
+    /** A colony needs as many bees under either plan, and other causes take it under both. */
+    @Override
+    public double only(Counted other, double[] weights, double bees, double others) {
+      if (!(other instanceof Lost there)) {
+        return Counted.super.only(other, weights, bees, others);
+      }
+      double before = 0;
+      double spared = 0;
+      for (int i = 0; i < logThen.length; i++) {
+        before += weights[i] * survival.enoughOfLog(logThen[i], bees);
+        if (there.logLeast[i] > logLeast[i]) {
+          spared +=
+              weights[i]
+                  * (survival.enoughOfLog(there.logLeast[i], bees)
+                      - survival.enoughOfLog(logLeast[i], bees));
+        }
+      }
+      return before > 0 ? spared / before * survival.spared(from, day, others) : 0;
     }
   }
 }

@@ -97,6 +97,16 @@ public record Decision(
     return PlanRun.SHOWN_BY_A_WASH * infestation > threshold;
   }
 
+  /**
+   * {@return the infestation, in mites per 100 adult bees, of which an alcohol wash shows a
+   * treatment threshold on average: where the threshold lies in a picture of infestations}
+   *
+   * @param threshold mites per 100 adult bees as a wash shows them
+   */
+  public static double infestationAt(double threshold) {
+    return threshold / PlanRun.SHOWN_BY_A_WASH;
+  }
+
   /** {@return the plan to name first, which may be waiting; waiting where no plans were laid} */
   public PlanSummary best() {
     return ranking.map(PlanRanking::best).orElse(waiting);

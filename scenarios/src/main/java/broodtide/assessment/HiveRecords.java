@@ -67,15 +67,16 @@ public final class HiveRecords {
     out.writeLong(row.judgedOn().toEpochDay());
     band(out, row.judged());
     decision(out, row.decision());
-    Map<String, HiveChance> chances = new TreeMap<>(row.lost());
+    Map<String, HiveLoss> losses = new TreeMap<>(row.lost());
     out.writeBoolean(row.over().isPresent());
     if (row.over().isPresent()) {
       chance(out, row.over().get(), seasons);
     }
-    out.writeInt(chances.size());
-    for (Map.Entry<String, HiveChance> lost : chances.entrySet()) {
+    out.writeInt(losses.size());
+    for (Map.Entry<String, HiveLoss> lost : losses.entrySet()) {
       out.writeUTF(lost.getKey());
-      chance(out, lost.getValue(), seasons);
+      out.writeDouble(lost.getValue().mites());
+      chance(out, lost.getValue().chance(), seasons);
     }
   }
 
@@ -189,9 +190,11 @@ public final class HiveRecords {
       Optional<HiveChance> over =
           in.readBoolean() ? Optional.of(chance()) : Optional.<HiveChance>empty();
       int losses = in.readInt();
-      Map<String, HiveChance> lost = new LinkedHashMap<>();
+      Map<String, HiveLoss> lost = new LinkedHashMap<>();
       for (int i = 0; i < losses; i++) {
-        lost.put(plan(laid, in.readUTF()).name(), chance());
+        String plan = plan(laid, in.readUTF()).name();
+        double mites = in.readDouble();
+        lost.put(plan, new HiveLoss(chance(), mites));
       }
       return new HiveRow(
           c.colony(),

@@ -24,8 +24,8 @@ import java.util.OptionalDouble;
  * @param decision what is decided of the hive
  * @param nextCount the count that it needs; empty where its counts are enough
  * @param over what a count of hives over the threshold today must know of it; empty without one
- * @param lost what a count of lost hives must know of it, by the name of the plan; empty where
- *     losses are not known
+ * @param lost what figures of the apiary must know of its loss, by the name of the plan; empty
+ *     where losses are not known
  */
 public record HiveRow(
     String hive,
@@ -36,7 +36,7 @@ public record HiveRow(
     Decision decision,
     Optional<NextCount> nextCount,
     Optional<HiveChance> over,
-    Map<String, HiveChance> lost) {
+    Map<String, HiveLoss> lost) {
   /** A hive with at least this chance counts as probably over the threshold. */
   private static final double PROBABLY = 0.5;
 
@@ -68,11 +68,12 @@ public record HiveRow(
     ColonyCase c = comparison.colony();
     PlanRun waiting = comparison.reference();
     List<Wash> washes = c.washes();
-    Map<String, HiveChance> lost = new HashMap<>();
+    Map<String, HiveLoss> lost = new HashMap<>();
     if (comparison.runs().size() > 1) {
       for (PlanRun run : comparison.runs()) {
         HiveChance.lost(comparison.posterior(), run)
-            .ifPresent(chance -> lost.put(run.plan().name(), chance));
+            .ifPresent(
+                chance -> lost.put(run.plan().name(), new HiveLoss(chance, run.mitesWhenLost())));
       }
     }
     return new HiveRow(

@@ -279,6 +279,24 @@ public final class PlanRun {
   }
 
   /**
+   * {@return mites in the colony on the day before it is lost, on average over all simulated
+   * colonies, of which those that are never lost count none; up to the low in spring, or the last
+   * day of a run that does not reach it} These mites can leave it with robbers. How many do is
+   * measured nowhere, so that this is the most that it can give to others.
+   */
+  public double mitesWhenLost() {
+    float[][] living = everyDayAlive();
+    int last = run.index(springLow().map(SpringLow::day).orElse(colony.until()));
+    double sum = 0;
+    for (int day = run.index(knownAlive()); day < last; day++) {
+      for (int m = 0; m < run.members(); m++) {
+        sum += (living[day][m] - living[day + 1][m]) * run.value(Quantity.MITES, day, m);
+      }
+    }
+    return sum / (run.members() * standing());
+  }
+
+  /**
    * {@return chance that a wash of the colony, if it is alive on a day, shows more than a
    * threshold}
    *

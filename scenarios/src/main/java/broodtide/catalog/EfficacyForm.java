@@ -32,9 +32,9 @@ final class EfficacyForm {
       Field.required(
           "against",
           ChoiceForm.of(List.of(Against.values()), a -> a.name().toLowerCase(Locale.ROOT)),
-          "what the remaining mites were compared with: untreated colonies on the same day,"
-              + " the same colony at the start, or followup, mites killed by the treatment and by a"
-              + " follow-up");
+          "what the remaining mites were compared with: untreated colonies on the same"
+              + " day, or the same colony at the start. With followup it is all mites killed"
+              + " by the treatment and by a follow-up");
   private static final ObjectForm<Setting> SETTING =
       new ObjectForm<>(
           "setting",
@@ -63,8 +63,8 @@ final class EfficacyForm {
       Field.required(
           "tag",
           ChoiceForm.of(List.of(Tag.values()), Enum::name),
-          "how the figure is known: SEEN in the source, DATA computed from open data, DERIVED"
-              + " by arithmetic on seen figures, MEMORY not verified, CHOICE of this project");
+          "how the figure is known: SEEN in the source, DATA from open data, DERIVED by"
+              + " arithmetic, MEMORY not verified, CHOICE of this project");
   private static final Field<String> SOURCE =
       Field.required("source", TextForm.NOTE, "where the figure comes from");
   private static final Field<Double> TRIAL_SHARE =

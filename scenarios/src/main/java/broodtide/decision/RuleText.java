@@ -18,9 +18,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RuleText {
   private static final String ALLOWED =
-      "\"never\", \"N with CONTROL\" (N mites per 100 bees), \"threshold with CONTROL\" (the"
-          + " treatment threshold of the day), each of these two with \"wait DAYS\" after it if you"
-          + " like, or \"on DATE with CONTROL and on DATE with CONTROL ...\"";
+      "\"never\", \"N with CONTROL\" (N mites per 100 bees), \"threshold with CONTROL\""
+          + " or \"on DATE with CONTROL and on DATE with CONTROL ...\". The first two may end"
+          + " in \"wait DAYS\"";
   private static final Pattern OVER =
       Pattern.compile("(threshold|\\d+(?:\\.\\d+)?) with (\\S+)(?: wait (\\d{1,3}))?");
   private static final Pattern ON = Pattern.compile("on (\\d{4}-\\d{2}-\\d{2}) with (\\S+)");

@@ -3,19 +3,30 @@ package broodtide.forms;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Gathers the faults of one file; keeps the first ones and counts the rest. */
 public final class Faults {
   private final String file;
   private final List<Fault> kept = new ArrayList<>();
+  private final Consumer<Fault> each;
   private int total;
 
   /**
    * @param file the file's name as the user gave it
    */
   public Faults(String file) {
+    this(file, fault -> {});
+  }
+
+  /**
+   * @param file the file's name as the user gave it
+   * @param each is told of every fault as it is found, however many there are
+   */
+  public Faults(String file, Consumer<Fault> each) {
     this.file = file;
+    this.each = each;
   }
 
   /**
@@ -29,8 +40,10 @@ public final class Faults {
    */
   public void add(int line, int column, String field, @Nullable String value, String message) {
     total++;
+    Fault fault = new Fault(file, line, column, field, value, message);
+    each.accept(fault);
     if (kept.size() < BadInput.SHOWN) {
-      kept.add(new Fault(file, line, column, field, value, message));
+      kept.add(fault);
     }
   }
 

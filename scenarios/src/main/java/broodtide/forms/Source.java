@@ -134,6 +134,34 @@ public sealed interface Source {
     }
   }
 
+  /**
+   * A text that may come to stand in a file; what it names lies beside that file.
+   *
+   * @param path the file
+   * @param content the text
+   */
+  record Draft(Path path, String content) implements Source {
+    @Override
+    public String name() {
+      return path.toString();
+    }
+
+    @Override
+    public boolean exists() {
+      return true;
+    }
+
+    @Override
+    public Source beside(String relative) {
+      return new OnDisk(OnDisk.resolve(path, relative));
+    }
+
+    @Override
+    public InputStream open() {
+      return new ByteArrayInputStream(content.getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
   /** A text in memory. */
   record AtHand(String name, String content) implements Source {
     @Override

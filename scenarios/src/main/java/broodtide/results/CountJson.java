@@ -52,6 +52,11 @@ final class CountJson {
     } else {
       node.putNull("expectedOverThreshold");
     }
+    sheet
+        .over()
+        .ifPresentOrElse(
+            over -> SheetJson.count(node.putObject("hivesOverThreshold"), over),
+            () -> node.putNull("hivesOverThreshold"));
     ArrayNode rows = node.putArray("rows");
     for (CountReading r : sheet.rows()) {
       ObjectNode row = rows.addObject().put("colony", r.wash().colony());

@@ -5,6 +5,7 @@ import static broodtide.results.JsonFigures.six;
 
 import broodtide.assessment.ApiaryCount;
 import broodtide.assessment.ApiaryPlan;
+import broodtide.assessment.ApiarySaving;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
@@ -38,17 +39,26 @@ final class SheetJson {
         one.put("plan", plan.plan());
         one.put("hivesTreated", plan.treated());
         count(one.putObject("hivesLost"), plan.lost());
+        saving(one.putObject("lossesSaved"), plan.saved());
+        one.put("mitesInLostHives", six(plan.mitesInLost()));
       }
     }
     ArrayNode rows = node.putArray("rows");
     sheet.rows().forEach(row -> row(rows.addObject(), row));
   }
 
-  private static void count(ObjectNode node, ApiaryCount count) {
+  static void count(ObjectNode node, ApiaryCount count) {
     node.put("expected", six(count.mean()));
     node.put("q05", count.low());
     node.put("median", count.median());
     node.put("q95", count.high());
+  }
+
+  private static void saving(ObjectNode node, ApiarySaving saving) {
+    node.put("expected", six(saving.mean()));
+    node.put("q05", saving.low());
+    node.put("median", saving.median());
+    node.put("q95", saving.high());
   }
 
   private static void row(ObjectNode node, HiveRow row) {

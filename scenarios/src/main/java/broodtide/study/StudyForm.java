@@ -135,8 +135,8 @@ public final class StudyForm {
           "threshold",
           new ThresholdForm(),
           ThresholdForm.usual(),
-          "treatment threshold that washes are held against: a set of the library by name, the path"
-              + " of a file of your own, or a figure, as \"3\" per 100 bees or \"9/300\"");
+          "treatment threshold that washes are held against: a set of the library, the"
+              + " path of your own file, or a figure, as \"3\" per 100 bees or \"9/300\"");
 
   static final Field<LocalDate> HIGH_DATE = Field.required("date", DateForm.DATE, "the day");
   private static final Field<Double> HIGH =
@@ -169,8 +169,8 @@ public final class StudyForm {
 
   /** What to say to a study that names its threshold as version 0.1 did. */
   private static final String OLD_THRESHOLD =
-      "the field is called \"threshold\" now; change this line to \"threshold\": and the name of"
-          + " a set, a file of your own, or a figure such as \"3\"";
+      "the field is called \"threshold\" now; change this line to \"threshold\": and the"
+          + " name of a set, your own file, or a figure such as \"3\"";
 
   private static final Field<Map<String, Double>> BEES =
       Field.optional(

@@ -25,10 +25,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Turns the rows of a sheet into treatments, in two readings: dates first, then everything. */
-final class TreatmentRows {
+final class TreatmentRows implements TableRows {
   static final List<String> REQUIRED = List.of("date", "colony", "control");
   static final Set<String> COLUMNS =
       Set.of("date", "colony", "control", "applications", "every", "days_without_laying", "note");
@@ -41,15 +42,22 @@ final class TreatmentRows {
   private final List<TreatmentFile.Given> given = new ArrayList<>();
   private final Map<TreatmentFile.Given, Integer> lines = new LinkedHashMap<>();
   private final Map<String, Integer> colonies = new LinkedHashMap<>();
-  private final Map<String, ControlTemplate> known = new HashMap<>();
+  private final Map<String, ControlTemplate> known;
+  private final IntFunction<String> place;
 
-  private TreatmentRows(List<String> columns, LocalDate today, Faults faults) {
+  private TreatmentRows(
+      List<String> columns,
+      Faults faults,
+      CellReader cells,
+      PastDays days,
+      Map<String, ControlTemplate> known,
+      IntFunction<String> place) {
     this.columns = columns;
     this.faults = faults;
-    this.cells = new CellReader(columns, faults);
-    this.days =
-        new PastDays(
-            columns, cells, faults, WashFile.EARLIEST, today, "write the first day as 2025-08-15");
+    this.cells = cells;
+    this.days = days;
+    this.known = known;
+    this.place = place;
   }
 
   /**
@@ -59,21 +67,45 @@ final class TreatmentRows {
    */
   static TreatmentRows under(Sheet sheet, LocalDate today, Faults faults) {
     Header.check(sheet, REQUIRED, COLUMNS, faults);
-    return new TreatmentRows(sheet.columns, today, faults);
+    return of(sheet.columns, today, faults, WashRows.PLACE);
   }
 
-  /** First reading of a row. */
-  void look(int line, String[] row) {
+  /**
+   * Rows without a header of their own.
+   *
+   * @param place what messages call a line
+   */
+  static TreatmentRows of(
+      List<String> columns, LocalDate today, Faults faults, IntFunction<String> place) {
+    CellReader cells = new CellReader(columns, faults);
+    PastDays days =
+        new PastDays(
+            columns, cells, faults, WashFile.EARLIEST, today, "write the first day as 2025-08-15");
+    return new TreatmentRows(columns, faults, cells, days, new HashMap<>(), place);
+  }
+
+  @Override
+  public TreatmentRows forgetful() {
+    return new TreatmentRows(columns, faults, cells, days, known, place);
+  }
+
+  @Override
+  public @Nullable LocalDate date(int line, String[] row) {
+    return days.read(line, row);
+  }
+
+  @Override
+  public void look(int line, String[] row) {
     days.look(line, row);
   }
 
-  /** Between the readings. */
-  void judge() {
+  @Override
+  public void judge() {
     days.judge();
   }
 
-  /** Second reading of a row. */
-  void take(int line, String[] row) {
+  @Override
+  public void take(int line, String[] row) {
     int before = faults.total();
     LocalDate date = days.read(line, row);
     cells.limit(line, row, "colony", TextForm.LINE);
@@ -160,7 +192,11 @@ final class TreatmentRows {
     Integer first = lines.putIfAbsent(one, line);
     if (first != null) {
       faults.add(
-          line, 0, "", null, "the row is the same as line " + first + "; remove one of them");
+          line,
+          0,
+          "",
+          null,
+          "the row is the same as " + place.apply(first) + "; remove one of them");
       return;
     }
     overlap(one).ifPresent(why -> faults.add(line, 0, "", null, why));

@@ -25,9 +25,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
-final class WashRows {
+final class WashRows implements TableRows {
   static final Set<String> COLUMNS =
       Set.of(
           "date",
@@ -40,6 +42,10 @@ final class WashRows {
           "frames_of_bees",
           "yard",
           BoardRows.DAYS);
+
+  /** What messages call a line of the one file that there is. */
+  static final IntFunction<String> PLACE = line -> "line " + line;
+
   static final List<String> REQUIRED = List.of("date", "colony", "mites", "bees");
 
   private final List<String> columns;
@@ -47,6 +53,7 @@ final class WashRows {
   private final CellReader cells;
   private final PastDays dates;
   private final BoardRows boards;
+  private final IntFunction<String> place;
 
   /** With fewer bees a wash says little, and is more often a slip. */
   private static final int FEW_BEES = 100;
@@ -65,19 +72,18 @@ final class WashRows {
   private final Map<String, Integer> yardLines = new HashMap<>();
   private boolean nameless;
 
-  private WashRows(List<String> columns, LocalDate today, Faults faults) {
+  private WashRows(
+      List<String> columns,
+      Faults faults,
+      CellReader cells,
+      PastDays dates,
+      IntFunction<String> place) {
     this.columns = columns;
     this.faults = faults;
-    this.cells = new CellReader(columns, faults);
+    this.cells = cells;
     this.boards = new BoardRows(cells, faults);
-    this.dates =
-        new PastDays(
-            columns,
-            cells,
-            faults,
-            WashFile.EARLIEST,
-            today,
-            "write the day of the wash as 2025-06-15");
+    this.dates = dates;
+    this.place = place;
   }
 
   /**
@@ -87,21 +93,50 @@ final class WashRows {
    */
   static WashRows under(Sheet sheet, LocalDate today, Faults faults) {
     Header.check(sheet, REQUIRED, COLUMNS, faults);
-    return new WashRows(sheet.columns, today, faults);
+    return of(sheet.columns, today, faults, PLACE);
   }
 
-  /** First reading of a row. */
-  void look(int line, String[] row) {
+  /**
+   * Rows without a header of their own.
+   *
+   * @param place what messages call a line
+   */
+  static WashRows of(
+      List<String> columns, LocalDate today, Faults faults, IntFunction<String> place) {
+    CellReader cells = new CellReader(columns, faults);
+    PastDays dates =
+        new PastDays(
+            columns,
+            cells,
+            faults,
+            WashFile.EARLIEST,
+            today,
+            "write the day of the wash as 2025-06-15");
+    return new WashRows(columns, faults, cells, dates, place);
+  }
+
+  @Override
+  public WashRows forgetful() {
+    return new WashRows(columns, faults, cells, dates, place);
+  }
+
+  @Override
+  public @Nullable LocalDate date(int line, String[] row) {
+    return dates.read(line, row);
+  }
+
+  @Override
+  public void look(int line, String[] row) {
     dates.look(line, row);
   }
 
-  /** Between the readings. */
-  void judge() {
+  @Override
+  public void judge() {
     dates.judge();
   }
 
-  /** Second reading of a row. */
-  void take(int line, String[] row) {
+  @Override
+  public void take(int line, String[] row) {
     int before = faults.total();
     LocalDate date = dates.read(line, row);
     cells.required(line, row, "colony", "give the colony a name");
@@ -167,8 +202,8 @@ final class WashRows {
               + colony
               + "\" stands in \""
               + before
-              + "\" on line "
-              + yardLines.get(colony)
+              + "\" on "
+              + place.apply(yardLines.getOrDefault(colony, 0))
               + "; expected one yard for each colony; write where it stands now on all of its"
               + " rows");
       return false;
@@ -188,8 +223,8 @@ final class WashRows {
           0,
           "",
           null,
-          "the row is the same as line "
-              + first
+          "the row is the same as "
+              + place.apply(first)
               + "; remove it, or tell two equal washes apart in the column note");
       return;
     }

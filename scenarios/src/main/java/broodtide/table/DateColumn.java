@@ -38,6 +38,7 @@ final class DateColumn {
   private @Nullable Fault monthFirst;
   private @Nullable Fault unclear;
   private int unclearRows;
+  private boolean bothOrders;
   private boolean serials;
   private boolean dots;
 
@@ -72,6 +73,7 @@ final class DateColumn {
   /** After the first reading: reports a column that has no reading or two. */
   void judge(Faults faults) {
     if (dayFirst != null && monthFirst != null) {
+      bothOrders = true;
       Fault later = dayFirst.line() > monthFirst.line() ? dayFirst : monthFirst;
       Fault earlier = later == dayFirst ? monthFirst : dayFirst;
       faults.add(
@@ -145,6 +147,9 @@ final class DateColumn {
         case DOTTED:
           return LocalDate.of(cell.year, cell.b, cell.a);
         case SLASHED:
+          if (bothOrders && cell.a <= 12 && cell.b <= 12 && cell.a != cell.b) {
+            return null;
+          }
           if (cell.a > 12 || (dayFirst != null && cell.b <= 12)) {
             return LocalDate.of(cell.year, cell.b, cell.a);
           }

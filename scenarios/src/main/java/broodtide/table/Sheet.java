@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A table with a header line, cells parted by commas, semicolons or tabs, whichever finds the most
@@ -45,11 +46,21 @@ public final class Sheet {
   /** Column names: lower case, underscores for spaces and hyphens. */
   public final List<String> columns;
 
+  /** What stands before the header: remarks, each on a line that begins with {@code #}. */
+  public final String remarks;
+
   /** Line of the header, from 1. */
   final int headerLine;
 
-  private Sheet(String file, String body, char separator, int linesBefore, List<String> columns) {
+  private Sheet(
+      String file,
+      String remarks,
+      String body,
+      char separator,
+      int linesBefore,
+      List<String> columns) {
     this.file = file;
+    this.remarks = remarks;
     this.body = body;
     this.separator = separator;
     this.linesBefore = linesBefore;
@@ -74,7 +85,7 @@ public final class Sheet {
       String line = text.substring(at, end).strip();
       boolean passed = line.startsWith("#") || line.regionMatches(true, 0, "sep=", 0, 4);
       if (!line.isEmpty() && !passed) {
-        return headed(text.substring(at), line, file, lines, known);
+        return headed(text, at, line, file, lines, known);
       }
       at = end + (text.startsWith("\r\n", end) ? 2 : 1);
       lines++;
@@ -85,7 +96,7 @@ public final class Sheet {
   }
 
   private static Sheet headed(
-      String body, String line, String file, int linesBefore, Set<String> known) {
+      String text, int at, String line, String file, int linesBefore, Set<String> known) {
     char best = ',';
     List<String> columns = List.of();
     long most = -1;
@@ -98,7 +109,12 @@ public final class Sheet {
         most = found;
       }
     }
-    return new Sheet(file, body, best, linesBefore, columns);
+    String remarks =
+        text.substring(0, at)
+            .lines()
+            .filter(l -> l.strip().startsWith("#"))
+            .collect(Collectors.joining("\n"));
+    return new Sheet(file, remarks, text.substring(at), best, linesBefore, columns);
   }
 
   private static List<String> names(String line, char separator) {
@@ -112,6 +128,11 @@ public final class Sheet {
           bare.toLowerCase(Locale.ROOT).replace('\u00A0', ' ').replace(' ', '_').replace('-', '_'));
     }
     return List.copyOf(names);
+  }
+
+  /** {@return what parts the cells of a row} */
+  public char separator() {
+    return separator;
   }
 
   /** Gives every row below the header that is not blank, in order; may be called again. */

@@ -4,7 +4,7 @@ import broodtide.fit.Agreement;
 import java.util.Optional;
 
 /** What a beekeeper should do about washes that do not fit the model. */
-public final class AgreementWords {
+final class AgreementWords {
   private AgreementWords() {}
 
   /**

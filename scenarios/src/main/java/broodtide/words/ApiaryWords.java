@@ -45,15 +45,36 @@ public final class ApiaryWords {
         + Answer.thresholdWords(thresholds, sheet.threshold().getAsDouble())
         + " on "
         + Plain.day(sheet.date())
-        + (count.low() == count.high()
-            ? "."
-            : ", between " + count.low() + " and " + count.high() + ".");
+        + between(count)
+        + ".";
+  }
+
+  private static String between(ApiaryCount count) {
+    return count.hives() == 1 || count.low() == count.high()
+        ? ""
+        : ", between " + count.low() + " and " + count.high();
   }
 
   /** How far the interval of a count of hives is to be trusted. */
   public static final String BETWEEN =
       "Between two numbers of hives lies the 90 % interval; hives of a yard share their season. On"
           + " field counts such intervals held about 80 %.";
+
+  /** What the figures of one plan for the whole apiary mean. */
+  public static final String WHOLE =
+      "lost: hives dead or too weak by spring, from any cause. saved: losses that treating"
+          + " prevents, in the same simulated seasons. mites: those in hives when they are lost,"
+          + " the most that robbers can carry to other hives.";
+
+  /**
+   * {@return how many losses a plan for the apiary saves on average: {@code 1.3}}
+   *
+   * @param plan the plan
+   */
+  public static String saved(ApiaryPlan plan) {
+    double mean = plan.saved().mean();
+    return Math.abs(mean) < 0.1 ? "under 0.1" : Digits.two(mean);
+  }
 
   /**
    * {@return whom a plan is given to: {@code treat those over the threshold}}
@@ -80,11 +101,12 @@ public final class ApiaryWords {
             + "; the sheet shows what each of "
             + Digits.counted(hives, "count")
             + " says."
-        : over(Math.toIntExact(Math.round(sheet.expectedOver().orElseThrow())), hives)
+        : over(sheet.over().orElseThrow().median(), hives)
             + " over the treatment threshold of "
             + Answer.thresholdWords(sheet.thresholds(), sheet.threshold().getAsDouble())
             + " on "
             + Plain.day(sheet.date())
+            + between(sheet.over().orElseThrow())
             + ", judged from these counts only.";
   }
 

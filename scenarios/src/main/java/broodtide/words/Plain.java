@@ -103,6 +103,16 @@ public final class Plain {
   }
 
   /**
+   * {@return a treatment threshold as pictures of infestations name it, where it lies a little
+   * higher for what a wash misses: {@code 3 in a wash}}
+   *
+   * @param perHundred mites per 100 adult bees as a wash shows them
+   */
+  public static String inWash(double perHundred) {
+    return threshold(perHundred) + " in a wash";
+  }
+
+  /**
    * {@return a sentence with a capital at its beginning}
    *
    * @param sentence one letter or more

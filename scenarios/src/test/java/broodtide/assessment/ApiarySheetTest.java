@@ -85,6 +85,12 @@ class ApiarySheetTest {
     assertThat(plans)
         .extracting(p -> Math.round(1000 * p.lost().mean()))
         .containsExactly(500L, 350L, 250L);
+    assertThat(plans)
+        .extracting(p -> Math.round(1000 * p.saved().mean()))
+        .containsExactly(0L, 150L, 250L);
+    assertThat(plans)
+        .extracting(p -> Math.round(p.mitesInLost()))
+        .containsExactly(500L, 350L, 250L);
     assertThat(sheet.together(Optional.empty())).as("no plan does anything").isEmpty();
     ApiarySheet unknown = ApiarySheet.of(List.of(row("a", 0.02, 0.2, false)));
     assertThat(unknown.together(Optional.of("treat"))).isEmpty();
@@ -145,7 +151,11 @@ class ApiarySheetTest {
         decision,
         Optional.empty(),
         Optional.of(chance(hive, over)),
-        known ? Map.of("wait", chance(hive, loss), "treat", chance(hive, loss / 2)) : Map.of());
+        known ? Map.of("wait", lost(hive, loss), "treat", lost(hive, loss / 2)) : Map.of());
+  }
+
+  private static HiveLoss lost(String hive, double chance) {
+    return new HiveLoss(chance(hive, chance), 1000 * chance);
   }
 
   /** A hive that shares nothing with its neighbours. */

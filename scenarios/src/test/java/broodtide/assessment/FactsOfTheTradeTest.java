@@ -40,7 +40,7 @@ class FactsOfTheTradeTest {
                 10,
                 source,
                 () -> afterTwoInMarch(7, 15))
-            .missedBecause("colonies that winter as Liebig saw them rear more brood in spring"),
+            .missedBecause("colonies that winter as in Liebig 2024 rear more brood in spring"),
         Check.within(
             "the same on 15 June", "fewer than 7", 0, 7, source, () -> afterTwoInMarch(6, 15)),
         Check.within(

@@ -34,8 +34,8 @@ public class HighestInfestationTest {
   private static final LocalDate LAST = START.plusDays(365);
   private static final int COLONIES = 256;
   private static final String SOURCE =
-      "highest wash in field data about 55, highest means 40 to 47 (Vermont, Gotland, Austria,"
-          + " Germany), one teaching figure 76";
+      "highest mean on Gotland about 47, Fries et al. 2006, Apidologie 37:564. From"
+          + " memory: highest wash of others about 55, means 40 to 47, one teaching figure 76";
 
   public static Stream<Check> checks() {
     return Stream.of(

@@ -46,10 +46,15 @@ class HiveRecordsTest {
         .containsExactly(before.over().orElseThrow().distribution());
     for (String plan : kept.get(0).lost().keySet()) {
       assertThat(lost(read, plan)).containsExactly(lost(kept, plan));
+      for (int i = 0; i < kept.size(); i++) {
+        assertThat(read.get(i).lost().get(plan).mites())
+            .isEqualTo(kept.get(i).lost().get(plan).mites());
+      }
     }
   }
 
   private static double[] lost(List<HiveRow> rows, String plan) {
-    return ApiaryCount.of(rows.stream().map(row -> row.lost().get(plan)).toList()).distribution();
+    return ApiaryCount.of(rows.stream().map(row -> row.lost().get(plan).chance()).toList())
+        .distribution();
   }
 }

@@ -74,7 +74,7 @@ class LateLossesTest {
                 "0.45 to 0.79 in the three of six hives that lived, at 2 to 10 per 100",
                 0.45,
                 0.79,
-                "Auburn 2019, open data; the day by choice",
+                "from memory, no author known: open data, Auburn 2019; the day by choice",
                 () -> lostInSixWeeks(10))
             .missedBecause(
                 "nothing in the model empties a hive that fast; why these hives dwindled is not"
@@ -144,7 +144,8 @@ class LateLossesTest {
             "1.5",
             Figures.of(threefold(), 2)),
         new SideBySide(
-            "Auburn, bees lost in six weeks at 2 to 10 per 100",
+            "Auburn 2019 (from memory, no author known), bees lost in six weeks at 2 to"
+                + " 10 per 100",
             "45-79 %, and three of six hives dead",
             "12-17 %",
             Figures.of(100 * lostInSixWeeks(2), 2)

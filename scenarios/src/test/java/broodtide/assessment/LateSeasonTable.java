@@ -84,8 +84,8 @@ final class LateSeasonTable {
     double[] shares =
         WinterLossesTest.checks().limit(5).mapToDouble(c -> c.measured().getAsDouble()).toArray();
     return new SideBySide(
-        "Vermont 2021, alive in spring by late-September wash per 100: under 1, 1 to 3, 3 to 6, 6"
-            + " to 12, 12 or more",
+        "Vermont 2021 (from memory, no author known), alive in spring by late-September"
+            + " wash per 100: under 1, 1 to 3, 3 to 6, 6 to 12, 12 or more",
         ".83 .67 .55 .38 0",
         ".82 .80 .75 .63 .11",
         SideBySide.shares(shares));

@@ -30,7 +30,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LowGrowthStockTest {
   private static final LocalDate END = LocalDate.of(2018, 8, 31);
 
-  private static final String SOURCE = "Insects 11:864, 2020, PMC7761820, Ontario";
+  private static final String SOURCE =
+      "De la Mora et al. 2020 (author from memory), Insects" + " 11:864, PMC7761820, Ontario";
 
   /**
    * The stock bred for low growth falls among the strongly resistant, which cut 0.5 to 0.8 of the

@@ -32,12 +32,8 @@ class WarmthOfTrialsTest {
   private static final String SOURCE =
       "trials in the control's file; range of 16 to 84 % of the trials of such places";
 
-  /** The second package of Ontario, whose source says "the same". */
-  private static final Predicate<EfficacyTrial> SECOND_ARM =
-      trial -> trial.source().startsWith("the same: second package");
-
   static Stream<Check> checks() {
-    Predicate<EfficacyTrial> cool = in("Ireland").or(in("Ontario")).or(SECOND_ARM);
+    Predicate<EfficacyTrial> cool = in("Ireland").or(in("Ontario"));
     Predicate<EfficacyTrial> alps = in("Senicno").or(in("Bohinj"));
     return Stream.of(
         group("thymol", "warm places", EfficacyTrial::pooled, 0.69, 0.95),
@@ -79,7 +75,7 @@ class WarmthOfTrialsTest {
     if (in("Ireland").test(trial)) {
       return at("cool-maritime", LocalDate.of(2001, 8, 21), 112, usual, trial);
     }
-    if (in("Ontario").or(SECOND_ARM).test(trial) && !trial.pooled()) {
+    if (in("Ontario").test(trial) && !trial.pooled()) {
       MiticideCourse once =
           MiticideCourse.once(usual.name(), usual.substance(), LocalDate.of(2001, 7, 5));
       return at("cold-continental", once.start(), 21, once, trial);

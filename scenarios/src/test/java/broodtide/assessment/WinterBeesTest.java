@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What colonies with hardly a mite have left of their bees from October to April. */
 @Tag("outside")
 public class WinterBeesTest {
-  private static final String LIEBIG = "Liebig, 3,258 colonies, 1989 to 2011";
+  private static final String LIEBIG =
+      "Liebig 2024, imker-horgen.ch: Hohenheim, 3,258" + " colonies, 1989 to 2011";
   private static final String WELL_KEPT = "Aumeier & Liebig 2019: up to 20 % fewer, 50 % if cold";
 
   public static Stream<Check> checks() {
@@ -55,7 +56,7 @@ public class WinterBeesTest {
         high > 0.003 ? cold : "0.0015 to 0.003 in central and mild places",
         low,
         high,
-        "derived from Liebig, Aumeier & Liebig 2019, Avitabile 1978 and Harris 2010",
+        "derived from Liebig 2024, Aumeier & Liebig 2019, Avitabile 1978 and Harris 2010",
         () -> Math.log(adults(climate, 2001, 12, 1) / adults(climate, 2002, 1, 20)) / 50);
   }
 

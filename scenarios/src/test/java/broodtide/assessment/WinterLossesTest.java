@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Survival over winter by the wash of late September: 83, 67, 55, 38 and 0 % of colonies with less
- * than 1, 1 to 3, 3 to 6, 6 to 12 and 12 or more mites per 100 bees (yards of Vermont, 2021, from
+ * than 1, 1 to 3, 3 to 6, 6 to 12 and 12 or more mites per 100 bees (yards in Vermont, 2021, from
  * memory, 5 to 22 colonies a band). The infection of adults and {@link Survival} were calibrated to
  * this shape, so this checks the calibration; it is not independent of it.
  *
@@ -69,8 +69,8 @@ class WinterLossesTest {
             PUBLISHED[b] + " %; exact 95 % interval of so few colonies",
             survey.low(),
             survey.high(),
-            "yards of Vermont, 2021, no author known: from memory; infection of adults was fitted"
-                + " to it",
+            "from memory, no author known: yards in Vermont, 2021; infection of adults"
+                + " was fitted to it",
             () -> model()[b]);
     return b == 2 || b == 3
         ? check.missedBecause(
@@ -138,7 +138,8 @@ class WinterLossesTest {
             + " %",
         low,
         high,
-        "Ontario 27 %, Guzman-Novoa 2010; Austria 11 %, Germany 13 to 18 %; range by choice",
+        "27 % in Ontario, Guzman-Novoa et al. 2010; 11 to 18 % in national surveys, from"
+            + " memory; range by choice",
         () -> lossAfter(mites));
   }
 
