@@ -17,7 +17,7 @@ final class LifeChances {
   private final EnsembleRun run;
   private final LocalDate from;
   private final int first;
-  private final float @Nullable [][] known;
+  private final float[] @Nullable [] known;
 
   /** Fewest adults since {@link #from} up to the day that was reached. */
   private double[] least = {};
