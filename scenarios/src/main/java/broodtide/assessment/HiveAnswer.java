@@ -7,6 +7,7 @@ import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One hive of a large apiary, worked out by itself: its plans side by side and what they lead to.
