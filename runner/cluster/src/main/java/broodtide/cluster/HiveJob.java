@@ -109,7 +109,12 @@ final class HiveJob {
     LocalDate now = decideOn == null ? newest.day().plusDays(1) : decideOn;
     yards.map(Yard::climate).distinct().collect().forEach(climate -> question.cases(climate, now));
     YardWorker worker =
-        new YardWorker(question, now, decideOn == null ? newest.board() : null, work);
+        new YardWorker(
+            question,
+            now,
+            decideOn == null ? newest.board() : null,
+            yards.map(y -> y.hives().size()).fold(0, Integer::sum),
+            work);
     String place = out.staged(WORK).toString();
     yards.mapPartitions(worker::each).saveAsObjectFile(place);
     JavaRDD<YardResult> results =

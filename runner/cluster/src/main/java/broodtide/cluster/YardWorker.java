@@ -11,7 +11,9 @@ import broodtide.assessment.HiveRow;
 import broodtide.assessment.PlaceCases;
 import broodtide.assessment.RegionCount;
 import broodtide.control.Plan;
+import broodtide.decision.NextWash;
 import broodtide.engine.Workers;
+import broodtide.fit.SeasonBanks;
 import broodtide.measure.RefusedException;
 import broodtide.results.SheetColumns;
 import broodtide.study.WashFile;
@@ -34,18 +36,27 @@ import org.jspecify.annotations.Nullable;
  * @param now the day of decision
  * @param newestBoard the newest board of all colonies; null without one or with a day that was
  *     named
+ * @param colonies colonies of the table, which says whether they share seasons
  * @param work works out one hive
  */
-record YardWorker(Question question, LocalDate now, @Nullable LocalDate newestBoard, HiveWork work)
+record YardWorker(
+    Question question, LocalDate now, @Nullable LocalDate newestBoard, int colonies, HiveWork work)
     implements Serializable {
   /** The core's own. */
   static final HiveWork CORE =
-      (c, plans, question, workers) ->
-          HiveAnswer.of(c, plans, !question.compare(), question.settings(), workers).row();
+      (c, plans, question, banks, workers) -> {
+        HiveAnswer answer =
+            HiveAnswer.of(c, plans, !question.compare(), question.settings(), banks, workers);
+        return answer.row(NextWash.of(answer.comparison()));
+      };
+
+  /** Banks of seasons that a task holds at once. */
+  private static final int BANKS = 2;
 
   /** Works out yards, which stand in an order that keeps those of one climate together. */
   Iterator<YardResult> each(Iterator<Yard> yards) {
     Map<String, PlaceCases> places = new HashMap<>();
+    SeasonBanks banks = new SeasonBanks(BANKS);
     List<Yard> sorted = new ArrayList<>();
     yards.forEachRemaining(sorted::add);
     sorted.sort(
@@ -54,11 +65,16 @@ record YardWorker(Question question, LocalDate now, @Nullable LocalDate newestBo
                 ? a.key().compareTo(b.key())
                 : a.climate().compareTo(b.climate()));
     return sorted.stream()
-        .map(yard -> of(yard, places.computeIfAbsent(yard.climate(), c -> question.cases(c, now))))
+        .map(
+            yard ->
+                of(
+                    yard,
+                    places.computeIfAbsent(yard.climate(), c -> question.cases(c, now)),
+                    banks))
         .iterator();
   }
 
-  private YardResult of(Yard yard, PlaceCases place) {
+  private YardResult of(Yard yard, PlaceCases place, SeasonBanks banks) {
     List<HiveRow> rows = new ArrayList<>();
     List<RejectedRow> rejected = new ArrayList<>();
     int counts = 0;
@@ -67,7 +83,7 @@ record YardWorker(Question question, LocalDate now, @Nullable LocalDate newestBo
         try {
           ColonyCase c = colony(hive, place);
           List<Plan> plans = question.plans(c);
-          rows.add(work.of(c, plans, question, alone));
+          rows.add(work.of(c, plans, question, banks, alone));
           counts += hive.counts().size();
         } catch (RefusedException e) {
           rejected.addAll(hive.rejected("colony", hive.colony(), e.reason()));
@@ -88,7 +104,8 @@ record YardWorker(Question question, LocalDate now, @Nullable LocalDate newestBo
             ColonyRows.given(hive, question.today()));
     ColonyCase counted =
         ColonyCases.withBoards(c, washes.boards(), Optional.ofNullable(newestBoard));
-    return question.believed(counted.in(hive.yard()));
+    ColonyCase placed = ColonyCases.ofTable(List.of(counted.in(hive.yard())), colonies).get(0);
+    return question.believed(placed);
   }
 
   private static YardResult result(
