@@ -43,7 +43,7 @@ final class Regions {
           new Column("chance", Kind.NUMBER));
 
   /** Chances below this are left out of the table. */
-  private static final double LEAST = 1e-6;
+  private static final double LEAST = 1e-4;
 
   private static final double LOW = 0.05;
   private static final double HALF = 0.5;
