@@ -175,7 +175,7 @@ class SeasonPosteriorTest {
         .isInstanceOf(Unexplained.class)
         .hasMessageContaining("colony \"A\"")
         .hasMessageContaining("2025-05-11, 7 mites in 10000 bees")
-        .hasMessageContaining("check its counts");
+        .hasMessageContaining("Check its counts");
   }
 
   @Test
