@@ -15,13 +15,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
- * Invented hives, each read by a bank of seasons and by samplers of two seeds. Every third hive was
- * treated, some after their washes, and hives have one to four washes.
+ * Invented hives, each read by banks of seasons and by samplers of several seeds. Every third hive
+ * was treated, some after their washes, and hives have one to four washes.
+ *
+ * <p>Hives that are read with one seed share a part of its noise, by bank and by sampler alike, so
+ * that a mean over hives of one seed is no surer than a few hives are: seeds are what is counted.
  */
 final class BankAgainstSampler {
   /** Days on which the infestation is looked at: the last wash of most, and a month after it. */
@@ -33,88 +39,106 @@ final class BankAgainstSampler {
 
   private final int particles;
   private final Workers workers;
-  private final SeasonBanks banks = new SeasonBanks(6);
 
-  /** How many hives the bank could not read without a sampler. */
+  /** By seed. */
+  private final List<SeasonBanks> banks;
+
+  /** How many readings by a bank needed a sampler. */
   private int fallenBack;
 
-  private final List<Double> effective = new ArrayList<>();
-
-  BankAgainstSampler(int particles, Workers workers) {
+  BankAgainstSampler(int particles, int seeds, Workers workers) {
     this.particles = particles;
     this.workers = workers;
+    banks = Stream.generate(() -> new SeasonBanks(6)).limit(seeds).toList();
   }
 
   /**
-   * Differences between two readings of the same hives in one figure, on the scale of logarithms.
+   * Two ways of reading the same hives held against each other in one figure, on the scale of
+   * logarithms.
    *
    * @param name the figure
-   * @param bank bank less the sampler of the first seed, by hive
-   * @param seeds sampler of the second seed less that of the first, by hive
+   * @param bank standard deviation between seeds of a hive's figure from a bank, over all hives
+   * @param sampler the same from a sampler
+   * @param lean bank less sampler, on average over hives and seeds
    */
-  record Differences(String name, double[] bank, double[] seeds) {
-    static double rms(double[] values) {
-      return Math.sqrt(Arrays.stream(values).map(v -> v * v).average().orElseThrow());
+  record Compared(String name, double bank, double sampler, double lean) {
+    static Compared of(String name, double[][] bank, double[][] sampler) {
+      return new Compared(name, noise(bank), noise(sampler), mean(bank) - mean(sampler));
     }
 
-    static double mean(double[] values) {
-      return Arrays.stream(values).average().orElseThrow();
+    /** Between seeds, of figures by hive and seed. */
+    private static double noise(double[][] figures) {
+      double sum = 0;
+      for (double[] hive : figures) {
+        sum += StatUtils.variance(hive);
+      }
+      return Math.sqrt(sum / figures.length);
+    }
+
+    private static double mean(double[][] figures) {
+      return Arrays.stream(figures).mapToDouble(StatUtils::mean).average().orElseThrow();
     }
 
     @Override
     public String toString() {
       return String.format(
-          "%-24s bank %.4f (mean %+.4f), seeds %.4f (mean %+.4f)",
-          name, rms(bank), mean(bank), rms(seeds), mean(seeds));
+          Locale.ROOT,
+          "%-14s seeds apart: bank %.4f, sampler %.4f; bank leans %+.4f",
+          name,
+          bank,
+          sampler,
+          lean);
     }
   }
 
-  /** Differences in all figures over some hives. */
-  List<Differences> run(int hives) {
+  /** Compares all figures over some hives. */
+  List<Compared> run(int hives) {
     List<String> names = new ArrayList<>();
     for (int day : LOOKED_AT) {
       for (double level : LEVELS) {
         names.add("day " + day + ", " + Math.round(100 * level) + " %");
       }
     }
-    double[][] bank = new double[names.size()][hives];
-    double[][] seeds = new double[names.size()][hives];
+    double[][][] bank = new double[names.size()][hives][banks.size()];
+    double[][][] sampler = new double[names.size()][hives][banks.size()];
     for (int h = 0; h < hives; h++) {
       Scenario past = past(h);
       List<Wash> washes = washes(past, VISITS[h % VISITS.length], new Well19937c(h));
-      SeasonPosterior shared =
-          banks.posterior(
-              past,
-              washes,
-              List.of(),
-              Priors.defaults(),
-              new SamplerSettings(particles, 3, 1),
-              workers,
-              Progress.NONE);
-      fallenBack += shared.sample().acceptance() < 1 ? 1 : 0;
-      effective.add(shared.sample().effectiveSize());
-      double[] drawn = figures(shared, past);
-      double[] first = figures(Invented.posterior(past, washes, particles, 1, workers), past);
-      double[] second = figures(Invented.posterior(past, washes, particles, 2, workers), past);
-      for (int f = 0; f < first.length; f++) {
-        bank[f][h] = drawn[f] - first[f];
-        seeds[f][h] = second[f] - first[f];
+      for (int s = 0; s < banks.size(); s++) {
+        double[] shared = figures(shared(past, washes, s), past);
+        double[] own = figures(Invented.posterior(past, washes, particles, s + 1, workers), past);
+        for (int f = 0; f < own.length; f++) {
+          bank[f][h][s] = shared[f];
+          sampler[f][h][s] = own[f];
+        }
       }
     }
-    List<Differences> out = new ArrayList<>();
+    List<Compared> out = new ArrayList<>();
     for (int f = 0; f < bank.length; f++) {
-      out.add(new Differences(names.get(f), bank[f], seeds[f]));
+      out.add(Compared.of(names.get(f), bank[f], sampler[f]));
     }
     return out;
   }
 
-  /** {@return how many hives needed a sampler of their own} */
-  int fallenBack() {
-    return fallenBack;
+  private SeasonPosterior shared(Scenario past, List<Wash> washes, int seed) {
+    SeasonPosterior shared =
+        banks
+            .get(seed)
+            .posterior(
+                past,
+                washes,
+                List.of(),
+                Priors.defaults(),
+                new SamplerSettings(particles, 3, seed + 1),
+                workers,
+                Progress.NONE);
+    fallenBack += shared.sample().acceptance() < 1 ? 1 : 0;
+    return shared;
   }
 
-  List<Double> effective() {
-    return effective;
+  /** {@return share of readings by a bank that needed a sampler of their own} */
+  double fallenBack(int hives) {
+    return (double) fallenBack / (hives * banks.size());
   }
 
   private static Scenario past(int hive) {

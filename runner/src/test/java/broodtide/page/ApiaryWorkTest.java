@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -92,6 +93,7 @@ class ApiaryWorkTest {
   }
 
   @Test
+  @Tag("slow")
   void manyHivesHaveTheirSheetAndSentences() throws Exception {
     HiveFolder.Apiary many = apiary(hives(ApiaryWork.MOST_DRAWN + 1), "");
     JsonNode found = work.stand(many, this::begin);

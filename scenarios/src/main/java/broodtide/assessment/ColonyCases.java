@@ -136,10 +136,8 @@ public final class ColonyCases {
     PlaceCases here = PlaceCases.of(place, now, horizon);
     List<ColonyCase> cases = new ArrayList<>();
     washes.forEach(
-        (colony, taken) -> {
-          LocalDate seen = taken.isEmpty() ? firstBoard(colony, boards, now) : taken.get(0).date();
-          cases.add(here.of(colony, seen, taken, given.getOrDefault(colony, List.of())));
-        });
+        (colony, taken) ->
+            cases.add(here.of(colony, taken, boards, given.getOrDefault(colony, List.of()))));
     return ofTable(cases, washes.size());
   }
 
@@ -159,7 +157,7 @@ public final class ColonyCases {
   /**
    * The day on which the first board of a colony without washes went in, if before the decision.
    */
-  private static LocalDate firstBoard(String colony, List<BoardCount> boards, LocalDate now) {
+  static LocalDate firstBoard(String colony, List<BoardCount> boards, LocalDate now) {
     LocalDate first =
         boards.stream()
             .filter(b -> b.colony().equals(colony))

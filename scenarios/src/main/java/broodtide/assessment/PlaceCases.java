@@ -4,6 +4,7 @@ import broodtide.control.Control;
 import broodtide.fit.Priors;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.Unworkable;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,23 +47,20 @@ public final class PlaceCases {
   }
 
   /**
-   * {@return the case of a colony, in no yard yet}
+   * {@return the case of a colony, in no yard yet; its boards say when it was first seen, and are
+   * told it by {@link ColonyCases#withBoards(ColonyCase, List, java.util.Optional)}}
    *
    * @param colony its name
-   * @param washes its washes by date, at least one
+   * @param washes its washes by date; none for a colony with boards alone
+   * @param boards mites on boards under this colony and others
    * @param given controls already carried out
    * @throws OutOfRange when it was washed or treated after the day of decision
-   * @throws Unworkable when it has no wash, or its days span too many years
+   * @throws Unworkable when it has no count, or its days span too many years
    */
-  public ColonyCase of(String colony, List<Wash> washes, List<Control> given) {
-    if (washes.isEmpty()) {
-      throw new Unworkable("colony \"" + colony + "\" has no wash; give at least one");
-    }
-    return of(colony, washes.get(0).date(), washes, given);
-  }
-
-  /** The same of a colony that was first seen on a day, perhaps by a board alone. */
-  ColonyCase of(String colony, LocalDate seen, List<Wash> washes, List<Control> given) {
+  public ColonyCase of(
+      String colony, List<Wash> washes, List<BoardCount> boards, List<Control> given) {
+    LocalDate seen =
+        washes.isEmpty() ? ColonyCases.firstBoard(colony, boards, now) : washes.get(0).date();
     ColonyCases.checkPast(colony, now, washes, given);
     return new ColonyCase(
         colony,

@@ -18,7 +18,10 @@ public final class RegionCount implements Serializable {
   /** Nothing to count. */
   public static final RegionCount NONE = new RegionCount(0, new double[] {1});
 
+  /** How many colonies are counted on average. */
   private final double mean;
+
+  /** The chance of every count, from 0 to all colonies. */
   private final double[] distribution;
 
   private RegionCount(double mean, double[] distribution) {

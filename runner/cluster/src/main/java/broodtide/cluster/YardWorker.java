@@ -101,6 +101,7 @@ record YardWorker(
         place.of(
             hive.colony(),
             washes.byColony().getOrDefault(hive.colony(), List.of()),
+            washes.boards(),
             ColonyRows.given(hive, question.today()));
     ColonyCase counted =
         ColonyCases.withBoards(c, washes.boards(), Optional.ofNullable(newestBoard));
