@@ -119,6 +119,7 @@ class ReportPageTest {
             "What is assumed",
             "What would change this answer",
             "Cautions",
+            "Words",
             "How this page was made");
     assertThat(all("h3").stream().limit(7).map(Element::getTextContent))
         .containsExactly(
