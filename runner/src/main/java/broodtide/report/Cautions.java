@@ -20,7 +20,7 @@ final class Cautions {
           "Bees sting. Know what to do about an allergic reaction before you open a hive, and do"
               + " not work alone if you have had one.",
           "Keep treatments out of honey for harvest: supers off unless the label allows them on,"
-              + " and waiting times kept. Residues gather in wax.",
+              + " and withdrawal periods kept. Residues gather in wax.",
           "Use one active substance in turn with another, and wash afterwards: resistance is found"
               + " only by counting.",
           "Varroa is notifiable in some places, and in a few it is not established. Report it where"
