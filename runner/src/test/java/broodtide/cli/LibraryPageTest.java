@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
@@ -137,7 +138,9 @@ class LibraryPageTest {
       String[] parts = lines.get(i).split(": |; ");
       JsonNode decision = colonies.get(i).get("decision");
       assertThat(parts[0]).isEqualTo(colonies.get(i).get("colony").asText());
-      assertThat(new BigDecimal(Double.parseDouble(parts[1])).round(new MathContext(6)))
+      assertThat(
+              new BigDecimal(Double.parseDouble(parts[1]))
+                  .round(new MathContext(4, RoundingMode.HALF_EVEN)))
           .isEqualByComparingTo(decision.at("/waiting/winterLoss").decimalValue());
       assertThat(parts[2]).isEqualTo(decision.at("/best/plan").asText());
     }
