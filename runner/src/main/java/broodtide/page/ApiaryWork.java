@@ -6,6 +6,7 @@ import broodtide.assessment.Assessment;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ClimateEvidence;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.ControlCautions;
 import broodtide.assessment.HiveRow;
@@ -20,6 +21,7 @@ import broodtide.decision.WindowSearch;
 import broodtide.decision.Windows;
 import broodtide.engine.Workers;
 import broodtide.fit.Agreement;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.report.PagePieces;
 import broodtide.report.PlanRunFiles;
@@ -55,7 +57,7 @@ final class ApiaryWork implements AutoCloseable {
   static final int USUAL = 4096;
 
   /** Hives whose season is drawn; of more there are the sheet and the sentences. */
-  static final int MOST_DRAWN = 30;
+  static final int MOST_DRAWN = ColonyCases.FEW;
 
   /** Hives whose reading is kept, so that plans for them are quick. */
   private static final int KEPT = 12;
@@ -74,6 +76,7 @@ final class ApiaryWork implements AutoCloseable {
   private final Workers workers = Workers.all();
   private final String version;
   private final int colonies;
+  private final SeasonBanks banks = new SeasonBanks(1);
   private final Map<HiveKey, Assessment> read = new Newest<>(KEPT);
   private final Map<HiveKey, Standing> standing = new Newest<>(STANDING);
   private final Map<List<HiveKey>, Optional<String>> fits = new Newest<>(1);
@@ -329,6 +332,7 @@ final class ApiaryWork implements AutoCloseable {
           Assessment.of(
               c,
               new SeasonPosterior.SamplerSettings(colonies, 3, SEED),
+              banks,
               workers,
               step.begin("reading the washes of " + c.colony(), part, parts));
       read.put(key, known);

@@ -25,6 +25,7 @@ import java.util.List;
  * @param washes its washes
  * @param given its treatments
  * @param boards its boards
+ * @param amongMany whether it shares seasons with others of its table
  */
 record HiveKey(
     String place,
@@ -35,7 +36,8 @@ record HiveKey(
     LocalDate until,
     List<Wash> washes,
     List<Control> given,
-    List<BoardCount> boards) {
+    List<BoardCount> boards,
+    boolean amongMany) {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<String> LEFT_OUT = List.of("title", "start", "until", "plans");
 
@@ -49,7 +51,8 @@ record HiveKey(
         c.until(),
         c.washes(),
         c.given(),
-        c.boards());
+        c.boards(),
+        c.amongMany());
   }
 
   /** {@return what a study says of the place, as text} */
