@@ -1,4 +1,4 @@
-// A chart over days: lines named at their ends, spans, marks, a threshold, and a day that is read.
+// A chart over days: lines named at their ends, spans, marks, and a day that is read.
 
 import { dayWords, daysBetween, dayAfter, draw, figure } from './dom.js';
 import { Scale, spread, ticks } from './scale.js';
@@ -23,7 +23,7 @@ export class Chart {
   }
 
   /**
-   * picture: {start, end, lines: [{name, start, values, kind, kept}], spans, marks, threshold, top,
+   * picture: {start, end, lines: [{name, start, values, kind, kept}], spans, marks, top,
    * label}; lines have one value per day.
    */
   show(picture) {
@@ -74,7 +74,6 @@ export class Chart {
     this.keys = keys;
     spans(this, svg);
     axes(this, svg, steps);
-    threshold(this, svg);
     this.picture.lines.forEach((line) => curve(this, svg, line));
     marks(this, svg);
     names(this, svg);
@@ -178,25 +177,6 @@ function axes({ scale, rem }, svg, steps) {
       draw(svg, 'text', { x: x + 2, y: scale.lower + 1.1 * rem }, name);
     }
   });
-}
-
-function threshold({ scale, rem, picture }, svg) {
-  const steps = picture.threshold ?? [];
-  if (steps.length === 0) {
-    return;
-  }
-  let path = '';
-  steps.forEach((step, i) => {
-    const from = Math.max(0, daysBetween(picture.start, step.from));
-    const to = Math.min(scale.days, daysBetween(picture.start, step.to) + 1);
-    const joins = i > 0 && daysBetween(steps[i - 1].to, step.from) === 1;
-    const y = scale.y(step.value).toFixed(1);
-    path += `${joins ? 'L' : 'M'}${scale.x(from).toFixed(1)} ${y}L${scale.x(to).toFixed(1)} ${y}`;
-  });
-  draw(svg, 'path', { d: path, class: 'threshold' });
-  draw(svg, 'text',
-    { x: scale.x(Math.max(0, daysBetween(picture.start, steps[0].from))) + 4, y: scale.y(steps[0].value) - 0.35 * rem, class: 'threshold-name' },
-    'treatment threshold');
 }
 
 function curve({ scale, picture }, svg, line) {
