@@ -2,6 +2,8 @@ package broodtide.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
 
 /**
  * A stretch of the year that comes back every year, both ends included; it may run over New Year.
@@ -15,6 +17,24 @@ public record YearSpan(MonthDay from, MonthDay to) {
   private static final int LEAP_YEAR = 2000;
   private static final MonthDay LEAP_DAY = MonthDay.of(2, 29);
   private static final MonthDay EVE_OF_LEAP_DAY = MonthDay.of(2, 28);
+
+  /**
+   * {@return the span that a text like {@code 05-10..07-25} names; empty when it names none}
+   *
+   * @param text month and day of both ends
+   */
+  public static Optional<YearSpan> parse(String text) {
+    String[] ends = text.split("[.][.]", -1);
+    if (ends.length != 2) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          new YearSpan(MonthDay.parse("--" + ends[0]), MonthDay.parse("--" + ends[1])));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
 
   /**
    * {@return whether the day lies in the span}

@@ -1,13 +1,10 @@
 package broodtide.cli;
 
-import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Horizon;
-import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ControlTemplate;
 import broodtide.control.Plan;
+import broodtide.decision.PlanChoice;
 import broodtide.decision.PlanText;
-import broodtide.study.Study;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -66,28 +63,15 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (with != null && !own.isEmpty()) {
-      throw new Refusal("--with and --plan cannot stand together: a plan names its own controls");
-    }
-    if (only && own.isEmpty()) {
-      throw new Refusal("--only is for plans of your own; name them with --plan, or leave it out");
-    }
-    Optional<ControlTemplate> control = Optional.ofNullable(with).map(Catalog::control);
+    PlanChoice choice =
+        new PlanChoice(
+            Optional.ofNullable(with).map(Catalog::control),
+            own.stream().map(PlanText::read).toList(),
+            only);
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
-    List<Plan> named = own.stream().map(PlanText::read).toList();
     return new PlanCommandRun(desk, run, "compare")
         .hives(each)
-        .records(records.said(desk, run, cases))
-        .together(named.stream().map(Plan::name).findFirst())
-        .play(cases, c -> UsualPlans.with(plans(c, cases.study(), control), named));
-  }
-
-  private List<Plan> plans(ColonyCase c, Optional<Study> study, Optional<ControlTemplate> control) {
-    if (only) {
-      return List.of(Plan.waiting(UsualPlans.WAIT));
-    }
-    return control.isEmpty() && study.isPresent()
-        ? UsualPlans.besideWaiting(study.get().plans())
-        : UsualPlans.of(c, control);
+        .together(choice.own().stream().map(Plan::name).findFirst())
+        .play(cases, c -> choice.of(c, cases.study()));
   }
 }

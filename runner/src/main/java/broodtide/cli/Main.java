@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.function.Function;
@@ -87,16 +86,11 @@ public final class Main {
   }
 
   private static YearSpan span(String text) {
-    String[] ends = text.split("[.][.]", -1);
-    try {
-      if (ends.length == 2) {
-        return new YearSpan(MonthDay.parse("--" + ends[0]), MonthDay.parse("--" + ends[1]));
-      }
-    } catch (DateTimeParseException e) {
-      // the message below says what is wanted
-    }
-    throw new CommandLine.TypeConversionException(
-        "'" + text + "' is not a span of the year; write it like 05-10..07-25");
+    return YearSpan.parse(text)
+        .orElseThrow(
+            () ->
+                new CommandLine.TypeConversionException(
+                    "'" + text + "' is not a span of the year; write it like 05-10..07-25"));
   }
 
   private static Path path(String text) {

@@ -175,14 +175,7 @@ final class PlanCommandRun {
     Assessment assessment = assess(c, effort, workers);
     Optional<Decision> waiting = laysNone ? Optional.of(assessment.waiting()) : Optional.empty();
     waiting.ifPresent(decision -> findings.decided(c, decision));
-    Comparison comparison = compare(assessment, plans);
-    if (comparison.runs().isEmpty()) {
-      throw new Refusal(
-          "colony \""
-              + c.colony()
-              + "\": no plan can be carried out: "
-              + comparison.refusedReasons());
-    }
+    Comparison comparison = compare(assessment, plans).carriedOut();
     Optional<Windows> windows =
         comparison.runs().size() > 1 ? Optional.of(windows(comparison, workers)) : Optional.empty();
     ColonyResult result = ColonyResult.of(comparison, windows, workers);

@@ -113,14 +113,7 @@ public final class ApiarySaving {
    * @param level 0 to 1
    */
   public int quantile(double level) {
-    double sum = 0;
-    for (int k = 0; k < distribution.length - 1; k++) {
-      sum += distribution[k];
-      if (sum >= level - 1e-12) {
-        return k - hives;
-      }
-    }
-    return distribution.length - 1 - hives;
+    return ApiaryCount.quantile(distribution, level) - hives;
   }
 
   /** {@return lower end of the 90 % interval} */

@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -179,20 +180,7 @@ public final class ColonyCase {
    * @param other name of the yard
    */
   public ColonyCase in(String other) {
-    return new ColonyCase(
-        colony,
-        model,
-        start,
-        now,
-        until,
-        washes,
-        given,
-        thresholds,
-        priors,
-        winter,
-        other,
-        boards,
-        amongMany);
+    return but(c -> c.yard = other);
   }
 
   /**
@@ -205,20 +193,7 @@ public final class ColonyCase {
 
   /** {@return the same colony as one of a table of many} */
   public ColonyCase inTableOfMany() {
-    return new ColonyCase(
-        colony,
-        model,
-        start,
-        now,
-        until,
-        washes,
-        given,
-        thresholds,
-        priors,
-        winter,
-        yard,
-        boards,
-        true);
+    return but(c -> c.amongMany = true);
   }
 
   /** {@return mites on boards under it up to now} */
@@ -262,20 +237,12 @@ public final class ColonyCase {
               });
       first = b.from().isBefore(first) ? b.from() : first;
     }
-    return new ColonyCase(
-        colony,
-        model,
-        first,
-        now,
-        until,
-        washes,
-        given,
-        thresholds,
-        priors,
-        winter,
-        yard,
-        counted,
-        amongMany);
+    LocalDate since = first;
+    return but(
+        c -> {
+          c.start = since;
+          c.boards = counted;
+        });
   }
 
   private static String board(BoardCount b) {
@@ -418,20 +385,11 @@ public final class ColonyCase {
    * @param day the new day of decision
    */
   public ColonyCase decidingOn(LocalDate day) {
-    return new ColonyCase(
-        colony,
-        model,
-        start,
-        day,
-        until,
-        washes,
-        given,
-        thresholds,
-        priors,
-        winter.from(day),
-        yard,
-        boards,
-        amongMany);
+    return but(
+        c -> {
+          c.now = day;
+          c.winter = winter.from(day);
+        });
   }
 
   /**
@@ -441,20 +399,7 @@ public final class ColonyCase {
    */
   public ColonyCase withGiven(Control done) {
     List<Control> all = Stream.concat(given.stream(), Stream.of(done)).toList();
-    return new ColonyCase(
-        colony,
-        model,
-        start,
-        now,
-        until,
-        washes,
-        all,
-        thresholds,
-        priors,
-        winter,
-        yard,
-        boards,
-        amongMany);
+    return but(c -> c.given = all);
   }
 
   /**
@@ -463,20 +408,7 @@ public final class ColonyCase {
    * @param other what is believed before any wash
    */
   public ColonyCase with(Priors other) {
-    return new ColonyCase(
-        colony,
-        model,
-        start,
-        now,
-        until,
-        washes,
-        given,
-        thresholds,
-        other,
-        winter,
-        yard,
-        boards,
-        amongMany);
+    return but(c -> c.priors = other);
   }
 
   /**
@@ -485,20 +417,11 @@ public final class ColonyCase {
    * @param other rates and place
    */
   ColonyCase with(ColonyModel other) {
-    return new ColonyCase(
-        colony,
-        other,
-        start,
-        now,
-        until,
-        washes,
-        given,
-        thresholds,
-        priors,
-        WinterAhead.of(other, now),
-        yard,
-        boards,
-        amongMany);
+    return but(
+        c -> {
+          c.model = other;
+          c.winter = WinterAhead.of(other, now);
+        });
   }
 
   /**
@@ -507,20 +430,7 @@ public final class ColonyCase {
    * @param day the new last day, after the day of decision
    */
   public ColonyCase until(LocalDate day) {
-    return new ColonyCase(
-        colony,
-        model,
-        start,
-        now,
-        day,
-        washes,
-        given,
-        thresholds,
-        priors,
-        winter,
-        yard,
-        boards,
-        amongMany);
+    return but(c -> c.until = day);
   }
 
   /**
@@ -533,5 +443,62 @@ public final class ColonyCase {
         Survival.hasWinter(model.climate()) ? winter.low().day() : stages().winterBeesRaised(now);
     boolean fits = ChronoUnit.DAYS.between(start, enough) + 1 <= Scenario.LONGEST;
     return enough.isAfter(now) && fits ? until(enough) : this;
+  }
+
+  /** The same colony but for what is changed. */
+  private ColonyCase but(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.made();
+  }
+
+  /** A case in the making, which begins as another. */
+  private static final class Draft {
+    private final String colony;
+    private ColonyModel model;
+    private LocalDate start;
+    private LocalDate now;
+    private LocalDate until;
+    private final List<Wash> washes;
+    private List<Control> given;
+    private final ThresholdSet thresholds;
+    private Priors priors;
+    private WinterAhead winter;
+    private String yard;
+    private List<BoardCount> boards;
+    private boolean amongMany;
+
+    private Draft(ColonyCase c) {
+      colony = c.colony;
+      model = c.model;
+      start = c.start;
+      now = c.now;
+      until = c.until;
+      washes = c.washes;
+      given = c.given;
+      thresholds = c.thresholds;
+      priors = c.priors;
+      winter = c.winter;
+      yard = c.yard;
+      boards = c.boards;
+      amongMany = c.amongMany;
+    }
+
+    private ColonyCase made() {
+      return new ColonyCase(
+          colony,
+          model,
+          start,
+          now,
+          until,
+          washes,
+          given,
+          thresholds,
+          priors,
+          winter,
+          yard,
+          boards,
+          amongMany);
+    }
   }
 }

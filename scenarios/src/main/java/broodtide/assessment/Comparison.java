@@ -81,11 +81,22 @@ public final class Comparison {
     return refused;
   }
 
-  /** {@return the same on one line, for people} */
-  public String refusedReasons() {
-    return refused.stream()
-        .map(r -> r.plan() + " (" + r.reason() + ")")
-        .collect(Collectors.joining("; "));
+  /**
+   * {@return this comparison, in which at least one plan was carried out}
+   *
+   * @throws Unworkable when none was, with the reason of each
+   */
+  public Comparison carriedOut() {
+    if (runs.isEmpty()) {
+      throw new Unworkable(
+          "colony \""
+              + colony.colony()
+              + "\": no plan can be carried out: "
+              + refused.stream()
+                  .map(r -> r.plan() + " (" + r.reason() + ")")
+                  .collect(Collectors.joining("; ")));
+    }
+    return this;
   }
 
   /** {@return the decision that these plans lead to; there must be one that was played} */

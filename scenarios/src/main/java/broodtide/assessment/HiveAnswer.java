@@ -42,14 +42,7 @@ public record HiveAnswer(Comparison comparison, Decision decision) {
       Assessment.WaitingAlone waits = assessment.waitingAlone();
       return new HiveAnswer(waits.comparison(), waits.decision());
     }
-    Comparison comparison = assessment.compare(plans);
-    if (comparison.runs().isEmpty()) {
-      throw new Unworkable(
-          "colony \""
-              + c.colony()
-              + "\": no plan can be carried out: "
-              + comparison.refusedReasons());
-    }
+    Comparison comparison = assessment.compare(plans).carriedOut();
     return new HiveAnswer(comparison, comparison.decision());
   }
 

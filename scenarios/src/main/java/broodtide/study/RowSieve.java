@@ -14,6 +14,8 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -31,24 +33,9 @@ public final class RowSieve {
   @SuppressWarnings("ImmutableEnumChecker") // its lists are made by List.of
   public enum Table {
     /** Washes and boards, see {@link WashFile}. */
-    WASHES(
-        List.of(
-            "date",
-            "colony",
-            "mites",
-            "bees",
-            "method",
-            "frame",
-            "note",
-            "frames_of_bees",
-            "yard",
-            BoardRows.DAYS),
-        WashRows.REQUIRED),
+    WASHES(WashRows.ORDER, WashRows.REQUIRED),
     /** Treatments already given, see {@link TreatmentFile}. */
-    TREATMENTS(
-        List.of(
-            "date", "colony", "control", "applications", "every", "days_without_laying", "note"),
-        TreatmentRows.REQUIRED);
+    TREATMENTS(TreatmentRows.ORDER, TreatmentRows.REQUIRED);
 
     private final List<String> columns;
     private final List<String> required;
@@ -244,29 +231,19 @@ public final class RowSieve {
    */
   public static Judged<WashFile> washes(
       List<String[]> rows, IntFunction<String> place, LocalDate today) {
-    List<Fault> all = new ArrayList<>();
-    Set<Integer> aside = new HashSet<>();
-    while (aside.size() < rows.size()) {
-      List<Fault> found = new ArrayList<>();
-      WashRows reading =
-          WashRows.of(Table.WASHES.columns, today, new Faults("", found::add), place);
-      each(rows, aside, Table.WASHES, reading);
-      reading.judgeBoards();
-      if (found.isEmpty()) {
-        return new Judged<>(
+    return judged(
+        rows,
+        Table.WASHES,
+        faults -> WashRows.of(Table.WASHES.columns, today, faults, place),
+        WashRows::judgeBoards,
+        reading ->
             new WashFile(
                 "",
                 reading.washes(),
                 reading.colonies(),
                 reading.yards(),
                 reading.boards(),
-                List.of()),
-            all);
-      }
-      setAside(found, aside);
-      all.addAll(found);
-    }
-    return new Judged<>(null, all);
+                List.of()));
   }
 
   /**
@@ -278,16 +255,36 @@ public final class RowSieve {
    */
   public static Judged<TreatmentFile> treatments(
       List<String[]> rows, IntFunction<String> place, LocalDate today) {
+    return judged(
+        rows,
+        Table.TREATMENTS,
+        faults -> TreatmentRows.of(Table.TREATMENTS.columns, today, faults, place),
+        reading -> {},
+        reading -> new TreatmentFile("", reading.given(), reading.colonies(), List.of()));
+  }
+
+  /**
+   * Reads the rows again and again, each time without those that had faults, until none has.
+   *
+   * @param begin makes a reading that tells its faults
+   * @param last judges what was read as a whole
+   * @param made makes the table
+   */
+  private static <R extends TableRows, T> Judged<T> judged(
+      List<String[]> rows,
+      Table table,
+      Function<Faults, R> begin,
+      Consumer<R> last,
+      Function<R, T> made) {
     List<Fault> all = new ArrayList<>();
     Set<Integer> aside = new HashSet<>();
     while (aside.size() < rows.size()) {
       List<Fault> found = new ArrayList<>();
-      TreatmentRows reading =
-          TreatmentRows.of(Table.TREATMENTS.columns, today, new Faults("", found::add), place);
-      each(rows, aside, Table.TREATMENTS, reading);
+      R reading = begin.apply(new Faults("", found::add));
+      each(rows, aside, table, reading);
+      last.accept(reading);
       if (found.isEmpty()) {
-        return new Judged<>(
-            new TreatmentFile("", reading.given(), reading.colonies(), List.of()), all);
+        return new Judged<>(made.apply(reading), all);
       }
       setAside(found, aside);
       all.addAll(found);

@@ -31,8 +31,12 @@ import org.jspecify.annotations.Nullable;
 /** Turns the rows of a sheet into treatments, in two readings: dates first, then everything. */
 final class TreatmentRows implements TableRows {
   static final List<String> REQUIRED = List.of("date", "colony", "control");
-  static final Set<String> COLUMNS =
-      Set.of("date", "colony", "control", "applications", "every", "days_without_laying", "note");
+
+  /** Columns that are read, in the order of {@link RowSieve}. */
+  static final List<String> ORDER =
+      List.of("date", "colony", "control", "applications", "every", "days_without_laying", "note");
+
+  static final Set<String> COLUMNS = Set.copyOf(ORDER);
   private static final String EVERY_COLONY = "*";
 
   private final List<String> columns;

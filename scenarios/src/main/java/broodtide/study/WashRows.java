@@ -30,8 +30,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns the rows of a sheet into washes, in two readings: dates first, then everything. */
 final class WashRows implements TableRows {
-  static final Set<String> COLUMNS =
-      Set.of(
+  /** Columns that are read, in the order of {@link RowSieve}. */
+  static final List<String> ORDER =
+      List.of(
           "date",
           "colony",
           "mites",
@@ -42,6 +43,8 @@ final class WashRows implements TableRows {
           "frames_of_bees",
           "yard",
           BoardRows.DAYS);
+
+  static final Set<String> COLUMNS = Set.copyOf(ORDER);
 
   /** What messages call a line of the one file that there is. */
   static final IntFunction<String> PLACE = line -> "line " + line;

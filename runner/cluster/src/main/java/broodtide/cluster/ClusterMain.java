@@ -4,14 +4,13 @@ import broodtide.assessment.Caution;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ResistantMites;
 import broodtide.catalog.Surroundings;
-import broodtide.decision.PlanText;
 import broodtide.fit.Priors;
 import broodtide.measure.OutOfRange;
 import broodtide.measure.RefusedException;
+import broodtide.season.YearSpan;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -31,7 +30,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Works out all hives of a table on a Spark cluster: the sheet of 'broodtide forecast' or"
-          + " 'broodtide compare', the counts of each region, and the rows that cannot be used."
+          + " 'broodtide compare', the counts of each region, and the rows that were rejected."
     })
 public final class ClusterMain implements Callable<Integer> {
   /** The job was carried out. */
@@ -40,7 +39,7 @@ public final class ClusterMain implements Callable<Integer> {
   /** The cluster or the program failed. */
   static final int FAILED = 1;
 
-  /** The input or the call cannot be used. */
+  /** The input is faulty, or the usage invalid. */
   static final int BAD_INPUT = 2;
 
   private static final int FEWEST = 64;
@@ -288,16 +287,7 @@ public final class ClusterMain implements Callable<Integer> {
       throw new RefusedException(
           "--with, --plan and --only are for 'compare'; leave them out of 'forecast'");
     }
-    if (with != null && !plans.isEmpty()) {
-      throw new RefusedException(
-          "--with and --plan cannot stand together: a plan names its own controls");
-    }
-    if (only && plans.isEmpty()) {
-      throw new RefusedException(
-          "--only is for plans of your own; name them with --plan, or leave it out");
-    }
     OutOfRange.check("--colonies", colonies, FEWEST, MOST, "colonies");
-    plans.forEach(PlanText::read);
     checkSpan("--supers", supers);
     checkSpan("--winter-bees", winterBees);
     List<String> densities = Arrays.stream(Surroundings.values()).map(Surroundings::word).toList();
@@ -313,26 +303,26 @@ public final class ClusterMain implements Callable<Integer> {
     if (place != null) {
       place.read(Catalog.CLIMATES);
     }
-    if (control != null) {
-      control.read(Catalog.CONTROLS);
-    }
-    return new Question(
-        compare,
-        place,
-        south,
-        neighbours,
-        threshold(),
-        supers,
-        winterBees,
-        List.copyOf(resistant),
-        until,
-        decideOn,
-        control,
-        List.copyOf(plans),
-        only,
-        colonies,
-        seed,
-        today);
+    Question question =
+        new Question(
+            compare,
+            place,
+            south,
+            neighbours,
+            threshold(),
+            supers,
+            winterBees,
+            List.copyOf(resistant),
+            until,
+            decideOn,
+            control,
+            List.copyOf(plans),
+            only,
+            colonies,
+            seed,
+            today);
+    question.choice();
+    return question;
   }
 
   private ShippedText threshold() {
@@ -342,13 +332,9 @@ public final class ClusterMain implements Callable<Integer> {
   }
 
   private static void checkSpan(String option, @Nullable String text) {
-    if (text != null) {
-      try {
-        Question.span(text);
-      } catch (DateTimeException | ArrayIndexOutOfBoundsException e) {
-        throw new RefusedException(
-            option + ": '" + text + "' is not a span of the year; write it like 05-10..07-25");
-      }
+    if (text != null && YearSpan.parse(text).isEmpty()) {
+      throw new RefusedException(
+          option + ": '" + text + "' is not a span of the year; write it like 05-10..07-25");
     }
   }
 }

@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * What came of the rows of one colony.
  *
  * @param hive the colony; null when no count of it can be used
- * @param rejectedCounts washes and boards that cannot be used
- * @param rejectedGiven treatments that cannot be used
+ * @param rejectedCounts washes and boards that were rejected
+ * @param rejectedGiven treatments that were rejected
  * @param unusedGiven treatments of a colony that has no counts
  */
 record ColonyRows(

@@ -6,10 +6,10 @@ import broodtide.assessment.Place;
 import broodtide.assessment.PlaceCases;
 import broodtide.assessment.UsualPlans;
 import broodtide.catalog.Catalog;
-import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.ResistantMites;
 import broodtide.catalog.Surroundings;
 import broodtide.control.Plan;
+import broodtide.decision.PlanChoice;
 import broodtide.decision.PlanText;
 import broodtide.fit.SeasonPosterior.SamplerSettings;
 import broodtide.season.Climate;
@@ -17,7 +17,6 @@ import broodtide.season.YearSpan;
 import broodtide.wash.ThresholdSet;
 import java.io.Serializable;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -85,19 +84,14 @@ record Question(
             .orElseThrow();
     return Place.of(here, south, around, thresholds())
         .dated(
-            Optional.ofNullable(supers).map(Question::span),
-            Optional.ofNullable(winterBees).map(Question::span));
+            Optional.ofNullable(supers).map(text -> YearSpan.parse(text).orElseThrow()),
+            Optional.ofNullable(winterBees).map(text -> YearSpan.parse(text).orElseThrow()));
   }
 
   private ThresholdSet thresholds() {
     return threshold.text() == null
         ? Catalog.threshold(threshold.name())
         : threshold.read(Catalog.THRESHOLDS);
-  }
-
-  static YearSpan span(String text) {
-    String[] ends = text.split("[.][.]", -1);
-    return new YearSpan(MonthDay.parse("--" + ends[0]), MonthDay.parse("--" + ends[1]));
   }
 
   /** With the substances in mind that did badly here. */
@@ -107,16 +101,17 @@ record Question(
         : c.with(ResistantMites.believed("--resistant", resistant, c.priors()));
   }
 
+  /** Which plans are compared; refused when their options do not go together. */
+  PlanChoice choice() {
+    return new PlanChoice(
+        Optional.ofNullable(with).map(w -> w.read(Catalog.CONTROLS)),
+        own.stream().map(PlanText::read).toList(),
+        only);
+  }
+
   /** The plans of a colony. */
   List<Plan> plans(ColonyCase c) {
-    Plan waiting = Plan.waiting(UsualPlans.WAIT);
-    if (!compare) {
-      return List.of(waiting);
-    }
-    Optional<ControlTemplate> control =
-        Optional.ofNullable(with).map(w -> w.read(Catalog.CONTROLS));
-    List<Plan> usual = only ? List.of(waiting) : UsualPlans.of(c, control);
-    return UsualPlans.with(usual, own.stream().map(PlanText::read).toList());
+    return compare ? choice().of(c, Optional.empty()) : List.of(Plan.waiting(UsualPlans.WAIT));
   }
 
   SamplerSettings settings() {

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * the first of its rows names that names any. A colony whose rows say otherwise is set aside.
  *
  * @param yard the yard; null when no colony of it can be used
- * @param rejected rows of colonies that cannot be used
+ * @param rejected rejected rows of colonies
  */
 record YardRows(@Nullable Yard yard, List<RejectedRow> rejected) implements Serializable {
   /**
