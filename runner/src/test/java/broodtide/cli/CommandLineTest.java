@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,6 +51,7 @@ class CommandLineTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void sameSeedSameBytesOnAnyNumberOfThreads() throws IOException {
     compare("--out", folder.resolve("a").toString(), "--threads", "1");

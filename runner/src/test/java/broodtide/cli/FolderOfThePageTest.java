@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -15,6 +16,7 @@ class FolderOfThePageTest {
   @TempDir private Path dir;
 
   /** With dates of one's own, and a plan. */
+  @Tag("slow")
   @Test
   void commandsReadWhatThePageSaved() throws Exception {
     try (OpenHives page = new OpenHives(dir)) {

@@ -19,10 +19,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever is done to a study, it is read or refused with {@link BadInput}; nothing else comes. */
+@Tag("slow")
 class StudyMutationTest {
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final SchemaCheck SCHEMA = new SchemaCheck(StudySchema.study());
