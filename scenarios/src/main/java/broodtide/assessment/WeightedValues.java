@@ -113,7 +113,8 @@ final class WeightedValues {
     double sought = level * (all - (first + last) / 2) + first / 2;
     int cell = Arrays.binarySearch(before, sought);
     cell = Math.min(before.length - 2, Math.max(0, cell >= 0 ? cell : -cell - 2));
-    // The last value of the cell before may be the neighbour below, the first of the next that above.
+    // The last value of the cell before may be the neighbour below, the first of the next that
+    // above.
     double below = Double.NaN;
     double at = Double.NaN;
     for (int c = Math.max(filled(cell - 1, -1), filled(0, 1)); c >= 0; c = filled(c + 1, 1)) {

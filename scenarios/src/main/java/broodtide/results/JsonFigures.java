@@ -133,9 +133,7 @@ final class JsonFigures {
     double rest = Math.abs(shifted - Math.rint(shifted));
     // Where the nearest whole number is beyond doubt, it needs no exact arithmetic.
     if (rest < HALF) {
-      return BigDecimal.valueOf((long) Math.rint(shifted), scale)
-          .round(FOUR)
-          .stripTrailingZeros();
+      return BigDecimal.valueOf((long) Math.rint(shifted), scale).round(FOUR).stripTrailingZeros();
     }
     return new BigDecimal(value).round(FOUR).stripTrailingZeros();
   }
