@@ -17,12 +17,36 @@ public final class RatePosterior {
   /** Shape of Jeffreys' prior. */
   private static final double PRIOR_SHAPE = 0.5;
 
+  /** Steps of the doubt about boards, in standard deviations; good up to some thousand mites. */
+  private static final double BOARD_STEP = 0.05;
+
   private final double shape;
   private final Divisor divisor;
 
   RatePosterior(int mites, Divisor beesTimesFactors) {
     shape = mites + PRIOR_SHAPE;
     divisor = beesTimesFactors.times(0.01);
+  }
+
+  /**
+   * {@return what is believed of a rate after mites were counted on a board, with the doubt about
+   * what boards show of the mites that die, and from board to board}
+   *
+   * @param board the board
+   * @param deaths mites that die in the colony while the board lies, for each mite per 100 bees;
+   *     above 0
+   */
+  public static RatePosterior ofBoard(BoardCount board, double deaths) {
+    if (!(deaths > 0)) {
+      throw new OutOfRange("deaths", Double.toString(deaths), "above 0");
+    }
+    double variance =
+        BoardCount.LOG_SD * BoardCount.LOG_SD
+            + Math.log1p(BoardCount.BETWEEN_BOARDS * BoardCount.BETWEEN_BOARDS);
+    // What a board shows is known by its median, and the divisor's factor has a mean of 1.
+    double shown = BoardCount.SHOWN * Math.exp(variance / 2);
+    return new RatePosterior(
+        board.mites(), Divisor.known(100 * shown * deaths).timesLognormal(variance, BOARD_STEP));
   }
 
   /**
