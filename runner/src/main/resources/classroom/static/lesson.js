@@ -18,8 +18,34 @@ function lastDay(lines) {
     .reduce((a, b) => (a > b ? a : b));
 }
 
+/** Hives whose washes judge a treatment; the first visit takes a few seconds to work them out. */
+const judged = new Map();
+
+function showJudged(hive, i) {
+  const made = judged.get(hive);
+  if (made) {
+    return made;
+  }
+  const figure = element('figure', '', 'chart judged');
+  const said = element('p', 'Working it out …');
+  figure.append(element('figcaption', `Hive ${hive}: what its washes say of the treatment`), said);
+  judged.set(hive, figure);
+  ask(`/api/lessons/${name}/judged/${i + 1}`).then(({ words }) => {
+    said.textContent = words;
+    const picture = element('img');
+    picture.alt = `Hive ${hive}: its mites with the treatment and without it, and how likely each `
+      + 'efficacy is, before the washes and with them.';
+    picture.src = `/lessons/${name}/judged/${i + 1}`;
+    figure.insertBefore(picture, said);
+  }).catch((error) => {
+    judged.delete(hive);
+    said.textContent = troubleWords(error);
+  });
+  return figure;
+}
+
 function showCharts(answer) {
-  get('charts').replaceChildren();
+  get('charts').replaceChildren(...answer.judged.map(showJudged));
   const names = answer.charts.filter(({ lines }) => lines.length > 1)
     .flatMap(({ lines }) => lines.map((line) => line.name.length));
   const letters = Math.max(0, ...names);

@@ -187,6 +187,64 @@ class BrowserTest extends ClassInBrowser {
         .isZero();
   }
 
+  private static void revealed(String lesson) throws Exception {
+    visit("/lessons/" + lesson, 1280, 720);
+    predict();
+    browser.press("PageDown");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    browser.waitFor("document.querySelector('#charts .plot > svg')");
+  }
+
+  /** On a projector the class sees a picture without scrolling. */
+  @ParameterizedTest
+  @ValueSource(strings = {"august-october", "did-it-work", "one-wash", "unknowns"})
+  void aRevealShowsAPictureAtFirstSight(String lesson) throws Exception {
+    revealed(lesson);
+    browser.waitFor(
+        "document.querySelector('#charts figure').getBoundingClientRect().bottom <"
+            + " innerHeight && document.querySelector('#charts figure svg, #charts figure img')");
+  }
+
+  /** What washes say of a treatment: a picture and a sentence for each hive. */
+  @Test
+  void washesJudgeATreatmentAtTheReveal() throws Exception {
+    revealed("did-it-work");
+    browser.waitFor("[...document.querySelectorAll('.judged img')].length === 2");
+    browser.waitFor(
+        "[...document.querySelectorAll('.judged img')].every(i => i.complete && i.naturalWidth)");
+    assertThat(browser.eval("document.querySelectorAll('.judged p')[0].textContent").asText())
+        .startsWith("Worked as expected")
+        .contains("90 % interval");
+    assertThat(browser.eval("document.querySelectorAll('.judged p')[1].textContent").asText())
+        .startsWith("Cannot tell")
+        .contains("90 % interval");
+    assertThat(page.get("/lessons/did-it-work/judged/1").body())
+        .contains("before the washes", "with the washes", "without the treatment");
+    assertThat(page.get("/lessons/did-it-work/judged/3").statusCode()).isEqualTo(404);
+    assertThat(page.get("/lessons/unknowns/judged/1").statusCode()).isEqualTo(404);
+  }
+
+  /** Where a colony is lost, the words beside its curve lie on no curve. */
+  @ParameterizedTest
+  @ValueSource(strings = {"did-it-work", "august-october"})
+  void theWordsOfALostColonyLieOnNoCurve(String lesson) throws Exception {
+    revealed(lesson);
+    assertThat(browser.eval("document.querySelectorAll('#charts text.end').length").asInt())
+        .isPositive();
+    assertThat(
+            browser
+                .eval(
+                    "(() => { let hit = 0; for (const end of document.querySelectorAll('#charts"
+                        + " text.end')) { const b = end.getBoundingClientRect(); for (const c of"
+                        + " end.ownerSVGElement.querySelectorAll('path.curve')) { const m ="
+                        + " c.getScreenCTM(); for (let l = 0; l < c.getTotalLength(); l += 1) {"
+                        + " const p = c.getPointAtLength(l).matrixTransform(m); if (p.x > b.left &&"
+                        + " p.x < b.right && p.y > b.top + 2 && p.y < b.bottom - 2) { hit++; } } }"
+                        + " } return hit; })()")
+                .asInt())
+        .isZero();
+  }
+
   /** What is printed before the reveal holds no answer. */
   @ParameterizedTest
   @ValueSource(strings = {"august-october", "drone-magnet"})
