@@ -152,6 +152,8 @@ function byHands(answer) {
   return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
 }
 
+/** The answer for which a hand was counted last by its key; 0 for none. */
+let last = 0;
 const buttons = [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.hand'))];
 const hands = () => buttons.map((button) => ({
   text: button.childNodes[1].textContent.replace(/: $/, '').trim(),
@@ -173,6 +175,8 @@ const fewer = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(
 fewer.forEach((button) => button.addEventListener(
   'click', () => raise(Number(button.dataset.fewer), -1)));
 
+/** Pixels of a stage that may lie beyond the window without a page of their own. */
+const SLACK = 40;
 const stages = ['story', 'predict', 'reveal', 'talk'];
 const article = /** @type {HTMLElement} */ (document.querySelector('.lesson'));
 const stageButtons = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.stages button'));
@@ -200,6 +204,23 @@ async function stage(next) {
   document.querySelector('.stages').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'start' });
 }
 
+/**
+ * A page further within the stage while something of it lies beyond the window, so that a clicker
+ * alone shows all of a reveal; false when nothing does.
+ */
+function pageOn(by) {
+  const part = document.querySelector(`[data-part="${article.dataset.stage}"]`).getBoundingClientRect();
+  const top = document.querySelector('.stages').getBoundingClientRect().height;
+  const left = by > 0 ? part.bottom - innerHeight : top - part.top;
+  if (left < SLACK) {
+    return false;
+  }
+  window.scrollBy({
+    top: by * Math.min(left + SLACK, 0.8 * innerHeight), behavior: calm() ? 'auto' : 'smooth',
+  });
+  return true;
+}
+
 function step(by) {
   const at = stages.indexOf(article.dataset.stage) + by;
   if (at >= 0 && at < stages.length) {
@@ -217,9 +238,16 @@ document.addEventListener('keydown', (event) => {
   const by = { PageDown: 1, ArrowRight: 1, PageUp: -1, ArrowLeft: -1 }[event.key];
   if (by || (event.key === ' ' && !pressed)) {
     event.preventDefault();
-    step(by ?? (event.shiftKey ? -1 : 1));
+    const way = by ?? (event.shiftKey ? -1 : 1);
+    if (event.key.startsWith('Arrow') || !pageOn(way)) {
+      step(way);
+    }
   } else if (article.dataset.stage === 'predict' && /^[1-5]$/.test(event.key)) {
-    raise(Number(event.key), 1);
+    last = Number(event.key);
+    raise(last, 1);
+  } else if (article.dataset.stage === 'predict' && event.key === 'Backspace' && last > 0) {
+    raise(last, -1);
+    last = 0;
   }
 });
 

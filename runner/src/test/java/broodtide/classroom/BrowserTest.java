@@ -25,8 +25,17 @@ class BrowserTest extends ClassInBrowser {
   /** From the story to the predictions, as a clicker goes. */
   private static void predict() throws Exception {
     browser.waitFor("document.querySelector('.lesson.live')");
-    browser.press("PageDown");
-    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'predict'");
+    clickTo("predict");
+  }
+
+  /** A clicker pages through a stage that is longer than the window, and then goes on. */
+  private static void clickTo(String stage) throws Exception {
+    String there = "document.querySelector('.lesson').dataset.stage === '" + stage + "'";
+    for (int i = 0; i < 30 && !browser.eval(there).asBoolean(); i++) {
+      browser.press("PageDown");
+      Thread.sleep(400);
+    }
+    browser.waitFor(there);
   }
 
   private static String text(String id) throws Exception {
@@ -177,11 +186,19 @@ class BrowserTest extends ClassInBrowser {
     browser.waitFor("document.querySelectorAll('#charts .plot > svg').length === 3");
     assertThat(text("verdict")).isEqualTo("Most hands: The one treated in August.");
     assertThat(text("figures")).contains("winter loss", "bees at the spring low");
+    String last = "document.querySelector('#charts figure:last-child').getBoundingClientRect()";
+    assertThat(browser.eval(last + ".bottom > innerHeight").asBoolean()).isTrue();
     browser.press("PageDown");
-    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'talk'");
-    browser.press("PageUp");
-    browser.press("PageUp");
+    browser.waitFor(last + ".bottom < innerHeight");
+    clickTo("talk");
+    browser.press("ArrowLeft");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    browser.press("ArrowLeft");
     browser.waitFor("document.querySelector('.lesson').dataset.stage === 'predict'");
+    browser.keys("2");
+    assertThat(text("hands-said")).isEqualTo("2 hands in all.");
+    browser.press("Backspace");
+    assertThat(text("hands-said")).isEqualTo("1 hand in all.");
     assertThat(browser.eval("localStorage.length + sessionStorage.length").asInt())
         .as("nothing is kept of the class")
         .isZero();
@@ -190,7 +207,7 @@ class BrowserTest extends ClassInBrowser {
   private static void revealed(String lesson) throws Exception {
     visit("/lessons/" + lesson, 1280, 720);
     predict();
-    browser.press("PageDown");
+    browser.press("ArrowRight");
     browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
     browser.waitFor("document.querySelector('#charts .plot > svg')");
   }
