@@ -251,9 +251,9 @@ public final class HivesSite implements Site, AutoCloseable {
             "note",
             "Of more than "
                 + ApiaryWork.MOST_DRAWN
-                + " hives the report holds the sheet, without a section for each. sheet.csv is the"
-                + " same table for a spreadsheet. results.jsonl has every figure, a line for each"
-                + " hive. Plans draws one hive alone.");
+                + " hives the report holds the sheet, without a section for each. The same table"
+                + " for a spreadsheet is in sheet.csv. Every figure is in results.jsonl, a line for"
+                + " each hive. Plans draws one hive alone.");
       } finally {
         journal.remove();
       }

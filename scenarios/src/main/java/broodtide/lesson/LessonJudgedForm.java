@@ -62,9 +62,8 @@ final class LessonJudgedForm {
               0,
               3),
           List.of(),
-          "hives of which the reveal shows what their washes say of a treatment: the mites with it"
-              + " and without it, and what is believed of its efficacy before the washes and with"
-              + " them");
+          "hives of which the reveal shows what their washes say of a treatment: mites with it and"
+              + " without it. Its efficacy is shown as believed before the washes and with them");
 
   private LessonJudgedForm() {}
 }
