@@ -9,7 +9,7 @@ final class Divisor {
   // In standard deviations. The trapezoid rule on bell curves converges so fast that these steps
   // leave less than 1e-5 of a chance, up to counts of a hundred mites and more.
   private static final double STEP = 0.5;
-  private static final int STEPS = 11;
+  private static final double REACH = 5.5;
   private static final double SHARE_STEP = 0.75;
   private static final int SHARE_STEPS = 8;
 
@@ -60,12 +60,23 @@ final class Divisor {
 
   /** This divisor times a lognormal factor of mean 1 whose logarithm has the variance given. */
   Divisor timesLognormal(double logVariance) {
+    return timesLognormal(logVariance, STEP);
+  }
+
+  /**
+   * The same in other steps. A wide factor beside a large count needs small ones, or the few values
+   * that it can have show.
+   *
+   * @param step in standard deviations
+   */
+  Divisor timesLognormal(double logVariance, double step) {
     double s = Math.sqrt(logVariance);
-    double[] v = new double[2 * STEPS + 1];
+    int steps = (int) Math.round(REACH / step);
+    double[] v = new double[2 * steps + 1];
     double[] w = new double[v.length];
     double sum = 0;
     for (int i = 0; i < v.length; i++) {
-      double z = (i - STEPS) * STEP;
+      double z = (i - steps) * step;
       v[i] = Math.exp(s * z - logVariance / 2);
       w[i] = Math.exp(-z * z / 2);
       sum += w[i];

@@ -2,6 +2,8 @@ package broodtide.wash;
 
 import broodtide.measure.OutOfRange;
 import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Gamma;
@@ -12,12 +14,39 @@ import org.apache.commons.math3.special.Gamma;
  * the rate is gamma with shape mites + 1/2; the divisor's uncertainty is mixed in.
  */
 public final class RatePosterior {
+  /** Shape of Jeffreys' prior. */
+  private static final double PRIOR_SHAPE = 0.5;
+
+  /** Steps of the doubt about boards, in standard deviations; good up to some thousand mites. */
+  private static final double BOARD_STEP = 0.05;
+
   private final double shape;
   private final Divisor divisor;
 
   RatePosterior(int mites, Divisor beesTimesFactors) {
-    shape = mites + 0.5;
+    shape = mites + PRIOR_SHAPE;
     divisor = beesTimesFactors.times(0.01);
+  }
+
+  /**
+   * {@return what is believed of a rate after mites were counted on a board, with the doubt about
+   * what boards show of the mites that die, and from board to board}
+   *
+   * @param board the board
+   * @param deaths mites that die in the colony while the board lies, for each mite per 100 bees;
+   *     above 0
+   */
+  public static RatePosterior ofBoard(BoardCount board, double deaths) {
+    if (!(deaths > 0)) {
+      throw new OutOfRange("deaths", Double.toString(deaths), "above 0");
+    }
+    double variance =
+        BoardCount.LOG_SD * BoardCount.LOG_SD
+            + Math.log1p(BoardCount.BETWEEN_BOARDS * BoardCount.BETWEEN_BOARDS);
+    // What a board shows is known by its median, and the divisor's factor has a mean of 1.
+    double shown = BoardCount.SHOWN * Math.exp(variance / 2);
+    return new RatePosterior(
+        board.mites(), Divisor.known(100 * shown * deaths).timesLognormal(variance, BOARD_STEP));
   }
 
   /**
@@ -56,6 +85,40 @@ public final class RatePosterior {
    * @param shares how many, at least one
    */
   public double[] chancesAbove(double perHundred, int shares) {
+    return byShare(d -> perHundred <= 0 ? 1 : upper(shape, perHundred * d), shares);
+  }
+
+  /**
+   * {@return the same chances by several counts of one rate, read as one: mites and bees add up}
+   * The doubt about method, frame and half cup goes together in all of them, so that a second count
+   * by the same hand does not make it smaller.
+   *
+   * @param counts what each count says alone, at least one
+   * @param perHundred mites per 100 bees, 0 or more
+   * @param shares how many, at least one
+   */
+  public static double[] chancesAbove(List<RatePosterior> counts, double perHundred, int shares) {
+    if (counts.size() == 1) {
+      return counts.get(0).chancesAbove(perHundred, shares);
+    }
+    double shape = PRIOR_SHAPE;
+    double[] divisors = new double[shares];
+    for (RatePosterior count : counts) {
+      shape += count.shape - PRIOR_SHAPE;
+      double[] own = count.byShare(d -> d, shares);
+      for (int s = 0; s < shares; s++) {
+        divisors[s] += own[s];
+      }
+    }
+    double[] out = new double[shares];
+    for (int s = 0; s < shares; s++) {
+      out[s] = perHundred <= 0 ? 1 : upper(shape, perHundred * divisors[s]);
+    }
+    return out;
+  }
+
+  /** Means of a function of the divisor in equal shares of the belief in it, smallest first. */
+  private double[] byShare(DoubleUnaryOperator of, int shares) {
     int[] order =
         IntStream.range(0, divisor.values.length)
             .boxed()
@@ -65,17 +128,17 @@ public final class RatePosterior {
     double[] out = new double[shares];
     double below = 0;
     for (int i : order) {
-      double above = perHundred <= 0 ? 1 : upper(perHundred * divisor.values[i]);
+      double value = of.applyAsDouble(divisor.values[i]);
       double upTo = below + divisor.weights[i] * shares;
       for (int s = (int) below; s < shares && s < upTo; s++) {
-        out[s] += above * (Math.min(upTo, s + 1) - Math.max(below, s));
+        out[s] += value * (Math.min(upTo, s + 1) - Math.max(below, s));
       }
       below = upTo;
     }
     return out;
   }
 
-  private double upper(double expected) {
+  private static double upper(double shape, double expected) {
     return Gamma.regularizedGammaQ(shape, expected, 1e-13, 100_000);
   }
 

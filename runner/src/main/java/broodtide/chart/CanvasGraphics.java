@@ -60,7 +60,11 @@ final class CanvasGraphics extends ShapesOnly {
     }
     endLine();
     open(m);
-    if (shape instanceof Ellipse2D dot) {
+    if (shape instanceof Ellipse2D dot && m.kind == Mark.Kind.DIAMONDS) {
+      Trace edge = Trace.diamond(x(dot.getCenterX()), y(dot.getCenterY()), m.measure);
+      canvas.fill(edge, Palette.PAPER, 1);
+      canvas.draw(edge, m.pen);
+    } else if (shape instanceof Ellipse2D dot) {
       Pen rim = Pen.solid(Palette.PAPER, m.pen.width());
       canvas.disc(x(dot.getCenterX()), y(dot.getCenterY()), m.measure, m.pen.colour(), rim);
     } else if (shape instanceof Path2D area) {

@@ -94,6 +94,7 @@ record Legend(List<Entry> entries, double height) {
       }
       case DOTS ->
           canvas.disc(x + SAMPLE / 2, y, 4.6, s.pen().colour(), Pen.solid(Palette.PAPER, 1.4));
+      case DIAMONDS -> canvas.draw(Trace.diamond(x + SAMPLE / 2, y, 5.5), s.pen());
     }
   }
 }

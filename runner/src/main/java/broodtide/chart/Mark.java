@@ -13,7 +13,8 @@ final class Mark {
     LINE,
     STEPS,
     AREA,
-    DOTS
+    DOTS,
+    DIAMONDS
   }
 
   /** Marks that belong together; in an SVG their kind becomes a class, their note a tooltip. */
@@ -24,7 +25,7 @@ final class Mark {
   final double[] y;
   final Pen pen;
 
-  /** Strength of an area, radius of a dot. */
+  /** Strength of an area, radius of a dot, half the width of a diamond. */
   final double measure;
 
   /** Width of the paper-coloured rim that lifts a line off what it crosses; 0 for none. */
@@ -120,6 +121,19 @@ final class Mark {
     return List.of(
         line(x, high, x, low, Pen.solid(c, 1.6)).rimmed(4).in(g),
         dots(new double[] {x}, new double[] {value}, c, 4.6).in(g));
+  }
+
+  /** Diamonds with a rim of paper, which are hollow. */
+  static Mark diamonds(double[] x, double[] y, Colour colour, double half) {
+    return new Mark(Kind.DIAMONDS, x.clone(), y.clone(), Pen.solid(colour, 1.8), half);
+  }
+
+  /** The same as {@link #upright} with a hollow diamond. */
+  static List<Mark> uprightDiamond(
+      double x, double value, double low, double high, Colour c, Group g) {
+    return List.of(
+        line(x, high, x, low, Pen.solid(c, 1.6)).rimmed(4).in(g),
+        diamonds(new double[] {x}, new double[] {value}, c, 6.5).in(g));
   }
 
   /** A dot with a level bar from low to high. */

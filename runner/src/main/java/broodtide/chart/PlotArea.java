@@ -58,7 +58,7 @@ record PlotArea(Box box, Scale x, Scale y) {
     }
   }
 
-  /** A dot; the surface knows its size from the ink. */
+  /** A dot or diamond; the surface knows its shape and size from the ink. */
   private static final class Dot extends Marker {
     @Override
     public void paint(Graphics2D g, double x, double y, int size) {
@@ -96,7 +96,7 @@ record PlotArea(Box box, Scale x, Scale y) {
           series.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
           series.setLineStyle(SeriesLines.NONE);
         }
-        case DOTS -> {
+        case DOTS, DIAMONDS -> {
           series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
           series.setMarker(new Dot());
         }

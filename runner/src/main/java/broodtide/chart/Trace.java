@@ -35,6 +35,11 @@ final class Trace {
         b.x(), b.y(), b.right(), b.y(), b.right(), b.bottom(), b.x(), b.bottom(), b.x(), b.y());
   }
 
+  /** A diamond around a place, as wide as it is high. */
+  static Trace diamond(double x, double y, double half) {
+    return of(x, y - half, x + half, y, x, y + half, x - half, y, x, y - half);
+  }
+
   int size() {
     return xs.length;
   }

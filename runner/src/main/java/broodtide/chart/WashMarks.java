@@ -3,7 +3,7 @@ package broodtide.chart;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws washes as points with interval bars. */
+/** Draws counts as points with interval bars: washes as dots, boards as hollow diamonds. */
 final class WashMarks {
   private WashMarks() {}
 
@@ -14,12 +14,19 @@ final class WashMarks {
           w.date()
               + ": "
               + Numerals.infestation(w.value(), w.interval().low(), w.interval().high());
-      Mark.Group wash = new Mark.Group("wash", w.note().isBlank() ? said : said + ". " + w.note());
+      boolean washed = w.kind() == WashPoint.Kind.WASH;
+      Mark.Group count =
+          new Mark.Group(
+              washed ? "wash" : "board", w.note().isBlank() ? said : said + ". " + w.note());
       double x = plot.days().number(w.date());
       double low = plot.scale().inside(w.interval().low());
       double high = plot.scale().inside(w.interval().high());
       double value = plot.scale().inside(w.value());
-      Mark.upright(x, value, low, high, Palette.INK, wash).forEach(m -> marks.add(m.over()));
+      List<Mark> drawn =
+          washed
+              ? Mark.upright(x, value, low, high, Palette.INK, count)
+              : Mark.uprightDiamond(x, value, low, high, Palette.INK, count);
+      drawn.forEach(m -> marks.add(m.over()));
     }
     return marks;
   }

@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
 /** Everything that the class page can be asked for, and the answer to each. */
 public final class ClassSite implements Site {
   private static final Pattern LESSON =
-      Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/washes)?");
+      Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/washes|/judged/[1-3])?");
+  private static final String JUDGED = "/judged/";
   private static final String STATIC = "/static/";
   private static final String INSIDE = "/api/inside";
   private static final long MOST_SEED = 999_999;
@@ -146,6 +147,15 @@ public final class ClassSite implements Site {
       return Response.json(200, LessonPlay.json(play.washes(task, seed), seed));
     }
     Query.of(query, Set.of());
+    if (part.startsWith(JUDGED)) {
+      int hive = Integer.parseInt(part.substring(JUDGED.length())) - 1;
+      if (hive >= lesson.judged().size()) {
+        throw Refused.unknown("no hive of that number is judged in this lesson");
+      }
+      return api
+          ? Response.json(200, SeasonJson.object().put("words", play.judged(hive).words()))
+          : Response.svg(200, play.judged(hive).picture());
+    }
     if (api && part.isEmpty()) {
       return Response.json(200, play.json());
     }

@@ -12,12 +12,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A lesson with its seasons played: everything that the reveal shows. */
 final class LessonPlay {
   private final Lesson lesson;
   private final LessonRun run;
   private final Map<String, Season> seasons = new LinkedHashMap<>();
+  private final Map<Integer, JudgedHive> judged = new ConcurrentHashMap<>();
 
   LessonPlay(Lesson lesson, SeasonPlayer player) {
     this.lesson = lesson;
@@ -99,6 +101,16 @@ final class LessonPlay {
     return run.broken().stream().map(Lesson.Claim::say).toList();
   }
 
+  /** What the washes of a hive say of its treatment, by its place from 0; worked out once. */
+  JudgedHive judged(int place) {
+    return judged.computeIfAbsent(
+        place,
+        at -> {
+          Lesson.Judged hive = lesson.judged().get(at);
+          return JudgedHive.of(hive, lesson.line(hive.plan()));
+        });
+  }
+
   /** Washes of the lesson's colony on its day. */
   SampleDraw washes(Lesson.Washes task, long seed) {
     double infestation = season(task.plan()).at(Quantity.INFESTATION, task.on()).orElse(0.0);
@@ -127,6 +139,8 @@ final class LessonPlay {
             .set("values", SeasonJson.values(curve.values()));
       }
     }
+    ArrayNode hives = out.putArray("judged");
+    lesson.judged().forEach(hive -> hives.add(hive.hive()));
     out.set("marks", SeasonJson.marks(ControlMark.of(lesson)));
     ArrayNode figures = out.putArray("figures");
     readings().forEach(r -> figures.addObject().put("say", r.say()).put("value", r.value()));

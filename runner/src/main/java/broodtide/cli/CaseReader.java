@@ -31,6 +31,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -107,8 +108,7 @@ final class CaseReader {
       return ofStudy(Studies.named(options.study.toString()));
     }
     Place place = place();
-    Map<String, List<Wash>> washes = washes(tableOfWashes());
-    boards.forEach(board -> washes.putIfAbsent(board.colony(), List.of()));
+    Map<String, List<Wash>> washes = withBoardsAlone(washes(tableOfWashes()));
     Map<String, List<Control>> given = given(washes.keySet());
     LocalDate now =
         options.decideOn == null
@@ -252,7 +252,7 @@ final class CaseReader {
       throw new Refusal(
           "the study \""
               + study.title()
-              + "\" has no washes of colony \""
+              + "\" has no counts of colony \""
               + name
               + "\" and no infestation; give one of them. "
               + String.join(" ", alike));
@@ -269,6 +269,7 @@ final class CaseReader {
             study,
             options.threshold == null ? place : place.with(Catalog.threshold(options.threshold)),
             washes,
+            boards,
             further,
             Optional.ofNullable(options.decideOn),
             Optional.ofNullable(options.until));
@@ -284,14 +285,16 @@ final class CaseReader {
     return new Cases(placed(List.of(c)), Optional.of(study), notes);
   }
 
+  /** The washes of each colony; none for one with boards alone. */
   private Map<String, List<Wash>> studyWashes(Study study) {
     if (options.washes().isPresent()) {
-      return only(washes(options.washes().get()));
+      return only(withBoardsAlone(washes(options.washes().get())));
     }
     try {
-      return ColonyCases.attached(study, LocalDate.now(desk.clock()))
-          .map(this::noted)
-          .orElse(Map.of());
+      return withBoardsAlone(
+          ColonyCases.attached(study, LocalDate.now(desk.clock()))
+              .map(this::noted)
+              .orElse(Map.of()));
     } catch (IOException e) {
       throw UserFile.cannotRead(study.washes().orElseThrow().written(), e);
     }
@@ -331,6 +334,12 @@ final class CaseReader {
     yards.putAll(file.yards());
     boards.addAll(file.boards());
     return file.byColony();
+  }
+
+  private Map<String, List<Wash>> withBoardsAlone(Map<String, List<Wash>> washes) {
+    Map<String, List<Wash>> counts = new TreeMap<>(washes);
+    boards.forEach(board -> counts.putIfAbsent(board.colony(), List.of()));
+    return counts;
   }
 
   private Map<String, List<Wash>> only(Map<String, List<Wash>> all) {

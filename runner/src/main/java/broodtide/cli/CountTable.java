@@ -89,6 +89,7 @@ final class CountTable {
               + " days in the table; --date shows another. All counts together say more:"
               + " 'broodtide forecast'.");
     }
+    ApiaryWords.countedOften(sheet).ifPresent(note -> notes.add(0, note));
     Optional<Outputs> outputs = folder.open(List.of());
     List<String> cautions = cautions(washes);
     ResultsFile results = new ResultsFile("wash", Version.number(), concat(notes, cautions));

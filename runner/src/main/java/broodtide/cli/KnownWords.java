@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Words that options know: for help, for completion, and for reading them. */
 final class KnownWords {
@@ -75,11 +76,15 @@ final class KnownWords {
     }
   }
 
-  /** Ways of washing. */
+  /** The method of mites that fell on a board, as tables of counts name it. */
+  static final String BOARD = "board";
+
+  /** Ways of counting. */
   static final class Methods implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return Arrays.stream(WashMethod.values()).map(WashMethod::id).iterator();
+      return Stream.concat(Arrays.stream(WashMethod.values()).map(WashMethod::id), Stream.of(BOARD))
+          .iterator();
     }
   }
 

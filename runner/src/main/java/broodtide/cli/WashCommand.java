@@ -13,6 +13,7 @@ import broodtide.results.CountPrecision;
 import broodtide.results.ResultsFile;
 import broodtide.season.Climate;
 import broodtide.study.WashFile;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Frame;
 import broodtide.wash.SamplePlan;
 import broodtide.wash.ThresholdSet;
@@ -43,11 +44,13 @@ import picocli.CommandLine.Spec;
     header = "What one count says, or the counts of one day.",
     description = {
       "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the treatment threshold, and what it implies for the whole colony. Of a table of"
+          + " the treatment threshold, and what it implies for the whole colony. With --days, what"
+          + " mites fallen on a board say. Of a table of"
           + " counts, a sheet: the hives of one day, those likeliest over the threshold first."
     },
     footer = {
       "  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime",
+      "  broodtide wash 24 --days 3 --date 2026-08-20 --climate cool-maritime",
       "  broodtide wash washes.csv --climate cool-maritime"
     })
 final class WashCommand implements Callable<Integer> {
@@ -55,6 +58,9 @@ final class WashCommand implements Callable<Integer> {
   private static final double LEAST_RATE = 0.3;
 
   private static final double MOST_RATE = 99;
+
+  /** Name of the one colony that is asked about. */
+  private static final String COLONY = "the colony";
 
   private final CommandContext desk;
 
@@ -76,9 +82,17 @@ final class WashCommand implements Callable<Integer> {
   private @Nullable Integer bees;
 
   @Option(
+      names = "--days",
+      paramLabel = "N",
+      description =
+          "The mites fell on a board under the colony, which lay for N days up to --date. 1 to"
+              + " 28.")
+  private @Nullable Integer days;
+
+  @Option(
       names = "--date",
       paramLabel = "DATE",
-      description = "Day of the wash. Of a table: default the newest.")
+      description = "Day of the count. Of a table: default the newest.")
   private @Nullable LocalDate date;
 
   @Option(
@@ -95,7 +109,9 @@ final class WashCommand implements Callable<Integer> {
   @Option(
       names = "--method",
       paramLabel = "METHOD",
-      description = "How it was done: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.",
+      description =
+          "How it was done: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}; with --days a"
+              + " board.",
       completionCandidates = KnownWords.Methods.class,
       defaultValue = "alcohol")
   private String method = "alcohol";
@@ -141,8 +157,8 @@ final class WashCommand implements Callable<Integer> {
   }
 
   private int table(String name) {
-    for (String option : List.of("--bees", "--method", "--frame", "--hives")) {
-      if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
+    for (String option : List.of("--bees", "--days", "--method", "--frame", "--hives")) {
+      if (given(option)) {
         throw new Refusal(
             option + " has no place beside a table of counts, which says it itself; leave it out");
       }
@@ -152,21 +168,61 @@ final class WashCommand implements Callable<Integer> {
             name, date, year(), Catalog.threshold(threshold), reading -> precision(reading, null));
   }
 
-  private int count(int mites) {
-    LocalDate date = this.date;
-    if (date == null) {
+  private boolean given(String option) {
+    return spec.commandLine().getParseResult().hasMatchedOption(option);
+  }
+
+  private LocalDate day() {
+    LocalDate day = date;
+    if (day == null) {
       throw new ParameterException(spec.commandLine(), "Missing required option: '--date=DATE'");
     }
-    if (date.isAfter(LocalDate.now(desk.clock()))) {
-      throw new OutOfRange("--date", date.toString(), "today or earlier");
+    if (day.isAfter(LocalDate.now(desk.clock()))) {
+      throw new OutOfRange("--date", day.toString(), "today or earlier");
     }
-    if (date.isBefore(WashFile.EARLIEST)) {
-      throw new OutOfRange("--date", date.toString(), WashFile.EARLIEST + " or later");
+    if (day.isBefore(WashFile.EARLIEST)) {
+      throw new OutOfRange("--date", day.toString(), WashFile.EARLIEST + " or later");
     }
+    return day;
+  }
+
+  private int board(int mites) {
+    if (given("--method") && !method.equals(KnownWords.BOARD)) {
+      throw new Refusal(
+          "--method "
+              + method
+              + " has no place beside --days, which says that the mites fell on a board; leave one"
+              + " of the two out");
+    }
+    for (String option : List.of("--bees", "--frame", "--hives")) {
+      if (given(option)) {
+        throw new Refusal(
+            option + " has no place beside mites on a board, which holds no bees; leave it out");
+      }
+    }
+    Integer lay = days;
+    if (lay == null) {
+      throw new Refusal(
+          "--method board needs to know for how many days the board lay; add --days N, as --days"
+              + " 3");
+    }
+    OutOfRange.check("--days", lay, BoardCount.FEWEST_DAYS, BoardCount.MOST_DAYS, "days");
+    OutOfRange.check("MITES", mites, 0, BoardCount.MOST_MITES, "mites");
+    LocalDate out = day();
+    BoardCount board = new BoardCount(out.minusDays(lay), out, COLONY, mites);
+    return new BoardAnswer(desk, folder, as.json)
+        .answer(board, year(), Catalog.threshold(threshold));
+  }
+
+  private int count(int mites) {
+    if (days != null || method.equals(KnownWords.BOARD)) {
+      return board(mites);
+    }
+    LocalDate date = day();
     Wash wash =
         new Wash(
             date,
-            "the colony",
+            COLONY,
             mites,
             bees == null ? OptionalInt.empty() : OptionalInt.of(bees),
             KnownWords.read("--method", method, WashMethod.values(), WashMethod::id),

@@ -9,6 +9,7 @@ import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.ControlCautions;
+import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
 import broodtide.assessment.UsualPlans;
 import broodtide.chart.Size;
@@ -26,8 +27,11 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.report.PagePieces;
 import broodtide.report.PlanRunFiles;
 import broodtide.report.RunFacts;
+import broodtide.report.SheetFile;
+import broodtide.report.SheetPage;
 import broodtide.report.WindowPicture;
 import broodtide.results.ColonyResult;
+import broodtide.results.ResultsFile;
 import broodtide.words.Answer;
 import broodtide.words.ApiaryWords;
 import broodtide.words.ClimateWords;
@@ -39,6 +43,7 @@ import broodtide.words.WindowWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,6 +53,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 
 /** Asks the core about the apiary, and sets the answers. The work of one thread. */
 final class ApiaryWork implements AutoCloseable {
@@ -271,39 +277,95 @@ final class ApiaryWork implements AutoCloseable {
     return out;
   }
 
-  /** Everything that {@code compare} writes for these files. */
+  /** Whether the hives are too many for a report with a section for each. */
+  static boolean many(HiveFolder.Apiary apiary) {
+    return apiary.cases().size() > MOST_DRAWN;
+  }
+
+  /**
+   * What {@code compare} writes for many hives, the sheet and a line of results for each, and the
+   * sheet as a page to print.
+   *
+   * @param lines takes the line of each hive as it is found, by its name
+   */
+  SheetReport sheetReport(
+      HiveFolder.Apiary apiary, BiConsumer<String, byte[]> lines, PageJobs.Step step) {
+    List<ColonyCase> cases = apiary.cases();
+    List<Plan> own = UsualPlans.with(List.of(), own(apiary));
+    List<HiveRow> rows = new ArrayList<>();
+    int part = 0;
+    int parts = 3 * cases.size();
+    for (ColonyCase c : cases) {
+      List<Plan> plans = UsualPlans.with(UsualPlans.of(c), own);
+      room(c, 1, plans.size());
+      ColonyResult result = result(apiary, c, plans, step, part, parts);
+      part += 3;
+      Decision decision = result.comparison().decision();
+      rows.add(HiveRow.of(result.comparison(), decision, NextWash.of(result.comparison())));
+      lines.accept(c.colony(), ResultsFile.line(result, decision).getBytes(StandardCharsets.UTF_8));
+    }
+    ApiarySheet sheet = ApiarySheet.of(rows);
+    String page =
+        new SheetPage(
+                sheet,
+                sheet.together(own.stream().map(Plan::name).findFirst()),
+                cases.get(0).thresholds(),
+                apiary.washes().notes(),
+                facts())
+            .html();
+    return new SheetReport(
+        page.getBytes(StandardCharsets.UTF_8),
+        SheetFile.of(sheet).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * The report of many hives.
+   *
+   * @param page the sheet to print, as HTML
+   * @param table the sheet as CSV
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  record SheetReport(byte[] page, byte[] table) {}
+
+  private RunFacts facts() {
+    return new RunFacts("compare", version, SEED, colonies, "broodtide open");
+  }
+
+  private ColonyResult result(
+      HiveFolder.Apiary apiary,
+      ColonyCase c,
+      List<Plan> plans,
+      PageJobs.Step step,
+      int part,
+      int parts) {
+    Assessment assessment = assess(apiary, c, step, part, parts);
+    Comparison comparison =
+        assessment.compare(plans, step.begin("playing plans for " + c.colony(), part + 1, parts));
+    Windows windows =
+        WindowSearch.usual(
+            c,
+            assessment.posterior(),
+            workers,
+            step.begin("trying start days for " + c.colony(), part + 2, parts));
+    return ColonyResult.of(comparison, Optional.of(windows), workers);
+  }
+
+  /** Everything that {@code compare} writes for these files, of which hives are few. */
   Map<String, byte[]> report(HiveFolder.Apiary apiary, PageJobs.Step step) {
     List<ColonyCase> cases = apiary.cases();
-    if (cases.size() > MOST_DRAWN) {
-      throw new Missing(
-          "a report holds up to "
-              + MOST_DRAWN
-              + " hives and these are "
-              + cases.size()
-              + "; the command \"broodtide compare --study study.json\" in your folder writes"
-              + " sheet.csv with a line for each hive");
-    }
     List<Plan> own = UsualPlans.with(List.of(), own(apiary));
-    RunFacts facts = new RunFacts("compare", version, SEED, colonies, "broodtide open");
     PlanRunFiles files =
         new PlanRunFiles(
-            facts, apiary.washes().notes(), cases.size() > 1, cases.get(0).thresholds(), false);
+            facts(), apiary.washes().notes(), cases.size() > 1, cases.get(0).thresholds(), false);
     files.togetherWith(own.stream().map(Plan::name).findFirst());
     int part = 0;
     int parts = 3 * cases.size();
     for (ColonyCase c : cases) {
       List<Plan> plans = UsualPlans.with(UsualPlans.of(c), own);
       room(c, cases.size(), plans.size());
-      Assessment assessment = assess(apiary, c, step, part++, parts);
-      Comparison comparison =
-          assessment.compare(plans, step.begin("playing plans for " + c.colony(), part++, parts));
-      Windows windows =
-          WindowSearch.usual(
-              c,
-              assessment.posterior(),
-              workers,
-              step.begin("trying start days for " + c.colony(), part++, parts));
-      files.add(ColonyResult.of(comparison, Optional.of(windows), workers), comparison.decision());
+      ColonyResult result = result(apiary, c, plans, step, part, parts);
+      part += 3;
+      files.add(result, result.comparison().decision());
     }
     files.finish();
     return files.files();

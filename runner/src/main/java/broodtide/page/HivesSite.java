@@ -1,11 +1,13 @@
 package broodtide.page;
 
+import broodtide.assessment.ColonyCase;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.Surroundings;
 import broodtide.classroom.ClassSite;
 import broodtide.control.Plan;
 import broodtide.files.FolderChanged;
+import broodtide.files.Journal;
 import broodtide.files.Outputs;
 import broodtide.season.Climate;
 import broodtide.wash.Frame;
@@ -21,7 +23,9 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -35,6 +39,9 @@ import java.util.function.Consumer;
 public final class HivesSite implements Site, AutoCloseable {
   private static final String API = "/api/hives/";
   private static final String REPORT = "/report/";
+  private static final String PAGE = "report.html";
+  private static final String SHEET = "sheet.csv";
+  private static final String LINES = "results.jsonl";
   private static final String OUT = "broodtide-out";
 
   private final ClassSite lessons;
@@ -210,15 +217,56 @@ public final class HivesSite implements Site, AutoCloseable {
   private ObjectNode reported(PageJobs.Step step) {
     HiveFolder.Apiary apiary = folder.apiary();
     Path out = folder.path().resolve(OUT).resolve("compare");
-    Outputs outputs = Outputs.into(out, "compare", List.of(), List.of("report.html"));
+    return ApiaryWork.many(apiary)
+        ? reportedSheet(apiary, out, step)
+        : reportedEach(apiary, out, step);
+  }
+
+  private ObjectNode reportedEach(HiveFolder.Apiary apiary, Path out, PageJobs.Step step) {
+    Outputs outputs = Outputs.into(out, "compare", List.of(), List.of(PAGE));
     Map<String, byte[]> files = work.report(apiary, step);
     outputs.write(files);
-    Report made = new Report(token(), Objects.requireNonNull(files.get("report.html")));
+    return made(Objects.requireNonNull(files.get(PAGE)), out, files.keySet());
+  }
+
+  /** Of many hives the sheet; lines of results lie on the disk until all are found. */
+  private ObjectNode reportedSheet(HiveFolder.Apiary apiary, Path out, PageJobs.Step step) {
+    Outputs outputs = Outputs.into(out, "compare", List.of(), List.of(PAGE, SHEET, LINES));
+    try (Journal journal = Journal.open(out, new byte[] {1}, false)) {
+      try {
+        ApiaryWork.SheetReport found = work.sheetReport(apiary, journal::add, step);
+        Map<String, Outputs.Content> files = new LinkedHashMap<>();
+        files.put(PAGE, to -> to.write(found.page()));
+        files.put(SHEET, to -> to.write(found.table()));
+        files.put(
+            LINES,
+            to -> {
+              for (ColonyCase c : apiary.cases()) {
+                to.write(journal.read(c.colony(), 0, journal.length(c.colony())));
+              }
+            });
+        outputs.writeAll(files);
+        ObjectNode answer = made(found.page(), out, files.keySet());
+        return answer.put(
+            "note",
+            "Of more than "
+                + ApiaryWork.MOST_DRAWN
+                + " hives the report holds the sheet, without a section for each. The same table"
+                + " for a spreadsheet is in sheet.csv. Every figure is in results.jsonl, a line for"
+                + " each hive. Plans draws one hive alone.");
+      } finally {
+        journal.remove();
+      }
+    }
+  }
+
+  private ObjectNode made(byte[] page, Path out, Collection<String> files) {
+    Report made = new Report(token(), page);
     report = Optional.of(made);
     ObjectNode answer = object();
     answer.put("address", REPORT + made.name());
     answer.put("folder", out.toAbsolutePath().normalize().toString());
-    files.keySet().forEach(answer.putArray("files")::add);
+    files.forEach(answer.putArray("files")::add);
     return answer;
   }
 

@@ -65,7 +65,9 @@ final class PlanPictures {
     String subtitle =
         "Colony "
             + c.colony()
-            + ". Dots: washes with 90 % intervals. Line: the middle of "
+            + ". "
+            + points(c)
+            + "Line: the middle of "
             + Digits.count(comparison.posterior().members().size())
             + " simulated colonies that fit them; bands: 50 % and 90 % intervals"
             + (waits ? ", if you wait." : ", " + comparison.runs().get(0).plan().name() + ".");
@@ -79,10 +81,20 @@ final class PlanPictures {
     }
     String title = new Answer(comparison).title();
     return SeasonChart.of(new Heading(title, subtitle), AXIS, lines)
-        .washes(WashPoints.of(c.washes()))
+        .washes(WashPoints.of(c))
         .threshold(threshold)
         .almanac(almanac.today(c.now()))
         .logarithmic();
+  }
+
+  /** What stands for what was counted. */
+  private static String points(ColonyCase c) {
+    return (c.washes().isEmpty() && !c.boards().isEmpty()
+            ? ""
+            : "Dots: washes with 90 % intervals. ")
+        + (c.boards().isEmpty()
+            ? ""
+            : "Hollow diamonds: mites on a board, each board by itself, with 90 % intervals. ");
   }
 
   /**

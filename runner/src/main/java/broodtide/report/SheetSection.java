@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
  * @param sheet the apiary
  * @param plans one plan for the whole apiary, see {@link ApiarySheet#together}
  * @param thresholds the set that its hives are held to
- * @param places identifiers of the sections of the hives, by name
+ * @param places identifiers of the sections of the hives, by name; none for a hive without one
  */
 record SheetSection(
     ApiarySheet sheet,
@@ -73,7 +73,12 @@ record SheetSection(
     h.open("tbody", "role", "rowgroup");
     for (HiveRow row : sheet.rows()) {
       h.open("tr", "role", "row").open("th", "scope", "row", "role", "rowheader");
-      h.open("a", "href", "#" + places.getOrDefault(row.hive(), "")).given(row.hive()).close();
+      String place = places.get(row.hive());
+      if (place == null) {
+        h.given(row.hive());
+      } else {
+        h.open("a", "href", "#" + place).given(row.hive()).close();
+      }
       row.nextCount().ifPresent(next -> h.element("small", ApiaryWords.mark(next)));
       h.close();
       List<Cell> cells = cells(row);

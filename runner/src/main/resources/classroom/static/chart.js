@@ -242,15 +242,48 @@ function names(chart, svg) {
   });
 }
 
-/** Where a colony is lost or no more is shown, the lines stop; this says so. */
-function lostMark({ scale, rem, picture }, svg, line) {
+/**
+ * Where a colony is lost or no more is shown, the lines stop; this says so, beside the end and at
+ * the lowest height at which the words lie on no curve.
+ */
+function lostMark(chart, svg, line) {
+  const { scale, rem, picture } = chart;
   const last = scale.x(daysBetween(picture.start, line.start) + line.values.length - 1);
-  const narrow = scale.right - last < 6 * rem;
-  const x = Math.min(last + 0.4 * rem, scale.right - 2.8 * rem);
   const words = line.beyond === 'not shown' ? ['not', 'shown'] : ['colony', 'lost'];
-  (narrow ? [...words].reverse() : [words.join(' ')]).forEach((row, i) => {
-    draw(svg, 'text', { x, y: scale.lower - (0.5 + i) * rem, class: 'end' }, row);
+  const places = [];
+  for (const lines of [[words.join(' ')], words]) {
+    const width = 0.48 * rem * Math.max(...lines.map((row) => row.length));
+    const height = (0.2 + lines.length) * rem;
+    for (const x of [last + 0.4 * rem, last - 0.4 * rem - width]) {
+      const fits = x >= scale.left && x + width <= scale.right;
+      for (let y = scale.lower - 0.3 * rem; fits && y - height > scale.upper; y -= 0.3 * rem) {
+        places.push({ lines, x, y, width, height });
+      }
+    }
+  }
+  const covers = places.map((place) => covered(chart, place));
+  const place = places[covers.indexOf(Math.min(...covers))];
+  (place?.lines ?? []).forEach((row, i) => {
+    const y = place.y - (0.2 + place.lines.length - 1 - i) * rem;
+    draw(svg, 'text', { x: place.x, y, class: 'end' }, row);
   });
+}
+
+/** How many days of the curves lie in a box, or pass through it on their way to the next day. */
+function covered({ scale, rem, picture }, { x, y, width, height }) {
+  const room = 0.25 * rem;
+  let days = 0;
+  picture.lines.forEach((line) => {
+    const shift = daysBetween(picture.start, line.start);
+    line.values.forEach((v, i) => {
+      const at = scale.x(i + shift);
+      if (at >= x - room && at <= x + width + room) {
+        const ends = [scale.beyond(v), scale.beyond(line.values[i + 1] ?? v)];
+        days += Math.max(...ends) >= y - height - room && Math.min(...ends) <= y + room ? 1 : 0;
+      }
+    });
+  });
+  return days;
 }
 
 /** The names above a narrow chart. */

@@ -18,8 +18,34 @@ function lastDay(lines) {
     .reduce((a, b) => (a > b ? a : b));
 }
 
+/** Hives whose washes judge a treatment; the first visit takes a few seconds to work them out. */
+const judged = new Map();
+
+function showJudged(hive, i) {
+  const made = judged.get(hive);
+  if (made) {
+    return made;
+  }
+  const figure = element('figure', '', 'chart judged');
+  const said = element('p', 'Working it out …');
+  figure.append(element('figcaption', `Hive ${hive}: what its washes say of the treatment`), said);
+  judged.set(hive, figure);
+  ask(`/api/lessons/${name}/judged/${i + 1}`).then(({ words }) => {
+    said.textContent = words;
+    const picture = element('img');
+    picture.alt = `Hive ${hive}: its mites with the treatment and without it, and how likely each `
+      + 'efficacy is, before the washes and with them.';
+    picture.src = `/lessons/${name}/judged/${i + 1}`;
+    figure.insertBefore(picture, said);
+  }).catch((error) => {
+    judged.delete(hive);
+    said.textContent = troubleWords(error);
+  });
+  return figure;
+}
+
 function showCharts(answer) {
-  get('charts').replaceChildren();
+  get('charts').replaceChildren(...answer.judged.map(showJudged));
   const names = answer.charts.filter(({ lines }) => lines.length > 1)
     .flatMap(({ lines }) => lines.map((line) => line.name.length));
   const letters = Math.max(0, ...names);
@@ -126,6 +152,8 @@ function byHands(answer) {
   return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
 }
 
+/** The answer for which a hand was counted last by its key; 0 for none. */
+let last = 0;
 const buttons = [.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.hand'))];
 const hands = () => buttons.map((button) => ({
   text: button.childNodes[1].textContent.replace(/: $/, '').trim(),
@@ -147,6 +175,8 @@ const fewer = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(
 fewer.forEach((button) => button.addEventListener(
   'click', () => raise(Number(button.dataset.fewer), -1)));
 
+/** Pixels of a stage that may lie beyond the window without a page of their own. */
+const SLACK = 40;
 const stages = ['story', 'predict', 'reveal', 'talk'];
 const article = /** @type {HTMLElement} */ (document.querySelector('.lesson'));
 const stageButtons = /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.stages button'));
@@ -174,6 +204,23 @@ async function stage(next) {
   document.querySelector('.stages').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'start' });
 }
 
+/**
+ * A page further within the stage while something of it lies beyond the window, so that a clicker
+ * alone shows all of a reveal; false when nothing does.
+ */
+function pageOn(by) {
+  const part = document.querySelector(`[data-part="${article.dataset.stage}"]`).getBoundingClientRect();
+  const top = document.querySelector('.stages').getBoundingClientRect().height;
+  const left = by > 0 ? part.bottom - innerHeight : top - part.top;
+  if (left < SLACK) {
+    return false;
+  }
+  window.scrollBy({
+    top: by * Math.min(left + SLACK, 0.8 * innerHeight), behavior: calm() ? 'auto' : 'smooth',
+  });
+  return true;
+}
+
 function step(by) {
   const at = stages.indexOf(article.dataset.stage) + by;
   if (at >= 0 && at < stages.length) {
@@ -191,9 +238,16 @@ document.addEventListener('keydown', (event) => {
   const by = { PageDown: 1, ArrowRight: 1, PageUp: -1, ArrowLeft: -1 }[event.key];
   if (by || (event.key === ' ' && !pressed)) {
     event.preventDefault();
-    step(by ?? (event.shiftKey ? -1 : 1));
+    const way = by ?? (event.shiftKey ? -1 : 1);
+    if (event.key.startsWith('Arrow') || !pageOn(way)) {
+      step(way);
+    }
   } else if (article.dataset.stage === 'predict' && /^[1-5]$/.test(event.key)) {
-    raise(Number(event.key), 1);
+    last = Number(event.key);
+    raise(last, 1);
+  } else if (article.dataset.stage === 'predict' && event.key === 'Backspace' && last > 0) {
+    raise(last, -1);
+    last = 0;
   }
 });
 

@@ -20,7 +20,50 @@ function tell() {
   listeners.forEach((listener) => listener());
 }
 
-const key = () => `hives:${state.folder}`;
+// Each tab keeps a copy of its own under its name. While a tab is open it holds a lock of that
+// name, so that another can tell a copy in use from one that a closed tab has left.
+const TAB = 'broodtide-tab';
+const COPY = /^hives:([0-9a-f]+-[0-9a-f]+):([^]*)$/;
+const PATIENCE = 1000;
+let tab = '';
+
+const newName = () => Array.from(
+  crypto.getRandomValues(new Uint32Array(2)), (part) => part.toString(16)).join('-');
+const lock = (name) => `broodtide-tab:${name}`;
+const key = () => `hives:${tab}:${state.folder}`;
+
+/** Holds the lock of a name as long as the page is open; false where another tab holds it. */
+function hold(name) {
+  if (!navigator.locks) {
+    return Promise.resolve(true);
+  }
+  return new Promise((done) => {
+    navigator.locks.request(lock(name), { signal: AbortSignal.timeout(PATIENCE) }, () => {
+      done(true);
+      return new Promise(() => {});
+    }).catch(() => done(false));
+  });
+}
+
+/** Gives this tab its name, which a reload keeps and no other open tab has. */
+export async function nameTab() {
+  let kept = '';
+  try {
+    kept = sessionStorage.getItem(TAB) ?? '';
+  } catch {
+    // the name lasts as long as the page then
+  }
+  // A duplicate of a tab begins with the name of the first, which still holds its lock.
+  tab = kept && await hold(kept) ? kept : newName();
+  if (tab !== kept) {
+    await hold(tab);
+    try {
+      sessionStorage.setItem(TAB, tab);
+    } catch {
+      // as above
+    }
+  }
+}
 
 /** Notes that something was changed, and keeps a copy of it in this browser. */
 export function changed() {
@@ -33,7 +76,9 @@ export function changed() {
 function remember() {
   const { version, washes, treatments, place, plans } = state;
   try {
-    localStorage.setItem(key(), JSON.stringify({ version, washes, treatments, place, plans }));
+    localStorage.setItem(key(), JSON.stringify({
+      version, washes, treatments, place, plans, at: Date.now(),
+    }));
   } catch {
     // nothing survives a reload then; the bar says that it is not saved
   }
@@ -56,10 +101,33 @@ export function forget() {
   }
 }
 
-/** The copy that an earlier visit left; null for none. */
-export function left() {
+function copyAt(name) {
+  return JSON.parse(localStorage.getItem(name) ?? 'null');
+}
+
+/** Names of copies of this folder that closed tabs have left, the newest first. */
+async function strays() {
+  const held = new Set(((await navigator.locks?.query())?.held ?? []).map((one) => one.name));
+  return Object.keys(localStorage)
+    .filter((name) => {
+      const found = COPY.exec(name);
+      return found && found[2] === state.folder && !held.has(lock(found[1]));
+    })
+    .sort((a, b) => copyAt(b).at - copyAt(a).at);
+}
+
+/** The copy that an earlier visit of this tab left, or else a tab that is closed; null for none. */
+export async function left() {
   try {
-    return JSON.parse(localStorage.getItem(key()) ?? 'null');
+    const own = copyAt(key());
+    const [stray] = own ? [] : await strays();
+    if (!stray) {
+      return own;
+    }
+    const copy = copyAt(stray);
+    localStorage.setItem(key(), JSON.stringify(copy));
+    localStorage.removeItem(stray);
+    return copy;
   } catch {
     return null;
   }

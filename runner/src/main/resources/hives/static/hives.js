@@ -3,7 +3,7 @@
 import { element } from './dom.js';
 import { Changed, Gone, cancel, keepToken, send, words, work } from './asking.js';
 import {
-  changed, forget, left, saved, state, takeLoaded, takeOver, whenChanged,
+  changed, forget, left, nameTab, saved, state, takeLoaded, takeOver, whenChanged,
 } from './draft.js';
 import { showWhere } from './where.js';
 import { showCounts } from './counts.js';
@@ -142,7 +142,7 @@ async function load(withDraft) {
     document.getElementById('folder').textContent = `Your files: ${loaded.folder}`;
     const faults = [loaded.washes.fault, loaded.treatments.fault, loaded.study.fault]
       .filter((fault) => fault);
-    const copy = withDraft ? left() : null;
+    const copy = withDraft ? await left() : null;
     if (copy && copy.version === loaded.version) {
       takeOver(copy);
       say('What you typed before is back. It is not saved yet.');
@@ -202,4 +202,4 @@ window.addEventListener('focus', () => {
 });
 
 keepToken();
-load(true);
+nameTab().then(() => load(true));

@@ -28,7 +28,12 @@ export function showAway() {
       link.id = 'open-report';
       const line = element('p');
       line.append(link);
-      place.replaceChildren(line, element('p', `Written to ${found.folder}: ${found.files.filter((name) => !/[.](svg|png)$/.test(name)).join(', ')}, and pictures.`));
+      const files = found.files.filter((name) => !/[.](svg|png)$/.test(name));
+      const pictures = files.length < found.files.length ? ', and pictures' : '';
+      place.replaceChildren(line, element('p', `Written to ${found.folder}: ${files.join(', ')}${pictures}.`));
+      if (found.note) {
+        place.append(element('p', found.note));
+      }
     }
   });
   report.append(make, place);

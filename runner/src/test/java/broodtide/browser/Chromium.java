@@ -43,10 +43,12 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
   private final AtomicInteger number = new AtomicInteger();
   private final StringBuilder partial = new StringBuilder();
   private final WebSocket socket;
+  private final boolean whole;
 
-  private Chromium(Process process, Path profile, URI page) throws Exception {
+  private Chromium(Process process, Path profile, URI page, boolean whole) throws Exception {
     this.process = process;
     this.profile = profile;
+    this.whole = whole;
     socket =
         HttpClient.newHttpClient()
             .newWebSocketBuilder()
@@ -71,15 +73,9 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
       Path said = profile.resolve("DevToolsActivePort");
       until(() -> Files.exists(said) && lines(said).size() > 1);
       String port = lines(said).get(0);
-      HttpResponse<String> tabs =
-          HttpClient.newHttpClient()
-              .send(
-                  HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/json")).build(),
-                  HttpResponse.BodyHandlers.ofString());
-      for (JsonNode tab : JSON.readTree(tabs.body())) {
+      for (JsonNode tab : tabs(port, "/json", "GET")) {
         if (tab.path("type").asText().equals("page")) {
-          return new Chromium(
-              process, profile, URI.create(tab.path("webSocketDebuggerUrl").asText()));
+          return new Chromium(process, profile, socket(tab), true);
         }
       }
       throw new IllegalStateException("the browser opened no page");
@@ -87,6 +83,28 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
       process.destroyForcibly();
       throw e;
     }
+  }
+
+  /** Opens another tab beside this one; closing it leaves the others open. */
+  public Chromium tab() throws Exception {
+    String port = lines(profile.resolve("DevToolsActivePort")).get(0);
+    return new Chromium(process, profile, socket(tabs(port, "/json/new", "PUT")), false);
+  }
+
+  private static JsonNode tabs(String port, String path, String method) throws Exception {
+    URI address = URI.create("http://127.0.0.1:" + port + path);
+    return JSON.readTree(
+        HttpClient.newHttpClient()
+            .send(
+                HttpRequest.newBuilder(address)
+                    .method(method, HttpRequest.BodyPublishers.noBody())
+                    .build(),
+                HttpResponse.BodyHandlers.ofString())
+            .body());
+  }
+
+  private static URI socket(JsonNode tab) {
+    return URI.create(tab.path("webSocketDebuggerUrl").asText());
   }
 
   private static List<String> lines(Path file) {
@@ -365,6 +383,10 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
 
   @Override
   public void close() {
+    if (!whole) {
+      closeTab();
+      return;
+    }
     socket.abort();
     process.descendants().forEach(ProcessHandle::destroyForcibly);
     process.destroyForcibly();
@@ -374,6 +396,15 @@ public final class Chromium implements AutoCloseable, WebSocket.Listener {
       Thread.currentThread().interrupt();
     }
     remove(profile);
+  }
+
+  private void closeTab() {
+    try {
+      send("Page.close", JSON.createObjectNode());
+    } catch (Exception e) {
+      throw new IllegalStateException("the tab does not close", e);
+    }
+    socket.abort();
   }
 
   /** Removes what can be removed; helpers of the browser may still be letting go of a file. */

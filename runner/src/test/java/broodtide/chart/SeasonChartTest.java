@@ -232,6 +232,22 @@ class SeasonChartTest {
     assertThat(drawn.words().get(1).text()).isEqualTo("Hive \ufffd 7 </text>");
   }
 
+  /** Boards differ from washes in shape, not in colour alone. */
+  @Test
+  void aBoardIsAHollowDiamond() {
+    LocalDate day = LocalDate.of(2026, 6, 15);
+    String board = marks(new WashPoint(day, 2, new Range(1, 4), "b", WashPoint.Kind.BOARD));
+    String wash = marks(new WashPoint(day, 2, new Range(1, 4), "w"));
+    assertThat(board).contains("class=\"board\"").doesNotContain("<circle");
+    assertThat(wash).contains("class=\"wash\"", "<circle");
+  }
+
+  private static String marks(WashPoint point) {
+    return SeasonChart.of(new Heading("t", "s"), "Mites", InventedSeason.twoPlans())
+        .washes(List.of(point))
+        .svg();
+  }
+
   @Test
   void sayWhatIsWrongWithTheInput() {
     LocalDate d = InventedSeason.START;

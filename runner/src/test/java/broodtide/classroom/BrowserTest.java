@@ -25,8 +25,17 @@ class BrowserTest extends ClassInBrowser {
   /** From the story to the predictions, as a clicker goes. */
   private static void predict() throws Exception {
     browser.waitFor("document.querySelector('.lesson.live')");
-    browser.press("PageDown");
-    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'predict'");
+    clickTo("predict");
+  }
+
+  /** A clicker pages through a stage that is longer than the window, and then goes on. */
+  private static void clickTo(String stage) throws Exception {
+    String there = "document.querySelector('.lesson').dataset.stage === '" + stage + "'";
+    for (int i = 0; i < 30 && !browser.eval(there).asBoolean(); i++) {
+      browser.press("PageDown");
+      Thread.sleep(400);
+    }
+    browser.waitFor(there);
   }
 
   private static String text(String id) throws Exception {
@@ -177,13 +186,79 @@ class BrowserTest extends ClassInBrowser {
     browser.waitFor("document.querySelectorAll('#charts .plot > svg').length === 3");
     assertThat(text("verdict")).isEqualTo("Most hands: The one treated in August.");
     assertThat(text("figures")).contains("winter loss", "bees at the spring low");
+    String last = "document.querySelector('#charts figure:last-child').getBoundingClientRect()";
+    assertThat(browser.eval(last + ".bottom > innerHeight").asBoolean()).isTrue();
     browser.press("PageDown");
-    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'talk'");
-    browser.press("PageUp");
-    browser.press("PageUp");
+    browser.waitFor(last + ".bottom < innerHeight");
+    clickTo("talk");
+    browser.press("ArrowLeft");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    browser.press("ArrowLeft");
     browser.waitFor("document.querySelector('.lesson').dataset.stage === 'predict'");
+    browser.keys("2");
+    assertThat(text("hands-said")).isEqualTo("2 hands in all.");
+    browser.press("Backspace");
+    assertThat(text("hands-said")).isEqualTo("1 hand in all.");
     assertThat(browser.eval("localStorage.length + sessionStorage.length").asInt())
         .as("nothing is kept of the class")
+        .isZero();
+  }
+
+  private static void revealed(String lesson) throws Exception {
+    visit("/lessons/" + lesson, 1280, 720);
+    predict();
+    browser.press("ArrowRight");
+    browser.waitFor("document.querySelector('.lesson').dataset.stage === 'reveal'");
+    browser.waitFor("document.querySelector('#charts .plot > svg')");
+  }
+
+  /** On a projector the class sees a picture without scrolling. */
+  @ParameterizedTest
+  @ValueSource(strings = {"august-october", "did-it-work", "one-wash", "unknowns"})
+  void aRevealShowsAPictureAtFirstSight(String lesson) throws Exception {
+    revealed(lesson);
+    browser.waitFor(
+        "document.querySelector('#charts figure').getBoundingClientRect().bottom <"
+            + " innerHeight && document.querySelector('#charts figure svg, #charts figure img')");
+  }
+
+  /** What washes say of a treatment: a picture and a sentence for each hive. */
+  @Test
+  void washesJudgeATreatmentAtTheReveal() throws Exception {
+    revealed("did-it-work");
+    browser.waitFor("[...document.querySelectorAll('.judged img')].length === 2");
+    browser.waitFor(
+        "[...document.querySelectorAll('.judged img')].every(i => i.complete && i.naturalWidth)");
+    assertThat(browser.eval("document.querySelectorAll('.judged p')[0].textContent").asText())
+        .startsWith("Worked as expected")
+        .contains("90 % interval");
+    assertThat(browser.eval("document.querySelectorAll('.judged p')[1].textContent").asText())
+        .startsWith("Cannot tell")
+        .contains("90 % interval");
+    assertThat(page.get("/lessons/did-it-work/judged/1").body())
+        .contains("before the washes", "with the washes", "without the treatment");
+    assertThat(page.get("/lessons/did-it-work/judged/3").statusCode()).isEqualTo(404);
+    assertThat(page.get("/lessons/unknowns/judged/1").statusCode()).isEqualTo(404);
+  }
+
+  /** Where a colony is lost, the words beside its curve lie on no curve. */
+  @ParameterizedTest
+  @ValueSource(strings = {"did-it-work", "august-october"})
+  void theWordsOfALostColonyLieOnNoCurve(String lesson) throws Exception {
+    revealed(lesson);
+    assertThat(browser.eval("document.querySelectorAll('#charts text.end').length").asInt())
+        .isPositive();
+    assertThat(
+            browser
+                .eval(
+                    "(() => { let hit = 0; for (const end of document.querySelectorAll('#charts"
+                        + " text.end')) { const b = end.getBoundingClientRect(); for (const c of"
+                        + " end.ownerSVGElement.querySelectorAll('path.curve')) { const m ="
+                        + " c.getScreenCTM(); for (let l = 0; l < c.getTotalLength(); l += 1) {"
+                        + " const p = c.getPointAtLength(l).matrixTransform(m); if (p.x > b.left &&"
+                        + " p.x < b.right && p.y > b.top + 2 && p.y < b.bottom - 2) { hit++; } } }"
+                        + " } return hit; })()")
+                .asInt())
         .isZero();
   }
 

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A hive of which only mites on a board are known. */
 class BoardsAloneTest {
@@ -57,6 +59,96 @@ class BoardsAloneTest {
     JsonNode rows = JSON.readTree(trial.out()).at("/sheet/rows");
     assertThat(rows).hasSize(2);
     assertThat(rows.findValuesAsText("colony")).containsExactlyInAnyOrder("A", "B");
+  }
+
+  /** A study reads a table of boards alone as the command does without a study. */
+  @Test
+  void aStudyWithBoardsAloneSaysWhatTheTableSays() throws IOException {
+    Path boards = folder.resolve("counts.csv");
+    Files.writeString(boards, HEAD + "2025-07-15,A,36,,board,3\n2025-06-20,A,9,,board,4\n");
+    Path study = folder.resolve("study.json");
+    Files.writeString(
+        study,
+        """
+        {"title": "Boards", "climate": "temperate", "surroundings": "sparse",
+         "start": "2025-06-16", "until": "2026-03-31",
+         "colony": {"name": "A"}, "washes": "counts.csv", "plans": [{"name": "wait"}]}
+        """);
+    String more = " --until 2026-03-31 --colonies 256 --quiet --json --out ";
+    JsonNode read = colony("forecast --study " + study + more + folder.resolve("s"));
+    JsonNode table =
+        colony("forecast " + boards + " --climate temperate" + more + folder.resolve("t"));
+    assertThat(read.get("now").asText()).isEqualTo("2025-07-16");
+    for (String field : new String[] {"start", "now", "boards", "washes", "decision"}) {
+      assertThat(read.get(field)).as(field).isEqualTo(table.get(field));
+    }
+    assertThat(Files.readString(folder.resolve("s/forecast.svg")))
+        .contains("class=\"board\"", "Hollow diamonds: mites on a board")
+        .doesNotContain("Dots: washes");
+    Files.writeString(study, Files.readString(study).replace("\"A\"", "\"B\""));
+    Trial other = Trial.run("", "forecast", "--study", study.toString(), "--out", folder + "/o");
+    assertThat(other.code()).isEqualTo(Main.BAD_INPUT);
+    assertThat(other.err()).contains("has no counts of colony \"B\"");
+  }
+
+  private static JsonNode colony(String command) throws IOException {
+    Trial trial = Trial.run("", command.split(" ", -1));
+    assertThat(trial.code()).as(trial.err()).isEqualTo(Main.OK);
+    return JSON.readTree(trial.out()).at("/colonies/0");
+  }
+
+  /** A board without a table is read as a table with that board alone. */
+  @Test
+  void aBoardInHandIsReadAsATableIs() throws IOException {
+    Path out = folder.resolve("one");
+    JsonNode one =
+        colony("wash 36 --days 3 --date 2025-07-15 --climate temperate --json --out " + out);
+    Trial table =
+        Trial.run(
+            HEAD + "2025-07-15,the colony,36,,board,3\n",
+            ("forecast - --climate temperate --colonies 1024 --quiet --json --until "
+                    + one.get("until").asText()
+                    + " --out "
+                    + folder.resolve("two"))
+                .split(" ", -1));
+    JsonNode read = JSON.readTree(table.out()).at("/colonies/0");
+    for (String field : new String[] {"start", "now", "boards"}) {
+      assertThat(one.get(field)).as(field).isEqualTo(read.get(field));
+    }
+    assertThat(one.at("/decision/overThresholdToday"))
+        .isEqualTo(read.at("/decision/overThresholdToday"));
+    assertThat(one.at("/leftAlone/median")).isEqualTo(read.at("/plans/0/infestationAtEnd/median"));
+    assertThat(out.resolve("report.html")).content().contains("12 mites a day (36 in 3 days)");
+    assertThat(out.resolve("wash.svg")).content().contains("Board of 15 July 2025");
+    assertThat(
+            Trial.run(
+                    "",
+                    "wash 36 --days 3 --date 2025-07-15 --climate temperate --threshold gds-france"
+                        .split(" ", -1))
+                .out()
+                .replaceAll("\\s+", " "))
+        .contains("over the threshold of 10 a day", "mites per 100 bees (90 % interval");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          --days 3 --bees 300       | --bees has no place beside mites on a board
+          --days 3 --frame honey    | --frame has no place
+          --days 3 --hives 8        | --hives has no place
+          --days 3 --method alcohol | --method alcohol has no place beside --days
+          --method board            | add --days N
+          --days 0                  | --days is 0; expected 1 to 28
+          --days 29                 | --days is 29; expected 1 to 28
+          """)
+  void aBoardThatCannotBeIsRefused(String options, String why) {
+    Trial trial =
+        Trial.run("", ("wash 24 --date 2025-07-15 --climate temperate " + options).split(" ", -1));
+    assertThat(trial.code()).isEqualTo(Main.BAD_INPUT);
+    assertThat(trial.err()).contains(why);
+    assertThat(trial.out()).isEmpty();
   }
 
   @Test

@@ -37,6 +37,20 @@ class CountTableTest {
         .contains("half cup", "The counts of 2 August 2025 alone are shown", "--date");
   }
 
+  @Test
+  void aHiveWashedTwiceIsOneHive() throws IOException {
+    String table =
+        "date,colony,mites,bees\n2025-08-02,A,20,300\n2025-08-02,A,22,300\n2025-08-02,B,1,300\n";
+    Trial trial = run(table, "wash - --climate cool-maritime");
+    assertThat(trial.out().replaceAll("\\s+", " "))
+        .startsWith("About 1 of 2 hives is over the treatment threshold")
+        .contains("Counted more than once on that day: A.");
+    JsonNode counts = JSON.readTree(run(table, "wash - --climate boreal --json").out());
+    assertThat(counts.at("/counts/hives").asInt()).isEqualTo(2);
+    assertThat(counts.at("/counts/rows")).hasSize(3);
+    assertThat(counts.at("/counts/hivesOverThreshold/q95").asInt()).isEqualTo(1);
+  }
+
   /** The figure at which pictures of a season draw the dot of a count is printed beside it. */
   @Test
   void theColonyIsSaidAsItsDotIsDrawn() {

@@ -88,6 +88,14 @@ class ResultsOfEveryToolTest {
         "waiting");
   }
 
+  @ParameterizedTest
+  @CsvSource({"24, 2024-08-20, temperate", "0, 2024-12-14, boreal"})
+  void oneBoardKeepsToTheSchema(String mites, String date, String climate) throws IOException {
+    check(
+        List.of("wash", mites, "--days", "3", "--date", date, "--climate", climate, "--json"),
+        "waiting");
+  }
+
   @Test
   void countsOfATableKeepToTheSchema() throws IOException {
     Path washes = folder.resolve("washes.csv");

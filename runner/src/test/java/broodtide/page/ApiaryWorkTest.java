@@ -1,7 +1,6 @@
 package broodtide.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.engine.Progress;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -102,9 +102,33 @@ class ApiaryWorkTest {
     assertThat(found.path("hives").get(0).path("lines")).isNotEmpty();
     assertThat(found.path("notes").toString()).contains("more than 30 hives");
     assertThat(found.path("sheet").asText()).contains("Hive 31");
-    assertThatThrownBy(() -> work.report(many, this::begin))
-        .isInstanceOf(Missing.class)
-        .hasMessageContaining("up to 30 hives")
-        .hasMessageContaining("compare --study");
+  }
+
+  /** Of many hives the report is the sheet, with the table and the lines that compare writes. */
+  @Test
+  @Tag("slow")
+  void manyHivesHaveAReportOfTheirSheet() throws Exception {
+    assertThat(ApiaryWork.many(apiary(hives(ApiaryWork.MOST_DRAWN), ""))).isFalse();
+    apiary(hives(ApiaryWork.MOST_DRAWN + 1), "");
+    JsonNode found;
+    try (OpenHives page = new OpenHives(dir)) {
+      found = page.worked(OpenHives.object().put("what", "report")).path("answer");
+      assertThat(page.troubles()).isEmpty();
+    }
+    assertThat(found.path("note").asText()).contains("more than 30 hives", "results.jsonl");
+    Path out = Path.of(found.path("folder").asText());
+    assertThat(out.resolve("sheet.csv")).content().hasLineCount(32).contains("Hive 31");
+    List<String> lines = Files.readAllLines(out.resolve("results.jsonl"));
+    assertThat(lines).hasSize(31);
+    assertThat(OpenHives.JSON.readTree(lines.get(30)).path("colony").asText()).startsWith("Hive ");
+    assertThat(out.resolve("report.html"))
+        .content()
+        .contains("of 31 hives", "results.jsonl")
+        .doesNotContain("href=\"#\"");
+    try (Stream<Path> all = Files.list(out)) {
+      assertThat(all.map(f -> f.getFileName().toString()))
+          .containsExactlyInAnyOrder(
+              "report.html", "sheet.csv", "results.jsonl", "broodtide-files.json");
+    }
   }
 }

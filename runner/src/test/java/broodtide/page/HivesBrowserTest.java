@@ -110,6 +110,48 @@ class HivesBrowserTest {
     assertThat(folder.resolve("washes.csv")).doesNotExist();
   }
 
+  /**
+   * Two tabs on one folder: each keeps what was typed into it, and a closed one leaves its text.
+   */
+  @Test
+  void eachTabKeepsWhatWasTypedIntoIt() throws Exception {
+    String cell = "document.querySelector('" + CELL + "')";
+    files();
+    visit("counts");
+    typeNote("windy");
+    try (Chromium other = browser.tab()) {
+      other.enter(page.start("/hives"), 1280, 900);
+      other.waitFor("document.getElementById('folder')?.textContent");
+      other.eval("location.hash = '#counts'");
+      other.waitFor(cell);
+      assertThat(other.eval(cell + ".value").asText()).isEmpty();
+      other.eval(cell + ".focus()");
+      other.type("calm");
+      browser.reload();
+      browser.waitFor(cell + "?.value === 'windy'");
+      other.reload();
+      other.waitFor(cell + "?.value === 'calm'");
+      assertThat(other.complaints()).isEmpty();
+    }
+    browser.reload();
+    browser.waitFor(cell + "?.value === 'windy'");
+    browser.eval("document.getElementById('save').click()");
+    browser.waitFor("document.getElementById('unsaved').textContent === 'Saved.'");
+
+    browser.reload();
+    browser.waitFor("document.querySelector('#notice button')");
+    assertThat(notice()).contains("keeps what you typed before");
+    assertThat(note()).isEqualTo("windy");
+    click("Take what I typed");
+    browser.waitFor(cell + "?.value === 'calm'");
+    browser.reload();
+    browser.waitFor("document.querySelector('#notice button')");
+    click("Leave it");
+    browser.reload();
+    browser.waitFor(cell + "?.value === 'windy'");
+    assertThat(notice()).isEmpty();
+  }
+
   /** The program ends, is said to be gone, and comes back for the same folder. */
   @Test
   void theServerGoneIsSaidAndTypingSurvivesIt() throws Exception {

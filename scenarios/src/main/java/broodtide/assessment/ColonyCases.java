@@ -234,15 +234,17 @@ public final class ColonyCases {
    */
   public static ColonyCase ofStudy(Study study, LocalDate today) throws IOException {
     Optional<WashFile> table = attached(study, today);
+    List<BoardCount> boards = table.map(WashFile::boards).orElse(List.of());
     ColonyCase c =
         ofStudy(
             study,
             Place.of(study),
-            table.map(WashFile::byColony).orElse(Map.of()),
+            table.map(WashFile::countsByColony).orElse(Map.of()),
+            boards,
             List.of(),
             Optional.empty(),
             Optional.empty());
-    return withBoards(List.of(c), table.map(WashFile::boards).orElse(List.of()), false).get(0);
+    return withBoards(List.of(c), boards, false).get(0);
   }
 
   /**
@@ -283,9 +285,36 @@ public final class ColonyCases {
       List<Control> further,
       Optional<LocalDate> decisionDate,
       Optional<LocalDate> until) {
+    return ofStudy(study, place, washes, List.of(), further, decisionDate, until);
+  }
+
+  /**
+   * {@return the case of a study}
+   *
+   * @param study says the colony, its first day, what was given, and what is believed of it
+   * @param place where it stands, as a rule {@link Place#of(Study)}
+   * @param washes washes by colony, of which those of the study's colony are taken
+   * @param boards mites on boards under this colony and others, of which one is enough to know the
+   *     colony by; they are told the case by {@link #withBoards(List, List, boolean)}
+   * @param further controls already carried out besides those of the study
+   * @param decisionDate the day of decision; empty for the day after the last wash or further
+   *     control, or the study's first day when there is neither
+   * @param until the last day to look at; empty for the study's
+   * @throws OutOfRange when a day comes before what it must follow
+   * @throws Unworkable when neither counts nor an infestation are known
+   */
+  public static ColonyCase ofStudy(
+      Study study,
+      Place place,
+      Map<String, List<Wash>> washes,
+      List<BoardCount> boards,
+      List<Control> further,
+      Optional<LocalDate> decisionDate,
+      Optional<LocalDate> until) {
     String colony = study.colony().name();
     List<Wash> taken = washes.getOrDefault(colony, List.of());
-    if (taken.isEmpty() && study.colony().infestation().isEmpty()) {
+    boolean counted = !taken.isEmpty() || boards.stream().anyMatch(b -> b.colony().equals(colony));
+    if (!counted && study.colony().infestation().isEmpty()) {
       throw new Unworkable(nothingKnown(study, washes));
     }
     if (!taken.isEmpty() && taken.get(0).date().isBefore(study.start())) {
@@ -338,7 +367,7 @@ public final class ColonyCases {
     List<String> alike = LookalikeNames.between(Map.of(colony, "the study"), others);
     return "the study \""
         + study.title()
-        + "\" has no washes of colony \""
+        + "\" has no counts of colony \""
         + colony
         + "\" and no infestation; give one of them"
         + (washes.isEmpty()

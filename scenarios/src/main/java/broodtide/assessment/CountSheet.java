@@ -2,18 +2,25 @@ package broodtide.assessment;
 
 import broodtide.season.Climate;
 import broodtide.wash.Infestation;
+import broodtide.wash.RatePosterior;
 import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Counts of several hives on one day, each read by itself: nothing is simulated, and nothing is
- * taken from earlier counts.
+ * taken from earlier counts. A hive that was counted several times on the day has a row for each
+ * count, and is one hive where hives are counted: its counts are read as one.
  *
  * <p>Immutable, and safe to share between threads.
  *
@@ -74,14 +81,33 @@ public record CountSheet(List<CountReading> rows) {
     return rows.get(0).thresholds();
   }
 
+  /** {@return how many hives were counted, each once however often it was counted} */
+  public int hives() {
+    return byHive().size();
+  }
+
+  /** {@return hives with several counts on the day, in the order of the rows} */
+  public List<String> countedOften() {
+    return byHive().entrySet().stream()
+        .filter(hive -> hive.getValue().size() > 1)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private Map<String, List<CountReading>> byHive() {
+    return rows.stream()
+        .collect(
+            Collectors.groupingBy(r -> r.wash().colony(), LinkedHashMap::new, Collectors.toList()));
+  }
+
   /**
    * {@return hives over the treatment threshold to be expected: the sum of the chances of all
-   * counts; empty without a threshold}
+   * hives; empty without a threshold}
    */
   public OptionalDouble expectedOver() {
     return threshold().isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(rows.stream().mapToDouble(CountSheet::chance).sum());
+        : OptionalDouble.of(chances().mapToDouble(HiveChance::chance).sum());
   }
 
   /**
@@ -90,15 +116,23 @@ public record CountSheet(List<CountReading> rows) {
    * is usual, or a half cup holds more bees, it does so in all hives.
    */
   public Optional<ApiaryCount> over() {
-    OptionalDouble threshold = threshold();
-    return threshold.isEmpty()
+    return threshold().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            ApiaryCount.of(rows.stream().map(r -> over(r, threshold.getAsDouble())).toList()));
+        : Optional.of(ApiaryCount.of(chances().toList()));
   }
 
-  private static HiveChance over(CountReading r, double threshold) {
-    double[] over = Infestation.of(r.wash()).asAlcoholWash().chancesAbove(threshold, SHARES);
+  private Stream<HiveChance> chances() {
+    double threshold = threshold().orElseThrow();
+    return byHive().values().stream().map(counts -> over(counts, threshold));
+  }
+
+  private static HiveChance over(List<CountReading> counts, double threshold) {
+    CountReading r = counts.get(0);
+    double[] over =
+        RatePosterior.chancesAbove(
+            counts.stream().map(c -> Infestation.of(c.wash()).asAlcoholWash()).toList(),
+            threshold,
+            SHARES);
     short[] ranks = new short[SHARES];
     for (int i = 0; i < SHARES; i++) {
       ranks[i] = (short) i;
@@ -106,7 +140,7 @@ public record CountSheet(List<CountReading> rows) {
     return new HiveChance(
         r.wash().colony(),
         ColonyCase.NO_YARD,
-        r.chanceAbove(),
+        counts.size() == 1 ? r.chanceAbove() : Arrays.stream(over).average().orElseThrow(),
         List.of(new HiveChance.Ranked("counts by " + r.wash().method().id(), SHARED, ranks)),
         (weights, bees, others) -> {
           double all = 0;

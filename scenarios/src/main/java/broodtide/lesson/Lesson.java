@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param settings the colonies that the engine plays, at least one, none with washes
  * @param task what learners do before the reveal
  * @param charts what is drawn at the reveal, one to three
+ * @param judged hives of which the reveal shows what their washes say of a treatment; none for none
  * @param figures numbers read out at the reveal
  * @param reveal what to see in them
  * @param teacher note to the teacher
@@ -42,6 +43,7 @@ public record Lesson(
     List<Study> settings,
     Task task,
     List<Chart> charts,
+    List<Judged> judged,
     List<Figure> figures,
     String reveal,
     String teacher,
@@ -56,6 +58,7 @@ public record Lesson(
     claims = List.copyOf(claims);
     settings = List.copyOf(settings);
     charts = List.copyOf(charts);
+    judged = List.copyOf(judged);
     figures = List.copyOf(figures);
     discussion = List.copyOf(discussion);
     sources = List.copyOf(sources);
@@ -132,6 +135,29 @@ public record Lesson(
       show = List.copyOf(show);
     }
   }
+
+  /**
+   * A hive whose washes before and after a treatment say what the treatment did.
+   *
+   * @param hive its name
+   * @param plan the plan whose one miticide it was given, and whose setting says where it stands
+   * @param washes two to six, rising by day, at least one up to the treatment and one after it
+   */
+  public record Judged(String hive, String plan, List<Count> washes) {
+    /** Copies the list. */
+    public Judged {
+      washes = List.copyOf(washes);
+    }
+  }
+
+  /**
+   * A count of a hive.
+   *
+   * @param date the day
+   * @param mites mites found, at most as many as bees
+   * @param bees bees in the wash
+   */
+  public record Count(LocalDate date, int mites, int bees) {}
 
   /**
    * One number of the reveal.

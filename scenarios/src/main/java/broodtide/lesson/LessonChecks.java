@@ -1,5 +1,6 @@
 package broodtide.lesson;
 
+import broodtide.control.MiticideCourse;
 import broodtide.engine.Scenario;
 import broodtide.forms.Nearest;
 import broodtide.measure.OutOfRange;
@@ -27,6 +28,7 @@ final class LessonChecks {
     checks.task();
     checks.charts();
     checks.records();
+    lesson.judged().forEach(checks::judged);
     for (Lesson.Figure figure : lesson.figures()) {
       checks.measure("figures", figure.measure());
     }
@@ -84,6 +86,44 @@ final class LessonChecks {
             "as many cells in each row as in the heading, " + lesson.records().get(0).size());
       }
     }
+  }
+
+  private void judged(Lesson.Judged judged) {
+    String field = LessonJudgedForm.JUDGED.name();
+    MiticideCourse given = judgedCourse(field, judged);
+    List<Lesson.Count> washes = judged.washes();
+    for (int i = 0; i < washes.size(); i++) {
+      Lesson.Count wash = washes.get(i);
+      if (wash.mites() > wash.bees()) {
+        throw new OutOfRange(
+            field, "with " + wash.mites() + " mites in " + wash.bees() + " bees", "fewer mites");
+      }
+      if (i > 0 && !wash.date().isAfter(washes.get(i - 1).date())) {
+        throw new OutOfRange(field, "with a wash on " + wash.date(), "washes by rising days");
+      }
+      day(field, judged.plan(), wash.date());
+    }
+    if (washes.get(0).date().isAfter(given.from())
+        || !washes.get(washes.size() - 1).date().isAfter(given.from())) {
+      throw new OutOfRange(
+          field,
+          "about \"" + judged.hive() + "\"",
+          "a wash up to " + given.from() + ", when the treatment began, and one after it");
+    }
+  }
+
+  private MiticideCourse judgedCourse(String field, Lesson.Judged judged) {
+    List<MiticideCourse> courses =
+        plan(field, judged.plan()).scenario().plan().controls().stream()
+            .flatMap(c -> c.course().stream())
+            .toList();
+    if (courses.size() != 1) {
+      throw new OutOfRange(
+          field,
+          "about plan \"" + judged.plan() + "\" with " + courses.size() + " miticides",
+          "a plan with one miticide");
+    }
+    return courses.get(0);
   }
 
   private void measure(String field, Lesson.Measure measure) {

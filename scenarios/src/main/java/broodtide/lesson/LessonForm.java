@@ -158,6 +158,7 @@ final class LessonForm {
               SETTINGS,
               TASK,
               CHARTS,
+              LessonJudgedForm.JUDGED,
               FIGURES,
               REVEAL,
               TEACHER,
@@ -183,6 +184,7 @@ final class LessonForm {
             in.need(SETTINGS),
             in.need(TASK),
             in.need(CHARTS),
+            in.need(LessonJudgedForm.JUDGED),
             in.need(FIGURES),
             in.need(REVEAL),
             in.need(TEACHER),
@@ -207,6 +209,9 @@ final class LessonForm {
     out.put(SETTINGS, l.settings());
     out.put(TASK, l.task());
     out.put(CHARTS, l.charts());
+    if (!l.judged().isEmpty()) {
+      out.put(LessonJudgedForm.JUDGED, l.judged());
+    }
     out.put(FIGURES, l.figures());
     out.put(REVEAL, l.reveal());
     out.put(TEACHER, l.teacher());

@@ -48,6 +48,7 @@ public record LessonPlace(Optional<Climate> climate, boolean south) {
         l.settings().stream().map(this::study).toList(),
         task(l.task()),
         l.charts().stream().map(c -> new Lesson.Chart(text(c.title()), c.show())).toList(),
+        l.judged().stream().map(this::judged).toList(),
         l.figures().stream()
             .map(f -> new Lesson.Figure(text(f.say()), measure(f.measure())))
             .toList(),
@@ -124,6 +125,15 @@ public record LessonPlace(Optional<Climate> climate, boolean south) {
 
   private Control control(Control c) {
     return c.startingOn(moved(c.from()));
+  }
+
+  private Lesson.Judged judged(Lesson.Judged j) {
+    return new Lesson.Judged(
+        text(j.hive()),
+        text(j.plan()),
+        j.washes().stream()
+            .map(w -> new Lesson.Count(moved(w.date()), w.mites(), w.bees()))
+            .toList());
   }
 
   private Lesson.Task task(Lesson.Task task) {

@@ -46,7 +46,7 @@ final class CountJson {
   static void write(
       ObjectNode node, CountSheet sheet, Function<CountReading, CountPrecision> precision) {
     node.put("date", sheet.date().toString());
-    node.put("hives", sheet.rows().size());
+    node.put("hives", sheet.hives());
     if (sheet.expectedOver().isPresent()) {
       node.put("expectedOverThreshold", four(sheet.expectedOver().getAsDouble()));
     } else {

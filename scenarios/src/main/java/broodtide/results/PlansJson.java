@@ -47,7 +47,8 @@ final class PlansJson {
     }
   }
 
-  private static void boards(ObjectNode node, ColonyCase c) {
+  /** Mites on boards under a colony; nothing without one. */
+  static void boards(ObjectNode node, ColonyCase c) {
     if (c.boards().isEmpty()) {
       return;
     }

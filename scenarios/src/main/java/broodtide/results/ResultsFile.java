@@ -246,6 +246,19 @@ public final class ResultsFile {
   }
 
   /**
+   * Adds what mites on one board say of a colony.
+   *
+   * @param outlook the colony of which this board alone is known, and where it would stand
+   */
+  public void addBoard(CountOutlook outlook) {
+    decisions.put(outlook.colony().colony(), outlook.decision());
+    ObjectNode node = colony(outlook.colony());
+    PlansJson.boards(node, outlook.colony());
+    JsonFigures.band(node.putObject("today"), outlook.today());
+    outlook.ahead().ifPresent(o -> CountJson.ahead(node.putObject("leftAlone"), o));
+  }
+
+  /**
    * Adds the sheet of the apiary, whose figures are those of the decisions of its colonies.
    *
    * @param sheet the apiary

@@ -97,11 +97,11 @@ public final class ApiaryWords {
    * @param sheet the counts
    */
   public static String headline(CountSheet sheet) {
-    int hives = sheet.rows().size();
+    int hives = sheet.hives();
     return sheet.threshold().isEmpty()
         ? Answer.noThreshold(sheet.date(), sheet.thresholds())
             + "; the sheet shows what each of "
-            + Digits.counted(hives, "count")
+            + Digits.counted(sheet.rows().size(), "count")
             + " says."
         : over(sheet.over().orElseThrow().median(), hives)
             + " over the treatment threshold of "
@@ -110,6 +110,23 @@ public final class ApiaryWords {
             + Plain.day(sheet.date())
             + between(sheet.over().orElseThrow())
             + ", judged from these counts only.";
+  }
+
+  /**
+   * {@return how hives are counted that have several counts on the day of a sheet; empty where none
+   * has}
+   *
+   * @param sheet the counts
+   */
+  public static Optional<String> countedOften(CountSheet sheet) {
+    List<String> hives = sheet.countedOften();
+    return hives.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Counted more than once on that day: "
+                + String.join(", ", hives)
+                + ". Each stands for one hive in the number over the threshold; its counts are"
+                + " read as one.");
   }
 
   /**

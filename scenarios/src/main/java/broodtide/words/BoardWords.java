@@ -1,13 +1,21 @@
 package broodtide.words;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.CountOutlook;
+import broodtide.assessment.Decision;
+import broodtide.assessment.QuantileSummary;
 import broodtide.wash.BoardCount;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** What is said of mites on boards under one colony. */
 public final class BoardWords {
+  /** What another count brings. */
+  public static final String WASH_TELLS_MORE =
+      "A board alone tells how many mites there are within a wide factor; one wash narrows it.";
+
   private BoardWords() {}
 
   /**
@@ -40,6 +48,44 @@ public final class BoardWords {
                     + " threshold in daily fall is named "
                     + c.thresholds().where()
                     + "."));
+  }
+
+  /**
+   * {@return what a board alone says of its colony, in sentences: the daily fall, the infestation
+   * of the simulated colonies that fit it, and the odds of standing over the treatment threshold}
+   *
+   * @param outlook the colony of which this board alone is known
+   */
+  public static List<String> alone(CountOutlook outlook) {
+    ColonyCase c = outlook.colony();
+    List<String> out = new ArrayList<>();
+    out.add(String.join(" ", sentences(c)));
+    QuantileSummary today = outlook.today();
+    out.add(
+        "Simulated colonies consistent with it have about "
+            + Plain.level(today.median())
+            + " mites per 100 bees (90 % interval "
+            + Plain.levels(today.q05(), today.q95())
+            + ").");
+    Decision decision = outlook.decision();
+    out.add(
+        decision.overThresholdToday().isEmpty()
+            ? Answer.noThreshold(c.now(), c.thresholds()) + "."
+            : "The treatment threshold "
+                + c.thresholds().where()
+                + " is "
+                + Answer.thresholdWords(c.thresholds(), decision.threshold().orElseThrow())
+                + ". "
+                + Plain.capital(over(decision.overThresholdToday().getAsDouble()))
+                + ".");
+    return out;
+  }
+
+  private static String over(double chance) {
+    String odds = Odds.words(chance);
+    return Odds.nearlySure(chance)
+        ? "the colony " + odds + " stands above it"
+        : "the odds that the colony stands above it are " + odds;
   }
 
   /**

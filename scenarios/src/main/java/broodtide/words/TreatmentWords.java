@@ -69,7 +69,13 @@ public final class TreatmentWords {
         + taken(check);
   }
 
-  private static String taken(TreatmentCheck check) {
+  /**
+   * {@return what the treatment took of the mites, with its interval, beside what it takes at its
+   * usual efficacy}
+   *
+   * @param check the treatment as its washes judge it
+   */
+  public static String taken(TreatmentCheck check) {
     QuantileSummary taken = QuantileSummary.of(check.reduction());
     return "Untreated, the colony would have stood at about "
         + Plain.level(QuantileSummary.of(check.untreated()).median())

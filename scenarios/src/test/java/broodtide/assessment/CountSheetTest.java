@@ -11,6 +11,7 @@ import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -61,10 +62,47 @@ class CountSheetTest {
     }
   }
 
+  /** Two scoops of one hive are one hive, and say what a scoop of twice the bees says. */
+  @Test
+  void aHiveCountedTwiceIsOneHive() {
+    List<Wash> twice =
+        List.of(
+            wash("A", 5, WashMethod.ALCOHOL, OptionalInt.of(300)),
+            wash("A", 9, WashMethod.ALCOHOL, OptionalInt.of(200)),
+            wash("B", 12, WashMethod.ALCOHOL, OptionalInt.of(300)));
+    List<Wash> once = List.of(wash("A", 14, WashMethod.ALCOHOL, OptionalInt.of(500)), twice.get(2));
+    CountSheet sheet = sheet(twice);
+    assertThat(sheet.rows()).hasSize(3);
+    assertThat(sheet.hives()).isEqualTo(2);
+    assertThat(sheet.countedOften()).containsExactly("A");
+    assertThat(sheet.over().orElseThrow().distribution())
+        .containsExactly(sheet(once).over().orElseThrow().distribution(), within(1e-9));
+    assertThat(sheet.expectedOver().orElseThrow())
+        .isCloseTo(sheet(once).expectedOver().orElseThrow(), within(1e-9));
+    assertThat(sheet(once).countedOften()).isEmpty();
+  }
+
+  /** A second sugar roll by the same hand narrows the sample, and leaves the method in doubt. */
+  @Test
+  void aSecondCountLeavesTheDoubtAboutTheMethod() {
+    Wash roll = wash("A", 14, WashMethod.POWDERED_SUGAR, OptionalInt.of(300));
+    double one = sheet(List.of(roll)).expectedOver().orElseThrow();
+    double thirty = sheet(Collections.nCopies(30, roll)).expectedOver().orElseThrow();
+    double whole =
+        sheet(List.of(wash("A", 420, WashMethod.POWDERED_SUGAR, OptionalInt.of(9_000))))
+            .expectedOver()
+            .orElseThrow();
+    assertThat(thirty).isNotCloseTo(one, within(0.01)).isCloseTo(whole, within(0.01));
+  }
+
+  private static CountSheet sheet(List<Wash> washes) {
+    return CountSheet.of(washes, Catalog.climate("temperate"), ThresholdSet.given("3", 3, 100));
+  }
+
   private static CountSheet sheet(WashMethod method, OptionalInt bees) {
     List<Wash> washes =
         IntStream.range(0, 12).mapToObj(i -> wash("H" + i, 9, method, bees)).toList();
-    return CountSheet.of(washes, Catalog.climate("temperate"), ThresholdSet.given("3", 3, 100));
+    return sheet(washes);
   }
 
   private static Wash wash(String colony, int mites, WashMethod method, OptionalInt bees) {

@@ -6,6 +6,7 @@ import broodtide.forms.BadInput;
 import broodtide.forms.Fault;
 import broodtide.forms.Source;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +56,57 @@ class LessonFaultsTest {
     assertThat(lesson.caution()).contains("Mind the bees.");
     assertThat(LessonFile.write(lesson)).contains("\"caution\": \"Mind the bees.\"");
     assertThat(LessonFile.read(Source.of("lesson.json", LESSON)).caution()).isEmpty();
+  }
+
+  private static final String TREATED =
+      LESSON
+          .replace(
+              "[{\"name\": \"wait\"}]",
+              "[{\"name\": \"wait\"}, {\"name\": \"t\", \"controls\": [{\"use\":"
+                  + " \"amitraz-strips\", \"start\": \"2026-06-01\"}]}]")
+          .replace("\"mites\", \"adults\"", "\"mites\"");
+
+  private static String judged(String plan, String washes) {
+    return TREATED.replace(
+        "\"figures\"",
+        "\"judged\": [{\"hive\": \"A\", \"plan\": \""
+            + plan
+            + "\", \"washes\": ["
+            + washes
+            + "]}], \"figures\"");
+  }
+
+  private static String wash(String date, int mites) {
+    return "{\"date\": \"" + date + "\", \"mites\": " + mites + ", \"bees\": 300}";
+  }
+
+  @Test
+  void aHiveMayBeJudgedAndIsWrittenBack() {
+    String both = wash("2026-05-30", 12) + ", " + wash("2026-07-20", 3);
+    Lesson lesson = LessonFile.read(Source.of("lesson.json", judged("t", both)));
+    assertThat(lesson.judged()).hasSize(1);
+    assertThat(lesson.judged().get(0).washes()).hasSize(2);
+    assertThat(LessonFile.read(Source.of("again.json", LessonFile.write(lesson))).judged())
+        .isEqualTo(lesson.judged());
+    LessonPlace south = new LessonPlace(Optional.empty(), true);
+    assertThat(south.of(lesson).judged().get(0).washes().get(0).date()).hasToString("2026-11-30");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "wait, 2026-05-30, 2026-07-20, 3, with 0 miticides",
+    "t, 2026-06-02, 2026-07-20, 3, 'a wash up to 2026-06-01'",
+    "t, 2026-04-02, 2026-05-20, 3, 'and one after it'",
+    "t, 2026-05-30, 2026-05-30, 3, washes by rising days",
+    "t, 2026-05-30, 2026-07-20, 301, 301 mites in 300 bees",
+    "t, 2026-05-30, 2027-07-20, 3, about 2027-07-20",
+    "other, 2026-05-30, 2026-07-20, 3, a plan of the settings"
+  })
+  void aHiveThatCannotBeJudgedIsRefused(
+      String plan, String before, String after, int mites, String why) {
+    List<String> found = faults(judged(plan, wash(before, 12) + ", " + wash(after, mites)));
+    assertThat(found).hasSize(1);
+    assertThat(found.toString()).contains("judged", why);
   }
 
   @ParameterizedTest
