@@ -117,6 +117,12 @@ record LocalCluster(Process script, Path folder) {
     }
     List<ProcessHandle> left = all.stream().filter(ProcessHandle::isAlive).toList();
     left.forEach(ProcessHandle::destroyForcibly);
+    // they point at jars elsewhere, and whoever sweeps the folder would warn of each
+    try (Stream<Path> links = Files.list(folder.resolve("spark/jars"))) {
+      for (Path link : links.toList()) {
+        Files.delete(link);
+      }
+    }
     return left;
   }
 
