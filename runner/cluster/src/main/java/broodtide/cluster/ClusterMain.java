@@ -57,6 +57,7 @@ public final class ClusterMain implements Callable<Integer> {
   private final PrintStream out;
   private final PrintStream err;
   private final LocalDate today;
+  private final LostExecutors lost = new LostExecutors();
 
   @Parameters(index = "0", paramLabel = "QUESTION", description = "${COMPLETION-CANDIDATES}.")
   private @Nullable Asked asked;
@@ -230,6 +231,7 @@ public final class ClusterMain implements Callable<Integer> {
     if (e instanceof SparkException || e instanceof IOException) {
       err.println("The cluster could not carry out the job; no results were written.");
       err.println(HiveJob.reason(e));
+      lost.text().ifPresent(err::println);
     } else {
       err.println("A fault of the program; no results were written: " + e);
     }
@@ -245,6 +247,7 @@ public final class ClusterMain implements Callable<Integer> {
             .config("spark.sql.datetime.java8API.enabled", "true")
             .config("spark.sql.parquet.compression.codec", "snappy")
             .getOrCreate();
+    spark.sparkContext().addSparkListener(lost);
     ResultFolder results = ResultFolder.claim(folder, spark.sparkContext().hadoopConfiguration());
     boolean done = false;
     try {
@@ -259,6 +262,7 @@ public final class ClusterMain implements Callable<Integer> {
       if (!done) {
         results.sweep();
       }
+      lost.stopCounting();
       spark.stop();
     }
     return OK;

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.apache.spark.SparkException;
 import org.apache.spark.api.java.JavaPairRDD;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
@@ -266,10 +267,20 @@ final class HiveJob {
     return counts;
   }
 
-  /** The newest part of a stack of causes that says what went wrong. */
+  /** What went wrong: the yard's own words when it was a yard, otherwise those of the engine. */
   static String reason(Throwable failed) {
-    return Optional.ofNullable(failed.getMessage())
-        .flatMap(m -> m.lines().findFirst())
-        .orElse(failed.toString());
+    String said = "";
+    for (Throwable each = failed; each != null; each = each.getCause()) {
+      String message = Optional.ofNullable(each.getMessage()).orElse(each.toString());
+      String line = message.lines().findFirst().orElse(each.toString());
+      if (each instanceof YardFailed) {
+        return line;
+      }
+      // The engine's outermost words say that the job was aborted, those below say why.
+      if (said.isEmpty() || (each instanceof SparkException && line.length() > said.length())) {
+        said = line;
+      }
+    }
+    return said;
   }
 }
