@@ -3,7 +3,6 @@ package broodtide.cli;
 import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Assessment;
-import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Decision;
@@ -152,7 +151,7 @@ final class PlanCommandRun {
                   sheet(sheet, findings.together(), cases.cases().get(0).thresholds())
                       .forEach(desk.out()::println));
       text.forEach(desk.out()::println);
-      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
+      desk.out().println(desk.terminal().wrap(findings.caution()));
       cases.news(reinvasionTells).forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.deliver();

@@ -152,7 +152,7 @@ final class ApiaryWork implements AutoCloseable {
     }
     apiary.washes().notes().forEach(notes::add);
     out.put("decisionDate", Plain.day(sheet.date()));
-    out.put("caution", Caution.ANSWER);
+    out.put("caution", Caution.answer(ControlCautions.acid(sheet.named())));
     return out;
   }
 
@@ -228,7 +228,7 @@ final class ApiaryWork implements AutoCloseable {
       }
     }
     cautions.forEach(out.putArray("cautions")::add);
-    out.put("caution", Caution.ANSWER);
+    out.put("caution", Caution.answer(ControlCautions.acid(own)));
     return out;
   }
 
