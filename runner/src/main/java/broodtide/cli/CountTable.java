@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.CountReading;
 import broodtide.assessment.CountSheet;
+import broodtide.assessment.YearStages;
 import broodtide.files.Outputs;
 import broodtide.report.AnswerSheet;
 import broodtide.report.ApiaryPicture;
@@ -19,6 +20,7 @@ import broodtide.wash.WashMethod;
 import broodtide.words.ApiaryWords;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
+import broodtide.words.ThresholdWords;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -79,6 +81,7 @@ final class CountTable {
     List<Wash> washes = file.washes().stream().filter(w -> w.date().equals(shown)).toList();
     CountSheet sheet = CountSheet.of(washes, year, thresholds);
     List<String> notes = new ArrayList<>(file.notes());
+    notes.addAll(ThresholdWords.notes(new YearStages(year), thresholds, shown));
     if (days.size() > 1) {
       notes.add(
           0,

@@ -244,7 +244,8 @@ final class PlanCommandRun {
     Comparison comparison = result.comparison();
     List<String> out = new ArrayList<>();
     Answer.contradiction(result.agreement()).ifPresent(out::add);
-    FirstLines.objection(comparison).ifPresent(o -> out.add("Against the best plan: " + o + "."));
+    FirstLines.objection(comparison)
+        .ifPresent(o -> out.add("Against the plan named first: " + o + "."));
     for (Comparison.Refused r : comparison.refused()) {
       out.add("Left out: " + r.plan() + ": " + r.reason() + ".");
     }

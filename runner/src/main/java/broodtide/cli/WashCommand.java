@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
+import broodtide.assessment.YearStages;
 import broodtide.catalog.Catalog;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
@@ -20,6 +21,7 @@ import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
 import broodtide.words.PrecisionWords;
+import broodtide.words.ThresholdWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -227,6 +229,8 @@ final class WashCommand implements Callable<Integer> {
     List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
     outlook.ahead().ifPresent(o -> sentences.add(WashWords.ahead(o)));
     sentences.add(next(reading));
+    sentences.addAll(
+        ThresholdWords.notes(new YearStages(year()), reading.thresholds(), reading.wash().date()));
     if (hives != null) {
       sentences.add(apiary(reading, hives));
     }
