@@ -16,8 +16,8 @@ public final class Caution {
 
   /** Below an answer with a plan that uses an acid. */
   public static final String ACID =
-      "Acids burn skin, eyes and lungs: wear acid-proof gloves and goggles, and a respirator where"
-          + " the label asks for one.";
+      "Acids burn skin, eyes and lungs: wear acid-proof gloves and goggles, and a respirator for"
+          + " acid vapour as the label says.";
 
   /**
    * {@return what is said below an answer about plans}
