@@ -144,7 +144,7 @@ final class CountTable {
             terminal.faint(
                 terminal.wrap(
                     "per 100: mites counted per 100 bees, with the 90 % interval of the"
-                        + " count alone. over: the chance, by this count alone, of standing"
+                        + " count alone. over: the chance, by this count alone, of being"
                         + " over the treatment threshold.")));
     desk.out().println();
     notes.forEach(note -> desk.out().println(terminal.wrap(note)));

@@ -45,8 +45,8 @@ import picocli.CommandLine.Spec;
     header = "What one count says, or the counts of one day.",
     description = {
       "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the treatment threshold, and what it implies for the whole colony. Of a table of"
-          + " counts, a sheet: the hives of one day, those likeliest over the threshold first."
+          + " the treatment threshold, and what it implies for the whole colony. For a table of"
+          + " counts, a sheet: the hives of one day, the most likely over the threshold first."
     },
     footer = {
       "  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime",
@@ -65,8 +65,8 @@ final class WashCommand implements Callable<Integer> {
       paramLabel = "MITES",
       converter = CountedOrTable.Converter.class,
       description =
-          "Mites counted; or a table of counts (CSV) as other commands read it, of which the counts"
-              + " of one day are shown as a sheet. '-' reads it from standard input.")
+          "Mites counted; or a table of counts (CSV) as other commands read it. The counts of one"
+              + " day are shown as a sheet. '-' reads it from standard input.")
   private CountedOrTable counted = new CountedOrTable(OptionalInt.of(0), Optional.empty());
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -80,7 +80,7 @@ final class WashCommand implements Callable<Integer> {
   @Option(
       names = "--date",
       paramLabel = "DATE",
-      description = "Day of the wash. Of a table: default the newest.")
+      description = "Day of the wash. In a table the default is the newest.")
   private @Nullable LocalDate date;
 
   @Option(
@@ -91,7 +91,7 @@ final class WashCommand implements Callable<Integer> {
       required = true)
   private String climate = "";
 
-  @Option(names = "--south", description = "The place lies south of the equator.")
+  @Option(names = "--south", description = "The place is south of the equator.")
   private boolean south;
 
   @Option(

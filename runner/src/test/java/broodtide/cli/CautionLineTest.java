@@ -142,7 +142,7 @@ class CautionLineTest {
     assertThat(plan.code()).as(plan.err()).isEqualTo(Main.OK);
     assertThat(oneLine(plan.out()))
         .containsPattern(
-            "Note: Formic acid, given off within a week from 2025-06-20: honey supers usually")
-        .doesNotContain("from 2025-08-20: honey supers");
+            "Note: Formic acid, given off within a week from 2025-06-20: supers are usually")
+        .doesNotContain("from 2025-08-20: supers");
   }
 }

@@ -157,7 +157,7 @@ final class MiticideKind extends ControlKind<MiticideCourse> {
             course.name()
                 + " from "
                 + course.from()
-                + ": honey supers usually stand on "
+                + ": supers are usually on for "
                 + days
                 + " of its days; they must come off first (the label decides)"));
   }

@@ -48,6 +48,6 @@ public final class ThresholdWords {
                 + Plain.shortDay(day)
                 + ": "
                 + String.join(", ", sets)
-                + " (per 100 bees); --threshold takes them.");
+                + " (per 100 bees). You can choose one as your threshold.");
   }
 }
