@@ -7,17 +7,32 @@ import java.util.Arrays;
  * read row by row, which is many times faster than colony by colony and the same to the last bit.
  */
 final class BlockRow {
-  private BlockRow() {}
+  private final double[] spare;
+
+  /** Adult bees, which several quantities ask for. */
+  private final double[] adults;
+
+  private int counted = -1;
+
+  /**
+   * Room for the figures of a block.
+   *
+   * @param colonies how many there are
+   */
+  BlockRow(int colonies) {
+    spare = new double[colonies];
+    adults = new double[colonies];
+  }
 
   /**
    * Reads a quantity.
    *
-   * @param spare room for a figure of each colony
+   * @param day the day that the block shows
    * @param into where the figures go
    * @param first where the first of them goes
    */
-  static void read(Quantity quantity, ColonyView view, double[] spare, float[] into, int first) {
-    if (view instanceof ColonyBlock block && rows(quantity, block, spare)) {
+  void read(Quantity quantity, int day, ColonyView view, float[] into, int first) {
+    if (view instanceof ColonyBlock block && rows(quantity, day, block)) {
       for (int l = 0; l < spare.length; l++) {
         into[first + l] = (float) spare[l];
       }
@@ -29,9 +44,10 @@ final class BlockRow {
   }
 
   /** Whether the quantity is one of those that are read by rows; if so it has been. */
-  private static boolean rows(Quantity quantity, ColonyBlock block, double[] out) {
+  private boolean rows(Quantity quantity, int day, ColonyBlock block) {
+    double[] out = spare;
     switch (quantity) {
-      case ADULTS -> adults(block, out);
+      case ADULTS -> System.arraycopy(adults(day, block), 0, out, 0, out.length);
       case WINTER_BEES -> {
         Arrays.fill(out, 0);
         for (AdultClass each : AdultClass.ALL) {
@@ -41,10 +57,10 @@ final class BlockRow {
         }
       }
       case INFESTATION -> {
-        adults(block, out);
+        double[] bees = adults(day, block);
         double[] mites = block.phoretic;
         for (int l = 0; l < out.length; l++) {
-          out[l] = 100 * mites[l] / Math.max(1, out[l]);
+          out[l] = 100 * mites[l] / Math.max(1, bees[l]);
         }
       }
       case MITES -> {
@@ -66,11 +82,15 @@ final class BlockRow {
     return true;
   }
 
-  private static void adults(ColonyBlock block, double[] out) {
-    Arrays.fill(out, 0);
-    for (double[] row : block.adults) {
-      add(out, row);
+  private double[] adults(int day, ColonyBlock block) {
+    if (counted != day) {
+      Arrays.fill(adults, 0);
+      for (double[] row : block.adults) {
+        add(adults, row);
+      }
+      counted = day;
     }
+    return adults;
   }
 
   private static void add(double[] into, double[] row) {

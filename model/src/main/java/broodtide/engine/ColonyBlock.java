@@ -190,16 +190,38 @@ public final class ColonyBlock implements ColonyView {
 
   /** Bees, brood and mites of a lane, in the order of {@link #stateRows}. */
   double[] state(int lane) {
-    double[] out = new double[stateLength()];
+    return column(this::stateRows, lane);
+  }
+
+  /** Shows every row that a day hands on to the next: the state, its sums, and the ledger. */
+  void memoryRows(Consumer<double[]> rows) {
+    stateRows(rows);
+    for (double[] row : new double[][] {workerCells, droneCells, inWorker, inDrone, startMites}) {
+      rows.accept(row);
+    }
+    for (double[] row : ledger()) {
+      rows.accept(row);
+    }
+  }
+
+  /** All that a lane hands on to the next day, in the order of {@link #memoryRows}. */
+  double[] memory(int lane) {
+    return column(this::memoryRows, lane);
+  }
+
+  private static double[] column(Consumer<Consumer<double[]>> rows, int lane) {
     int[] next = {0};
-    stateRows(row -> out[next[0]++] = row[lane]);
+    rows.accept(row -> next[0]++);
+    double[] out = new double[next[0]];
+    next[0] = 0;
+    rows.accept(row -> out[next[0]++] = row[lane]);
     return out;
   }
 
-  private int stateLength() {
-    int[] rows = {0};
-    stateRows(row -> rows[0]++);
-    return rows[0];
+  private double[][] ledger() {
+    return new double[][] {
+      daughters, immigrants, diedOnBees, diedInCells, killed, cutOut, movedAway
+    };
   }
 
   private void eachRow(ColonyBlock other, BiConsumer<double[], double[]> rows) {
@@ -226,10 +248,7 @@ public final class ColonyBlock implements ColonyView {
   void begin() {
     sumUp();
     disturbed();
-    for (double[] column :
-        new double[][] {
-          daughters, immigrants, diedOnBees, diedInCells, killed, cutOut, movedAway
-        }) {
+    for (double[] column : ledger()) {
       Arrays.fill(column, 0);
     }
     for (int l = 0; l < lanes; l++) {

@@ -84,7 +84,19 @@ public final class DailyEngine {
    */
   public void run(DayObserver observer) {
     observer.see(0, block);
-    for (int day = 0; day < schedule.days; day++) {
+    runFrom(0, observer);
+  }
+
+  /** Goes on from a day whose state the block holds, and which the observer has seen. */
+  void resume(int from, DayObserver observer) {
+    for (int day = 0; day < from; day++) {
+      lanes.enter(day);
+    }
+    runFrom(from, observer);
+  }
+
+  private void runFrom(int first, DayObserver observer) {
+    for (int day = first; day < schedule.days; day++) {
       step(day);
       observer.see(day + 1, block);
     }

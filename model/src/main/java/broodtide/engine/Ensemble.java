@@ -38,7 +38,7 @@ public final class Ensemble {
       BlockObserver observers,
       Workers workers,
       Progress progress) {
-    run(scenario, members, (first, part) -> start.colonies(part), observers, workers, progress);
+    run(scenario, 0, members, (first, part) -> start.colonies(part), observers, workers, progress);
   }
 
   /**
@@ -63,6 +63,7 @@ public final class Ensemble {
     }
     run(
         scenario,
+        0,
         members,
         (first, part) -> started.block(first, first + part.size()),
         observers,
@@ -70,7 +71,25 @@ public final class Ensemble {
         progress);
   }
 
-  /** Makes a block of members on the start day. */
+  /** Runs every member on from days that have been played before; observers see those after. */
+  static void run(
+      Scenario scenario,
+      SharedPast past,
+      List<SimulatedColony> members,
+      BlockObserver observers,
+      Workers workers,
+      Progress progress) {
+    run(
+        scenario,
+        past.days(),
+        members,
+        (first, part) -> past.block(first, first + part.size()),
+        observers,
+        workers,
+        progress);
+  }
+
+  /** Makes a block of members on the day from which they run. */
   @FunctionalInterface
   private interface Begin {
     ColonyBlock block(int first, List<SimulatedColony> part);
@@ -78,6 +97,7 @@ public final class Ensemble {
 
   private static void run(
       Scenario scenario,
+      int from,
       List<SimulatedColony> members,
       Begin begin,
       BlockObserver observers,
@@ -92,8 +112,13 @@ public final class Ensemble {
           int first = block * width;
           List<SimulatedColony> part =
               members.subList(first, Math.min(members.size(), first + width));
-          DailyEngine.from(begin.block(first, part), scenario, schedule, part)
-              .run(observers.of(first, part.size()));
+          DailyEngine engine = DailyEngine.from(begin.block(first, part), scenario, schedule, part);
+          DayObserver observer = observers.of(first, part.size());
+          if (from == 0) {
+            engine.run(observer);
+          } else {
+            engine.resume(from, observer);
+          }
         },
         progress);
   }

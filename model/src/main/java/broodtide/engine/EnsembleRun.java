@@ -17,12 +17,31 @@ public final class EnsembleRun {
   private final int members;
   private final Map<Quantity, float[][]> kept = new EnumMap<>(Quantity.class);
 
-  private EnsembleRun(Scenario scenario, int members, Set<Quantity> quantities) {
+  private EnsembleRun(Scenario scenario, int members) {
     this.scenario = scenario;
     this.members = members;
+  }
+
+  /** A run that its {@link #keeper} fills. */
+  static EnsembleRun empty(Scenario scenario, int members, Set<Quantity> quantities) {
+    EnsembleRun run = new EnsembleRun(scenario, members);
     for (Quantity q : quantities) {
-      kept.put(q, new float[scenario.days() + 1][members]);
+      run.kept.put(q, new float[scenario.days() + 1][members]);
     }
+    return run;
+  }
+
+  /** A run whose first days are those of another, kept once for both. */
+  static EnsembleRun after(EnsembleRun past, Scenario scenario, Set<Quantity> quantities) {
+    EnsembleRun run = new EnsembleRun(scenario, past.members);
+    for (Quantity q : quantities) {
+      float[][] days = Arrays.copyOf(past.kept(q), scenario.days() + 1);
+      for (int day = past.scenario.days() + 1; day < days.length; day++) {
+        days[day] = new float[past.members];
+      }
+      run.kept.put(q, days);
+    }
+    return run;
   }
 
   /**
@@ -43,7 +62,7 @@ public final class EnsembleRun {
       Set<Quantity> quantities,
       Workers workers,
       Progress progress) {
-    EnsembleRun run = new EnsembleRun(scenario, members.size(), quantities);
+    EnsembleRun run = empty(scenario, members.size(), quantities);
     Ensemble.run(scenario, start, members, run::keeper, workers, progress);
     return run;
   }
@@ -66,8 +85,31 @@ public final class EnsembleRun {
       Set<Quantity> quantities,
       Workers workers,
       Progress progress) {
-    EnsembleRun run = new EnsembleRun(scenario, members.size(), quantities);
+    EnsembleRun run = empty(scenario, members.size(), quantities);
     Ensemble.run(scenario, started, members, run::keeper, workers, progress);
+    return run;
+  }
+
+  /**
+   * Runs colonies on from days that have been played before, and keeps quantities.
+   *
+   * @param scenario what is done, where and when
+   * @param past the days before, which {@link SharedPast#begins begin} the scenario
+   * @param members the colonies, at least one
+   * @param quantities what to keep
+   * @param workers threads
+   * @param progress is told of every block done
+   * @return the finished run
+   */
+  public static EnsembleRun of(
+      Scenario scenario,
+      SharedPast past,
+      List<SimulatedColony> members,
+      Set<Quantity> quantities,
+      Workers workers,
+      Progress progress) {
+    EnsembleRun run = after(past.run(), scenario, quantities);
+    Ensemble.run(scenario, past, members, run::keeper, workers, progress);
     return run;
   }
 
@@ -88,16 +130,21 @@ public final class EnsembleRun {
               + " over "
               + shorter.days());
     }
-    EnsembleRun part = new EnsembleRun(shorter, members, Set.of());
+    EnsembleRun part = new EnsembleRun(shorter, members);
     kept.forEach((q, values) -> part.kept.put(q, Arrays.copyOf(values, shorter.days() + 1)));
     return part;
   }
 
-  private DayObserver keeper(int first, int count) {
-    double[] spare = new double[count];
+  /** What is kept. */
+  Set<Quantity> quantities() {
+    return Set.copyOf(kept.keySet());
+  }
+
+  /** Keeps the quantities of a block. */
+  DayObserver keeper(int first, int count) {
+    BlockRow row = new BlockRow(count);
     return (day, view) ->
-        kept.forEach(
-            (quantity, values) -> BlockRow.read(quantity, view, spare, values[day], first));
+        kept.forEach((quantity, values) -> row.read(quantity, day, view, values[day], first));
   }
 
   /** {@return what was run} */
@@ -232,10 +279,14 @@ public final class EnsembleRun {
   }
 
   private float[] values(Quantity quantity, int day) {
+    return kept(quantity)[day];
+  }
+
+  private float[][] kept(Quantity quantity) {
     float[][] values = kept.get(quantity);
     if (values == null) {
       throw new IllegalArgumentException(quantity + " was not kept in this run");
     }
-    return values[day];
+    return values;
   }
 }

@@ -223,6 +223,42 @@ public final class Schedule {
     return same;
   }
 
+  /** Whether nothing differs from a schedule on any of its days, which may be fewer. */
+  boolean beginsLike(Schedule fewer) {
+    boolean same =
+        start.equals(fewer.start)
+            && begins(laying, fewer.laying)
+            && begins(droneShare, fewer.droneShare)
+            && begins(winterShare, fewer.winterShare)
+            && begins(springRelease, fewer.springRelease)
+            && begins(immigration, fewer.immigration)
+            && begins(fertility, fewer.fertility)
+            && begins(beeCost, fewer.beeCost)
+            && begins(broodCost, fewer.broodCost)
+            && begins(droneCut, fewer.droneCut)
+            && begins(beesLeaving, fewer.beesLeaving)
+            && begins(broodLeaving, fewer.broodLeaving)
+            && courses.size() >= fewer.courses.size();
+    for (int c = 0; same && c < courses.size(); c++) {
+      Course ours = courses.get(c);
+      if (c < fewer.courses.size()) {
+        Course theirs = fewer.courses.get(c);
+        same =
+            begins(ours.action, theirs.action)
+                && ours.onBees == theirs.onBees
+                && ours.inCells == theirs.inCells;
+      } else {
+        same = begins(ours.action, new double[fewer.days]);
+      }
+    }
+    return same;
+  }
+
+  private static boolean begins(double[] longer, double[] with) {
+    return longer.length >= with.length
+        && Arrays.equals(longer, 0, with.length, with, 0, with.length);
+  }
+
   /** Share taken when two measures each take theirs. */
   private static double together(double a, double b) {
     return 1 - (1 - a) * (1 - b);

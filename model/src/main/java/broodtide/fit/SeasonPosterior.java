@@ -7,6 +7,7 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.SharedPast;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.StartedColonies;
@@ -22,6 +23,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +51,9 @@ public final class SeasonPosterior {
 
   /** The members on the first day, once they have been played; the same in every run. */
   private volatile @Nullable StartedColonies started;
+
+  /** Days with which several seasons begin. */
+  private final SharedPasts pasts = new SharedPasts();
 
   private SeasonPosterior(
       Scenario past,
@@ -429,8 +434,7 @@ public final class SeasonPosterior {
    */
   public EnsembleRun run(
       Scenario season, Set<Quantity> quantities, Workers workers, Progress progress) {
-    return EnsembleRun.of(
-        season, started(workers), membersFor(season), quantities, workers, progress);
+    return play(season, membersFor(season), quantities, workers, progress);
   }
 
   /** The same, stopped early. */
@@ -438,8 +442,22 @@ public final class SeasonPosterior {
       Scenario season, int days, Set<Quantity> quantities, Workers workers, Progress progress) {
     TrimmedScenario part = TrimmedScenario.to(season, days);
     List<SimulatedColony> colonies = membersFor(season).stream().map(part::fitted).toList();
-    return EnsembleRun.of(
-        part.scenario(), started(workers), colonies, quantities, workers, progress);
+    return play(part.scenario(), colonies, quantities, workers, progress);
+  }
+
+  private EnsembleRun play(
+      Scenario season,
+      List<SimulatedColony> colonies,
+      Set<Quantity> quantities,
+      Workers workers,
+      Progress progress) {
+    long counted = lastCount.toEpochDay() - season.start().toEpochDay();
+    int own = Math.toIntExact(Math.max(0, Math.min(counted, season.days())));
+    Optional<SharedPast> shared =
+        pasts.of(season, own, colonies, quantities, this::started, workers);
+    return shared.isPresent()
+        ? EnsembleRun.of(season, shared.get(), colonies, quantities, workers, progress)
+        : EnsembleRun.of(season, started(workers), colonies, quantities, workers, progress);
   }
 
   /**

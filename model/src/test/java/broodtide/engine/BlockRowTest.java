@@ -26,7 +26,7 @@ class BlockRowTest {
             (day, view) -> {
               for (Quantity quantity : Quantity.values()) {
                 float[] row = new float[COLONIES + 1];
-                BlockRow.read(quantity, view, new double[COLONIES], row, 1);
+                new BlockRow(COLONIES).read(quantity, day, view, row, 1);
                 for (int l = 0; l < COLONIES; l++) {
                   assertThat(row[l + 1])
                       .as("%s of colony %d on day %d", quantity, l, day)

@@ -84,6 +84,36 @@ class SeasonPosteriorTest {
     assertThat(Math.abs(r)).isLessThan(0.25);
   }
 
+  /** Seasons share the days with which they begin; none may show in another. */
+  @Test
+  void seasonsDoNotHangOnWhatWasPlayedBefore() {
+    List<Scenario> seasons =
+        List.of(
+            season(200, strips(5)),
+            season(200, strips(5), strips(150)),
+            season(200, strips(5), strips(100)),
+            season(160, strips(5), strips(102)),
+            season(200, strips(5), strips(100), strips(160)),
+            season(40, strips(5)));
+    SeasonPosterior one = record();
+    for (Set<Quantity> kept :
+        List.of(Set.of(Quantity.ADULTS), Set.of(Quantity.ADULTS, Quantity.INFESTATION))) {
+      for (Scenario season : seasons) {
+        EnsembleRun run = one.run(season, kept, TWO, Progress.NONE);
+        EnsembleRun alone = record().run(season, kept, TWO, Progress.NONE);
+        for (Quantity quantity : kept) {
+          for (int m = 0; m < 64; m++) {
+            assertThat(run.series(quantity, m)).isEqualTo(alone.series(quantity, m));
+          }
+        }
+      }
+    }
+  }
+
+  private static SeasonPosterior record() {
+    return posterior(season(60, strips(5)), List.of(wash(30, 12, 300)), 64, 1, TWO);
+  }
+
   /** A course given late in the list but early in the year keeps its own success. */
   @Test
   void orderOfTheRecordPlaysNoPart() {

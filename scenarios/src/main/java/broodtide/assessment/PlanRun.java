@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.math3.util.ResizableDoubleArray;
+import java.util.stream.DoubleStream;
 
 /**
  * One plan played out by every colony that fits the washes.
@@ -148,12 +148,6 @@ public final class PlanRun {
    */
   public double standing() {
     return standing.get();
-  }
-
-  private float[][] everyDayAlive() {
-    float[][] out = new float[lastIndex() + 1][];
-    Arrays.setAll(out, day -> alive.get().on(day));
-    return out;
   }
 
   private double findStanding() {
@@ -292,8 +286,9 @@ public final class PlanRun {
     float[] then = living.on(first);
     for (int day = first; day < last; day++) {
       float[] next = living.on(day + 1);
-      for (int m = 0; m < run.members(); m++) {
-        sum += (then[m] - next[m]) * run.value(Quantity.MITES, day, m);
+      double[] mites = run.values(Quantity.MITES, colony.start().plusDays(day));
+      for (int m = 0; m < mites.length; m++) {
+        sum += (then[m] - next[m]) * mites[m];
       }
       then = next;
     }
@@ -331,30 +326,32 @@ public final class PlanRun {
 
   /** Members weigh in with their highest so far whenever a part of them dies, and at the end. */
   private QuantileSummary findPeaks() {
-    ResizableDoubleArray tops = new ResizableDoubleArray(2 * run.members());
-    ResizableDoubleArray weights = new ResizableDoubleArray(2 * run.members());
-    float[][] living = everyDayAlive();
-    int first = nowIndex();
-    int last = lastIndex();
-    for (int m = 0; m < run.members(); m++) {
-      float[] values = run.series(Quantity.INFESTATION, m);
-      double top = 0;
-      double ended = 0;
-      for (int day = first; day <= last; day++) {
-        double value = values[day];
-        double dies = day == last ? living[day][m] : living[day][m] - living[day + 1][m];
-        if (value > top && ended > 0) {
-          tops.addElement(top);
-          weights.addElement(ended);
-          ended = 0;
+    DoubleStream.Builder tops = DoubleStream.builder();
+    DoubleStream.Builder weights = DoubleStream.builder();
+    double[] top = new double[run.members()];
+    double[] ended = new double[top.length];
+    float[] living = alive.get().on(nowIndex());
+    for (int day = nowIndex(); day <= lastIndex(); day++) {
+      double[] values = infestation(colony.start().plusDays(day));
+      float[] next = day == lastIndex() ? new float[top.length] : alive.get().on(day + 1);
+      for (int m = 0; m < top.length; m++) {
+        if (values[m] > top[m]) {
+          if (ended[m] > 0) {
+            tops.add(top[m]);
+            weights.add(ended[m]);
+            ended[m] = 0;
+          }
+          top[m] = values[m];
         }
-        top = Math.max(top, value);
-        ended += dies;
+        ended[m] += living[m] - next[m];
       }
-      tops.addElement(top);
-      weights.addElement(ended);
+      living = next;
     }
-    return QuantileSummary.of(tops.getElements(), weights.getElements());
+    for (int m = 0; m < top.length; m++) {
+      tops.add(top[m]);
+      weights.add(ended[m]);
+    }
+    return QuantileSummary.of(tops.build().toArray(), weights.build().toArray());
   }
 
   /** {@return day of the median colony's highest infestation} */
@@ -384,7 +381,6 @@ public final class PlanRun {
     int[] days = new int[run.members()];
     double[] weights = new double[days.length];
     Arrays.fill(days, -1);
-    float[][] living = everyDayAlive();
     double standing = standing();
     YearStages stages = colony.stages();
     for (int day = nowIndex(); day <= lastIndex(); day++) {
@@ -392,10 +388,11 @@ public final class PlanRun {
       double threshold =
           stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
       double[] then = infestation(date);
+      float[] living = alive.get().on(day);
       for (int m = 0; m < days.length; m++) {
         if (days[m] < 0 && Decision.over(then[m], threshold)) {
           days[m] = day - nowIndex();
-          weights[m] = living[day][m] / standing;
+          weights[m] = living[m] / standing;
         }
       }
     }
@@ -430,12 +427,11 @@ public final class PlanRun {
         !d.isAfter(end);
         d = d.plusDays(1)) {
       if (colony.model().climate().winterBees().holds(d)) {
-        int day = run.index(d);
+        double[] shares = run.values(Quantity.INFESTED_WORKER_SHARE, d);
         raised = true;
         for (int m = 0; m < out.length; m++) {
-          double share = run.value(Quantity.INFESTED_WORKER_SHARE, day, m);
-          out[m] += share;
-          days[m] += share > 0 ? 1 : 0;
+          out[m] += shares[m];
+          days[m] += shares[m] > 0 ? 1 : 0;
         }
       }
     }

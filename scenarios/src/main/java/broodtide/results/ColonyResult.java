@@ -6,12 +6,16 @@ import broodtide.assessment.PlanRun;
 import broodtide.assessment.SeasonShares;
 import broodtide.assessment.Sensitivity;
 import broodtide.decision.Windows;
+import broodtide.engine.Progress;
 import broodtide.engine.Workers;
 import broodtide.fit.Agreement;
 import broodtide.fit.ExpectedWashes;
 import broodtide.words.Answer;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * Everything worked out for one colony, ready to be drawn and written.
@@ -50,9 +54,15 @@ public record ColonyResult(
         comparison,
         windows,
         Agreement.of(comparison.posterior(), workers),
-        comparison.runs().stream().map(PlanDay::all).toList(),
+        days(comparison.runs(), workers),
         SeasonShares.of(comparison, comparison.runs().get(0), workers),
         Sensitivity.of(comparison, answer.first(), answer.day(), workers));
+  }
+
+  private static List<List<PlanDay>> days(List<PlanRun> runs, Workers workers) {
+    Map<Integer, List<PlanDay>> days = new ConcurrentHashMap<>();
+    workers.run(runs.size(), i -> days.put(i, PlanDay.all(runs.get(i))), Progress.NONE);
+    return IntStream.range(0, runs.size()).mapToObj(days::get).toList();
   }
 
   /** {@return where each wash stood in what fits them all, by date} */

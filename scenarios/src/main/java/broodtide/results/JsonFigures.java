@@ -39,6 +39,12 @@ final class JsonFigures {
   /** Less than any figure of a colony that can be told from nothing. */
   private static final double LEAST = 1e-6;
 
+  /** Powers of ten up to this one are whole numbers in double precision. */
+  private static final int EXACT = 22;
+
+  /** Half, less what scaling by a power of ten may err in five digits. */
+  private static final double HALF = 0.5 - 1e-9;
+
   private JsonFigures() {}
 
   /**
@@ -122,7 +128,22 @@ final class JsonFigures {
     if (Math.abs(value) < LEAST) {
       return BigDecimal.ZERO;
     }
+    int scale = 3 - (int) Math.floor(Math.log10(Math.abs(value)));
+    double shifted = Math.abs(scale) > EXACT ? Double.NaN : shift(value, scale);
+    double rest = Math.abs(shifted - Math.rint(shifted));
+    // Where the nearest whole number is beyond doubt, it needs no exact arithmetic.
+    if (rest < HALF) {
+      return BigDecimal.valueOf((long) Math.rint(shifted), scale).round(FOUR).stripTrailingZeros();
+    }
     return new BigDecimal(value).round(FOUR).stripTrailingZeros();
+  }
+
+  private static double shift(double value, int digits) {
+    double power = 1;
+    for (int i = Math.abs(digits); i > 0; i--) {
+      power *= 10;
+    }
+    return digits < 0 ? value / power : value * power;
   }
 
   /** The same, null for what is not a number because it is not known. */
