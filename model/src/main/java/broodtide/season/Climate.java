@@ -23,7 +23,7 @@ import java.util.List;
  *     the bees' record)
  * @param winterDeath death rate of winter bees, 1/day
  * @param warmth mean of the daily highs, degrees Celsius, -60 to 60
- * @param supers when honey supers usually stand on the hive
+ * @param supers when supers are usually on the hive
  * @param winterBees when the brood that will winter is reared
  * @param southern whether the year is already shifted to the southern hemisphere
  * @param sources where the curves come from; each line names a source or says "choice"
@@ -69,7 +69,7 @@ public record Climate(
    * @param springRelease how far winter bees are called to work
    * @param winterDeath death rate of winter bees, 1/day
    * @param warmth mean of the daily highs, degrees Celsius
-   * @param supers when honey supers usually stand on the hive
+   * @param supers when supers are usually on the hive
    * @param winterBees when the brood that will winter is reared
    * @param southern whether the year is already shifted to the southern hemisphere
    * @param sources where the curves come from

@@ -3,8 +3,8 @@
  *
  * <p>A {@link broodtide.season.Climate} is the whole of it: how much an average queen could lay,
  * the share of drone eggs, which emerging workers become winter bees, when these go to work in
- * spring, the mean of the daily highs, and when honey supers usually stand and winter bees are
- * reared. It says nothing of mites, and nothing of the weather of one certain year.
+ * spring, the mean of the daily highs, and when supers are usually on and winter bees are reared.
+ * It says nothing of mites, and nothing of the weather of one certain year.
  *
  * <p>Entry points:
  *

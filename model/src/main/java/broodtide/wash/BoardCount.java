@@ -27,16 +27,15 @@ public record BoardCount(LocalDate from, LocalDate date, String colony, int mite
   public static final int MOST_MITES = 50_000;
 
   /**
-   * Median of mites counted over mites that died in the colony. A choice: in brood, rules of the
-   * trade put all mites at 20 to 120 times the daily fall (common practice, no source), and the
-   * median lies between them.
+   * Median of mites counted over mites that died in the colony. A choice: no ratio of the daily
+   * fall to all mites with a sample behind it was found.
    */
   public static final double SHOWN = 0.5;
 
   /**
    * Standard deviation of its logarithm between colonies, the same for all boards of one colony. A
-   * choice that holds both ends of those rules; about half of fallen mites still lived (Lobb and
-   * Martin 1997, Apidologie 28:367), so grooming and cleaning can move it far.
+   * wide choice; about half of fallen mites still lived (Lobb and Martin 1997, Apidologie 28:367),
+   * so grooming and cleaning can move it far.
    */
   public static final double LOG_SD = 0.7;
 

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param region where they were found, in general words
  * @param source citation
  * @param tag how they are known
+ * @param caution what to mind when it is chosen, in sentences; empty for nothing
  * @param perBees the bees that counts below are per, for example 100 or 300
  * @param thresholds at least one; no two hold on the same day
  */
@@ -24,6 +25,7 @@ public record ThresholdSet(
     String region,
     String source,
     Tag tag,
+    Optional<String> caution,
     int perBees,
     List<Threshold> thresholds) {
   private static final String NAME = "[a-z0-9]+(-[a-z0-9]+)*";
@@ -65,6 +67,7 @@ public record ThresholdSet(
         "any place",
         "given with the command or the study",
         Tag.CHOICE,
+        Optional.empty(),
         perBees,
         List.of(new Threshold(null, null, mites, null, null, null)));
   }

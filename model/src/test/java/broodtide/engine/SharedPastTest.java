@@ -20,8 +20,7 @@ class SharedPastTest {
   private static final int COLONIES = 140;
   private static final LocalDate START = Invented.START;
   private static final ColonyModel MODEL = ColonyModel.in(Places.seasonal());
-  private static final Scenario YEAR =
-      new Scenario(MODEL, Plans.everything(START), START, 300);
+  private static final Scenario YEAR = new Scenario(MODEL, Plans.everything(START), START, 300);
   private static final Set<Quantity> ALL = EnumSet.allOf(Quantity.class);
   private static final Workers TWO = new Workers(2);
 

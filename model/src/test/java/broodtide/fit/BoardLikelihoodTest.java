@@ -113,19 +113,6 @@ class BoardLikelihoodTest {
         .isGreaterThan(logWidth(infestation(List.of(early, late), List.of(), 2)));
   }
 
-  /**
-   * In brood, rules of the trade multiply the daily fall by 20 to 120 to get all mites (common
-   * practice, no source). The median lies between them.
-   */
-  @Test
-  void theDailyFallLiesBetweenTheRulesOfTheTrade() {
-    Trajectory truth = truth();
-    for (int day = 20; day < LAST; day += 10) {
-      double fall = BoardCount.SHOWN * deaths(truth, day, day + 1);
-      assertThat(truth.of(Quantity.MITES)[day] / fall).as("day %d", day).isBetween(20.0, 120.0);
-    }
-  }
-
   /** A board alone finds the invented colony, and is less sure of it than a wash alone. */
   @Test
   void aBoardAloneHoldsTheColonyWithinAWideFactor() {

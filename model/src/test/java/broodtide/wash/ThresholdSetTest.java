@@ -10,6 +10,7 @@ import broodtide.season.YearSpan;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ThresholdSetTest {
@@ -24,7 +25,14 @@ class ThresholdSetTest {
 
   private static ThresholdSet set(Threshold... thresholds) {
     return new ThresholdSet(
-        "invented", "Invented", "nowhere", "none", Tag.CHOICE, 300, List.of(thresholds));
+        "invented",
+        "Invented",
+        "nowhere",
+        "none",
+        Tag.CHOICE,
+        Optional.empty(),
+        300,
+        List.of(thresholds));
   }
 
   @Test

@@ -129,7 +129,7 @@ public final class SeasonInside {
     key.add(Legend.Sample.line(Pen.solid(Palette.INK, 1), ribbon.part() + ", hatched"));
     // A thickness is read off the ribbon itself, so its axis bears no numbers.
     double half = Math.max(1, strength[most]) * 0.525;
-    Axis thick = Axis.numbers(ribbon.name() + ", as thick as they are many", -half, half).silent();
+    Axis thick = Axis.numbers(ribbon.name() + ": the thicker, the more", -half, half).silent();
     String said = Numerals.two(strength[most]) + " " + ribbon.name();
     Facet.Words peak = Facet.Words.around(most, 0, said);
     return new Facet("", days, thick, List.of(whole), List.of(part), List.of(peak));

@@ -93,7 +93,7 @@ public final class ClassSite implements Site {
           200,
           InsidePicture.of(
                   colony.season().inside(),
-                  "Scenario A, from inside. A wash finds only the mites on adult bees.")
+                  "Season A, from inside. A wash finds only the mites on adult bees.")
               .svg());
     }
     if (path.equals("/") || path.equals("/explore")) {

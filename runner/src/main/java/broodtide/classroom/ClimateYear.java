@@ -16,7 +16,7 @@ import java.util.Optional;
  *
  * @param climate the climate
  * @param thresholds the treatment threshold in mites per 100 bees, as steps
- * @param supers when honey supers usually stand
+ * @param supers when supers are usually on
  * @param winterBees when winter bees are raised
  * @param low the day in spring on which colonies have the fewest bees; empty where no winter losses
  *     can be told

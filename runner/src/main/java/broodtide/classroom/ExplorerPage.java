@@ -60,7 +60,7 @@ final class ExplorerPage {
     int many = Math.min(ExplorerState.LETTERS.size(), state.scenarios().size() + 1);
     return Html.each(
         ExplorerState.LETTERS.subList(0, many),
-        letter -> option(letter, "Scenario " + letter.toUpperCase(Locale.ROOT), false));
+        letter -> option(letter, "Season " + letter.toUpperCase(Locale.ROOT), false));
   }
 
   private static Html kept(ExplorerState state) {
@@ -79,12 +79,12 @@ final class ExplorerPage {
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < colonies.size(); i++) {
       Sentences sentences = new Sentences(colonies.get(i));
-      out.append("<section class=\"scenario\"><h2>Scenario ")
+      out.append("<section class=\"scenario\"><h2>Season ")
           .append(colonies.get(i).letter())
           .append("</h2><ul>");
       List<String> actions = sentences.actions();
       if (actions.isEmpty()) {
-        out.append("<li>Nothing is done.</li>");
+        out.append("<li>No action.</li>");
       }
       for (int k = 0; k < actions.size(); k++) {
         out.append("<li>")

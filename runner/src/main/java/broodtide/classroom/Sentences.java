@@ -80,13 +80,13 @@ final class Sentences {
         threshold);
   }
 
-  /** Infested winter brood and winter loss; nothing where they cannot be told. */
+  /** Infested winter-bee brood and winter loss; nothing where they cannot be told. */
   String winter() {
     if (colony.place().low().isEmpty() || colony.place().winterBees().isEmpty()) {
       return "";
     }
     ClimateYear.Stretch raised = colony.place().winterBees().get(0);
-    return "Infested winter brood "
+    return "Infested winter-bee brood "
         + Digits.percent(season.infestedBrood(raised.from(), raised.to()))
         + "; winter loss "
         + Digits.chance(season.winterLoss(colony.place().low().get()))

@@ -83,7 +83,7 @@ final class AboutCommand implements Callable<Integer> {
       say(
           "Results are estimates, never instructions to treat: the registered label, local law and"
               + " your bee inspector or veterinarian decide. Acids burn skin, eyes and lungs;"
-              + " alcohol burns; stings can kill people who are allergic.");
+              + " alcohol is flammable; stings can kill people who are allergic.");
       say("");
       say(
           "To report a fault: 'broodtide about --report fault.zip --with washes.csv'"

@@ -13,8 +13,8 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     header = "what your mite washes mean, and what each plan would do.",
     description = {
-      "From your mite washes: where the colony stands, what happens by autumn if you wait, and the"
-          + " plans side by side.",
+      "From your mite washes: how many mites the colony has, what happens by autumn if you wait,"
+          + " and what each plan would do.",
       "",
       "Results are estimates, never instructions to treat: the registered label, local law and your"
           + " bee inspector or veterinarian decide.",

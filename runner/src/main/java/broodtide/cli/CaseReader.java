@@ -22,6 +22,7 @@ import broodtide.wash.BoardCount;
 import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.words.Plain;
+import broodtide.words.ThresholdWords;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns options and files into cases, one per colony. */
 final class CaseReader {
@@ -122,6 +124,7 @@ final class CaseReader {
             options.decideOn == null
                 ? "the day after the newest wash or treatment; --decide-on changes it."
                 : "as --decide-on says."));
+    threshold(cases.stream());
     return new Cases(placed(ColonyCases.ofTable(cases, washes.size())), Optional.empty(), notes);
   }
 
@@ -158,6 +161,13 @@ final class CaseReader {
                     ColonyCases.ofWashes(
                         place, Map.of(colony, taken), given, Optional.empty(), until(horizon))));
     return new Cases(placed(ColonyCases.ofTable(cases, washes.size())), Optional.empty(), notes);
+  }
+
+  /** What to mind about the thresholds of colonies that are all decided on one day. */
+  private void threshold(Stream<ColonyCase> cases) {
+    cases
+        .findFirst()
+        .ifPresent(c -> notes.addAll(ThresholdWords.notes(c.stages(), c.thresholds(), c.now())));
   }
 
   private static String decided(LocalDate now, String why) {
@@ -282,6 +292,7 @@ final class CaseReader {
               + String.join(", ", study.resistant())
               + ", as the study says.");
     }
+    threshold(Stream.of(c));
     return new Cases(placed(List.of(c)), Optional.of(study), notes);
   }
 

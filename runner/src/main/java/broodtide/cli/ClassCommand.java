@@ -49,7 +49,7 @@ final class ClassCommand implements Callable<Integer> {
       completionCandidates = KnownWords.Climates.class)
   private @Nullable String climate;
 
-  @Option(names = "--south", description = "The place lies south of the equator.")
+  @Option(names = "--south", description = "The place is south of the equator.")
   private boolean south;
 
   @Option(

@@ -41,7 +41,7 @@ final class ColonyOptions {
       completionCandidates = KnownWords.Climates.class)
   @Nullable String climate;
 
-  @Option(names = "--south", description = "The place lies south of the equator.")
+  @Option(names = "--south", description = "The place is south of the equator.")
   boolean south;
 
   @Option(
@@ -74,7 +74,7 @@ final class ColonyOptions {
   @Option(
       names = "--supers",
       paramLabel = "FROM..TO",
-      description = "When your honey supers stand, like 05-10..07-25. Default: the climate's.")
+      description = "When your supers are on, like 05-10..07-25. Default: the climate's.")
   @Nullable YearSpan supers;
 
   @Option(
@@ -96,15 +96,15 @@ final class ColonyOptions {
       paramLabel = "SUBSTANCE",
       split = ",",
       description =
-          "Active substances that did badly here, by comma; the program assumes apiaries with"
-              + " resistant mites.")
+          "Active substances that have worked badly here, separated by commas; resistant mites are"
+              + " assumed.")
   List<String> resistant = List.of();
 
   @Option(
       names = "--until",
       paramLabel = "DATE",
       description =
-          "Last day to look at. Default: when the winter bees have been raised, or the spring"
+          "Last day of the forecast. Default: when the winter bees have been raised, or the spring"
               + " after where the winter is judged too.")
   @Nullable LocalDate until;
 

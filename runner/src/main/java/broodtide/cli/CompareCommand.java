@@ -17,10 +17,10 @@ import picocli.CommandLine.Option;
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
-    header = "Plans side by side.",
+    header = "What each plan would do.",
     description = {
-      "Plans side by side: wait, cut drone comb, treat now, treat after harvest, the"
-          + " same with oxalic acid in the broodless winter, treat late. A study brings its"
+      "Compares plans: wait, cut drone comb, treat now, treat after harvest, the same with"
+          + " oxalic acid in the broodless winter, and treat late. A study brings its"
           + " own. Your own plans are added, or replace them with --only."
     },
     footer = {

@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.CountReading;
 import broodtide.assessment.CountSheet;
+import broodtide.assessment.YearStages;
 import broodtide.files.Outputs;
 import broodtide.report.AnswerSheet;
 import broodtide.report.ApiaryPicture;
@@ -19,6 +20,7 @@ import broodtide.wash.WashMethod;
 import broodtide.words.ApiaryWords;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
+import broodtide.words.ThresholdWords;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -79,6 +81,7 @@ final class CountTable {
     List<Wash> washes = file.washes().stream().filter(w -> w.date().equals(shown)).toList();
     CountSheet sheet = CountSheet.of(washes, year, thresholds);
     List<String> notes = new ArrayList<>(file.notes());
+    notes.addAll(ThresholdWords.notes(new YearStages(year), thresholds, shown));
     if (days.size() > 1) {
       notes.add(
           0,
@@ -142,7 +145,7 @@ final class CountTable {
             terminal.faint(
                 terminal.wrap(
                     "per 100: mites counted per 100 bees, with the 90 % interval of the"
-                        + " count alone. over: the chance, by this count alone, of standing"
+                        + " count alone. over: the chance, by this count alone, of being"
                         + " over the treatment threshold.")));
     desk.out().println();
     notes.forEach(note -> desk.out().println(terminal.wrap(note)));

@@ -1,7 +1,6 @@
 package broodtide.cli;
 
 import broodtide.assessment.Assessment;
-import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.UsualPlans;
@@ -127,7 +126,7 @@ final class DecisionCommandRun {
       desk.out().print(file.text());
     } else {
       text.forEach(desk.out()::println);
-      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
+      desk.out().println(desk.terminal().wrap(file.caution()));
       cases.news(false).forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
   }

@@ -65,8 +65,8 @@ final class GrowthCommand implements Callable<Integer> {
       names = "--treated",
       paramLabel = "DATE",
       description =
-          "First day of a treatment of every colony, as if it stood in the table of"
-              + " --given. Washes before and after it get a level each. May be repeated.")
+          "First day of a treatment of every colony, as if it were in the table of"
+              + " --given. Washes before and after it have a level of their own. May be repeated.")
   private List<LocalDate> treated = List.of();
 
   @Mixin private FolderOption folder = new FolderOption();

@@ -6,6 +6,7 @@ import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Comparison;
+import broodtide.assessment.ControlCautions;
 import broodtide.assessment.HiveAnswer;
 import broodtide.assessment.HiveRecords;
 import broodtide.assessment.HiveRow;
@@ -312,7 +313,7 @@ final class ManyHives {
             "Pages and pictures are drawn with --each, or for one hive with --colony NAME."));
     out.add("");
     out.forEach(desk.out()::println);
-    desk.out().println(terminal.wrap(Caution.ANSWER));
+    desk.out().println(terminal.wrap(Caution.answer(ControlCautions.acid(sheet.named()))));
     cases.news(false).forEach(note -> desk.out().println(terminal.wrap(note)));
   }
 

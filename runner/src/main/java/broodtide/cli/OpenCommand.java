@@ -26,9 +26,9 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     header = "A page for your own hives, in the browser.",
     description = {
-      "A web page for this machine alone: your counts and treatments, where your hives stand, plans"
-          + " side by side, a report to print. It also leads to the colony to try and to the page"
-          + " for teaching. Nothing leaves the computer.",
+      "A web page for this machine alone: your counts and treatments, how each hive stands, a"
+          + " comparison of plans, a report to print. It links to the colony to try and to the"
+          + " page for teaching. Nothing leaves the computer.",
       "",
       "FOLDER holds washes.csv, treatments.csv and study.json, which the other commands read too."
           + " Without FOLDER it is the current folder where that holds washes.csv, or else"
@@ -49,7 +49,7 @@ final class OpenCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "FOLDER",
-      description = "Folder of your files; it need not be there yet.")
+      description = "Folder of your files; it need not exist yet.")
   private @Nullable Path folder;
 
   @Mixin private PageOptions options = new PageOptions();

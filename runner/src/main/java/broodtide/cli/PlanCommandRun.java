@@ -3,7 +3,6 @@ package broodtide.cli;
 import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Assessment;
-import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.Comparison;
 import broodtide.assessment.Decision;
@@ -152,7 +151,7 @@ final class PlanCommandRun {
                   sheet(sheet, findings.together(), cases.cases().get(0).thresholds())
                       .forEach(desk.out()::println));
       text.forEach(desk.out()::println);
-      desk.out().println(desk.terminal().wrap(Caution.ANSWER));
+      desk.out().println(desk.terminal().wrap(findings.caution()));
       cases.news(reinvasionTells).forEach(note -> desk.out().println(desk.terminal().wrap(note)));
     }
     desk.deliver();
@@ -245,7 +244,8 @@ final class PlanCommandRun {
     Comparison comparison = result.comparison();
     List<String> out = new ArrayList<>();
     Answer.contradiction(result.agreement()).ifPresent(out::add);
-    FirstLines.objection(comparison).ifPresent(o -> out.add("Against the best plan: " + o + "."));
+    FirstLines.objection(comparison)
+        .ifPresent(o -> out.add("Against the plan named first: " + o + "."));
     for (Comparison.Refused r : comparison.refused()) {
       out.add("Left out: " + r.plan() + ": " + r.reason() + ".");
     }

@@ -36,7 +36,7 @@ import picocli.CommandLine.Option;
 @Command(
     name = "rules",
     mixinStandardHelpOptions = true,
-    header = "How a rule for treating fares.",
+    header = "How well a rule for treating works.",
     description = {
       "Tries monitoring rules over the season: wash regularly, treat when over a threshold."
           + " Shows how often a rule misses, treats needlessly or loses the colony.",
@@ -81,7 +81,7 @@ final class RulesCommand implements Callable<Integer> {
   @Option(
       names = "--to",
       paramLabel = "DATE",
-      description = "No wash after. Default: when the winter bees have been raised.")
+      description = "No wash after this day. Default: when the winter bees have been raised.")
   private @Nullable LocalDate to;
 
   @Option(
@@ -266,7 +266,7 @@ final class RulesCommand implements Callable<Integer> {
             Table.Column.numbers("missed"),
             Table.Column.numbers("needless"),
             Table.Column.numbers("blocked"),
-            Table.Column.numbers("winter brood"),
+            Table.Column.numbers("winter-bee brood"),
             Table.Column.numbers("lost"));
     for (RuleResult r : trial.results()) {
       boolean none = Double.isNaN(r.winterBrood()[0]);

@@ -109,8 +109,8 @@ final class StudyCommand implements Runnable {
   @Command(
       name = "check",
       mixinStandardHelpOptions = true,
-      header = "Lists every fault of a study.",
-      description = "Lists every fault of a study and of its washes at once.",
+      header = "Lists every error in a study.",
+      description = "Lists every error in a study and in its washes at once.",
       footer = "  broodtide study check my-apiary/study.json")
   int check(
       @Parameters(paramLabel = "FILE", description = "The study.") Path file,

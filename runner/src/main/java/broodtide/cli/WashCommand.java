@@ -3,6 +3,7 @@ package broodtide.cli;
 import broodtide.assessment.Caution;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
+import broodtide.assessment.YearStages;
 import broodtide.catalog.Catalog;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
@@ -21,6 +22,7 @@ import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import broodtide.words.Digits;
 import broodtide.words.PrecisionWords;
+import broodtide.words.ThresholdWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,10 +45,10 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     header = "What one count says, or the counts of one day.",
     description = {
-      "What one count says: mites per 100 bees with an interval, where it stands against"
-          + " the treatment threshold, and what it implies for the whole colony. With --days, what"
-          + " mites fallen on a board say. Of a table of"
-          + " counts, a sheet: the hives of one day, those likeliest over the threshold first."
+      "What one count says: mites per 100 bees with an interval, where it stands against the"
+          + " treatment threshold, and what it implies for the whole colony. With --days, what"
+          + " mites fallen on a board say. For a table of counts, a sheet: the hives of one day,"
+          + " the most likely over the threshold first."
     },
     footer = {
       "  broodtide wash 7 --bees 300 --date 2026-08-20 --climate cool-maritime",
@@ -69,8 +71,8 @@ final class WashCommand implements Callable<Integer> {
       paramLabel = "MITES",
       converter = CountedOrTable.Converter.class,
       description =
-          "Mites counted; or a table of counts (CSV) as other commands read it, of which the counts"
-              + " of one day are shown as a sheet. '-' reads it from standard input.")
+          "Mites counted; or a table of counts (CSV) as other commands read it. The counts of one"
+              + " day are shown as a sheet. '-' reads it from standard input.")
   private CountedOrTable counted = new CountedOrTable(OptionalInt.of(0), Optional.empty());
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -92,7 +94,7 @@ final class WashCommand implements Callable<Integer> {
   @Option(
       names = "--date",
       paramLabel = "DATE",
-      description = "Day of the count. Of a table: default the newest.")
+      description = "Day of the count. In a table the default is the newest.")
   private @Nullable LocalDate date;
 
   @Option(
@@ -103,7 +105,7 @@ final class WashCommand implements Callable<Integer> {
       required = true)
   private String climate = "";
 
-  @Option(names = "--south", description = "The place lies south of the equator.")
+  @Option(names = "--south", description = "The place is south of the equator.")
   private boolean south;
 
   @Option(
@@ -283,6 +285,8 @@ final class WashCommand implements Callable<Integer> {
     List<String> sentences = new ArrayList<>(WashWords.sentences(reading));
     outlook.ahead().ifPresent(o -> sentences.add(WashWords.ahead(o)));
     sentences.add(next(reading));
+    sentences.addAll(
+        ThresholdWords.notes(new YearStages(year()), reading.thresholds(), reading.wash().date()));
     if (hives != null) {
       sentences.add(apiary(reading, hives));
     }

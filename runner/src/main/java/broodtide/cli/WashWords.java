@@ -71,8 +71,8 @@ final class WashWords {
   static String above(double chance) {
     String odds = Odds.words(chance);
     return Odds.nearlySure(chance)
-        ? "the colony " + odds + " stands above the treatment threshold"
-        : "the odds that the colony stands above the treatment threshold are " + odds;
+        ? "the colony is " + odds + " above the treatment threshold"
+        : "the odds that the colony is above the treatment threshold are " + odds;
   }
 
   /** Where such a colony would stand in autumn, for people. */

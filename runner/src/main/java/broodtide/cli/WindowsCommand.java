@@ -33,10 +33,10 @@ import picocli.CommandLine.Option;
 @Command(
     name = "windows",
     mixinStandardHelpOptions = true,
-    header = "How each control does by start date.",
+    header = "The best time for each treatment or measure.",
     description = {
-      "How each control does by start date. Shows which days supers, temperature or brood"
-          + " rule out, how much the start date matters, and what a week's delay costs."
+      "How each treatment or measure works by start date. Shows which days supers, temperature or"
+          + " brood rule out, how much the start date matters, and what a week's delay costs."
     },
     footer = {
       "  broodtide windows washes.csv --climate temperate",
@@ -163,7 +163,7 @@ final class WindowsCommand implements Callable<Integer> {
     if (w.best().isEmpty()) {
       out.say("The table says why. Other controls or days: --controls, --from, --to.");
     }
-    out.show(table(w), "Each control by start date.");
+    out.show(table(w), "Each treatment or measure by start date.");
     WindowWords.further(w).forEach(out::say);
     WindowWords.beyond(w, usual.decision()).ifPresent(out::say);
     out.mention(
@@ -185,14 +185,14 @@ final class WindowsCommand implements Callable<Integer> {
                           + row.control().name()
                           + " begun "
                           + days
-                          + ": honey supers usually stand then; the label decides."));
+                          + ": supers are usually on then; the label decides."));
     }
   }
 
   private static Table table(Windows w) {
     Table table =
         Table.of(
-            Table.Column.words("Control"),
+            Table.Column.words("Treatment or measure"),
             Table.Column.words("best start"),
             Table.Column.numbers("best"),
             Table.Column.words("about as good"),

@@ -75,7 +75,7 @@ final class WorkedCommand implements Callable<Integer> {
   @Option(
       names = "--neighbour",
       paramLabel = "COLONY",
-      description = "An untreated colony of the same table, to hold the treated one against.")
+      description = "An untreated colony of the same table, to compare the treated one with.")
   private @Nullable String neighbour;
 
   WorkedCommand(CommandContext desk) {

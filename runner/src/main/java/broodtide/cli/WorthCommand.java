@@ -39,8 +39,8 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "What another wash is worth.",
     description = {
-      "What another wash is worth: the gain to be expected from washing again in some"
-          + " weeks and deciding by its count, against deciding today."
+      "What another wash is worth: the expected gain from washing again in some"
+          + " weeks and deciding by that count, compared with deciding today."
     },
     footer = {
       "  broodtide worth washes.csv --climate temperate",
@@ -81,7 +81,7 @@ final class WorthCommand implements Callable<Integer> {
       names = "--cost",
       paramLabel = "X",
       description =
-          "By how much a treatment must better the outcome to be worth its trouble: in 100 cells,"
+          "How much a treatment must improve the outcome to be worth the effort: in 100 cells,"
               + " mites per 100 bees, or in 100 colonies. Default: 5, 1 and 2.")
   private @Nullable Double cost;
 
@@ -89,7 +89,7 @@ final class WorthCommand implements Callable<Integer> {
       names = "--with",
       paramLabel = "CONTROL",
       completionCandidates = KnownWords.Controls.class,
-      description = "The treatment that is weighed. Default: one that suits each date.")
+      description = "The treatment to decide about. Default: one that suits each date.")
   private @Nullable String with;
 
   WorthCommand(CommandContext desk) {

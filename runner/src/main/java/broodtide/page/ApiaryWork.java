@@ -39,6 +39,7 @@ import broodtide.words.FirstLines;
 import broodtide.words.LearnedWords;
 import broodtide.words.OutcomeWords;
 import broodtide.words.Plain;
+import broodtide.words.ThresholdWords;
 import broodtide.words.WindowWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -157,8 +158,10 @@ final class ApiaryWork implements AutoCloseable {
               + " hives no pictures are drawn here; \"Plans\" draws each alone.");
     }
     apiary.washes().notes().forEach(notes::add);
+    ColonyCase any = cases.get(0);
+    ThresholdWords.notes(any.stages(), any.thresholds(), any.now()).forEach(notes::add);
     out.put("decisionDate", Plain.day(sheet.date()));
-    out.put("caution", Caution.ANSWER);
+    out.put("caution", Caution.answer(ControlCautions.acid(sheet.named())));
     return out;
   }
 
@@ -234,7 +237,7 @@ final class ApiaryWork implements AutoCloseable {
       }
     }
     cautions.forEach(out.putArray("cautions")::add);
-    out.put("caution", Caution.ANSWER);
+    out.put("caution", Caution.answer(ControlCautions.acid(own)));
     return out;
   }
 

@@ -1,7 +1,10 @@
 package broodtide.page;
 
+import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.ControlCautions;
 import broodtide.assessment.NextCount;
+import broodtide.catalog.HiveVisit;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.wash.Wash;
@@ -19,10 +22,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * The next day to wash and the days of plans as a file for calendars: iCalendar, RFC 5545. Days are
- * whole days without a time, so they mean the same everywhere.
+ * The next day to wash and each day on which a plan asks for hands, as a file for calendars:
+ * iCalendar, RFC 5545. Days are whole days without a time, so they mean the same everywhere.
  */
 final class Reminders {
   private static final DateTimeFormatter DAY = DateTimeFormatter.BASIC_ISO_DATE;
@@ -58,21 +63,18 @@ final class Reminders {
                 file.event(
                     day,
                     "Wash: " + String.join(", ", hives),
-                    "Half a cup of bees of each hive. Alcohol burns: never near a lit smoker."));
+                    "Half a cup of bees of each hive. " + Caution.WASH + " " + Caution.ALCOHOL));
     for (Control control : plan.map(Plan::controls).orElse(List.of())) {
-      String until =
-          control.to().isAfter(control.from())
-              ? " It ends on " + Plain.day(control.to()) + "."
-              : "";
-      file.event(
-          control.from(),
-          control.name(),
-          "From your plan \""
-              + plan.orElseThrow().name()
-              + "\"."
-              + until
-              + " An estimate, not an instruction: the label, local law and your bee inspector or"
-              + " veterinarian decide.");
+      String words =
+          Stream.of(
+                  List.of("From your plan \"" + plan.orElseThrow().name() + "\"."),
+                  ControlCautions.of(control),
+                  List.of(Caution.ANSWER))
+              .flatMap(List::stream)
+              .collect(Collectors.joining(" "));
+      for (HiveVisit visit : ControlCautions.visits(control)) {
+        file.event(visit.day(), control.name() + ": " + visit.deed(), words);
+      }
     }
     file.line("END:VCALENDAR");
     return file.out.toString();

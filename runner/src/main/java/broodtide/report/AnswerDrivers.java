@@ -54,7 +54,7 @@ final class AnswerDrivers {
             .collect(Collectors.joining("; "));
     if (!weak.isEmpty()) {
       out.add(
-          "Treatments differ in how well they work. Of 20 simulated colonies one has more mites"
+          "Treatments differ in how well they work. One simulated colony in 20 has more mites"
               + " per 100 bees than this on "
               + Plain.day(answer.day())
               + ": "
@@ -112,7 +112,7 @@ final class AnswerDrivers {
       out.add(
           "A treatment that fails altogether, as where mites are resistant, leaves the colony with"
               + " the mites it would have without it. A wash two to four weeks after the end"
-              + " tells.");
+              + " shows it.");
     }
     out.add(
         "Another treatment threshold moves the dashed line and the chances of being over it, not"

@@ -60,7 +60,7 @@ public record AnswerPage(
     PageHead.glossary(h, facts);
     h.close();
     PageHead.made(h, facts);
-    h.element("p", "Beside this page lies results.json with every figure.");
+    h.element("p", "Beside this page is results.json with every figure.");
     return h.close().finish();
   }
 

@@ -117,7 +117,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
     return what.isEmpty()
         ? "Nothing was done against mites between the first wash and the last, as far as the record"
             + " says."
-        : whose + "Done already: " + what + ".";
+        : whose + "Treatments so far: " + what + ".";
   }
 
   private static String dated(Control control) {
@@ -153,7 +153,7 @@ record AssumedSection(List<PagePart> parts, List<String> notes) {
       out.add(
           "Washing by "
               + m.id().replace('-', ' ')
-              + " is taken to find "
+              + " is assumed to find "
               + Digits.percent(m.recovery().mean())
               + " of the mites ("
               + m.recovery().source()

@@ -12,17 +12,18 @@ final class Cautions {
               + " decide whether a product may be used, when, how much and how often. Where they"
               + " differ from this page, follow them. If in doubt, ask the bee inspector or a"
               + " veterinarian.",
-          "Organic acids burn skin, eyes and lungs: wear acid-proof gloves and goggles, and a"
-              + " respirator fit for acid vapour where the label asks for one. Stand upwind and"
-              + " have water at hand.",
-          "Alcohol burns with a flame that is hard to see. Keep it, and the washed bees, well away"
-              + " from a lit smoker.",
+          "Organic acids burn skin, eyes and lungs: wear acid-proof gloves and goggles. With"
+              + " vapour, spray or fumes wear a respirator for acid vapour as the label says. Stand"
+              + " upwind and have water at hand. Rinse splashes for 15 minutes and see a doctor.",
+          "Alcohol is flammable, its flame is hard to see, and its fumes are harmful. Work"
+              + " outdoors. Keep it, and the washed bees, well away from a lit smoker.",
+          "A wash kills the bees in it. Find the queen before you take them.",
           "Bees sting. Know what to do about an allergic reaction before you open a hive, and do"
               + " not work alone if you have had one.",
           "Keep treatments out of honey for harvest: supers off unless the label allows them on,"
               + " and withdrawal periods kept. Residues gather in wax.",
-          "Use one active substance in turn with another, and wash afterwards: resistance is found"
-              + " only by counting.",
+          "Alternate active substances from one treatment to the next. Wash afterwards: only a"
+              + " count shows resistance.",
           "Varroa is notifiable in some places, and in a few it is not established. Report it where"
               + " the law asks for it.");
 

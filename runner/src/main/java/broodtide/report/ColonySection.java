@@ -66,7 +66,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
                     picture,
                     Size.PHONE,
                     "What each unknown accounts for by itself, on a logarithmic scale of mites."
-                        + " Faint bars cannot be told from nothing."));
+                        + " Faint bars: no clear effect."));
     if (several) {
       h.element("h3", "What would change this answer");
       AnswerDrivers.list(h, AnswerDrivers.of(result));
@@ -103,7 +103,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         PlanPictures.inside(result),
         Size.PHONE,
         "Above: of each 100 mites, where they are; a wash finds only those on adult bees. Middle:"
-            + " the colony, as thick as it is strong. Below: bees with virus. All others are"
+            + " the colony: the thicker, the stronger. Below: bees with virus. All others are"
             + " healthy.");
   }
 
@@ -118,7 +118,7 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
         "Each cell is a start date, one a week: the darker, the worse. Hatched days are usually"
             + " ruled out by honey supers, temperature or brood; the label decides."
             + (map.labelDecides()
-                ? " A line along the top: honey supers stand then, and some labels allow the"
+                ? " A line along the top: supers are on then, and some labels allow the"
                     + " control under them."
                 : ""));
   }

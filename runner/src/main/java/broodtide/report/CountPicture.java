@@ -41,7 +41,7 @@ public final class CountPicture {
             + " bees";
     String title =
         limited
-            ? "The chance that the colony stands above the treatment threshold is " + chance
+            ? "The chance that the colony is above the treatment threshold is " + chance
             : counted + ", on a day without a treatment threshold";
     return WashCurve.of(
         new Heading(

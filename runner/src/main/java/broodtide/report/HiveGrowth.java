@@ -78,7 +78,7 @@ public record HiveGrowth(String name, List<Wash> washes, GrowthFit fit, List<Loc
     }
     return g.differsFromZero()
         ? "The washes tell that mites change, not how fast"
-        : "The washes cannot tell growth from none yet";
+        : "These washes cannot show yet whether the mites are increasing";
   }
 
   private static String subtitle(List<HiveGrowth> hives, int shown) {

@@ -107,7 +107,7 @@ public record Page(
     PageHead.made(h, facts);
     h.element(
         "p",
-        "Beside this page lie results.json with every figure, plans.csv with the table of plans"
+        "Beside this page are results.json with every figure, plans.csv with the table of plans"
             + (sheet.isPresent() ? ", sheet.csv with the sheet" : "")
             + " and season.csv with the days.");
     h.close();

@@ -55,8 +55,8 @@ public final class PagePieces {
   }
 
   /**
-   * {@return the plans of a colony in figures, winter loss and infested winter brood first, with
-   * what stands against each}
+   * {@return the plans of a colony in figures, winter loss and infested winter-bee brood first,
+   * with what stands against each}
    *
    * @param comparison the plans
    */

@@ -98,8 +98,8 @@ final class PlanColumns {
     return new PlanColumn(
         "over threshold",
         "Over the treatment threshold",
-        "Chance of standing over the treatment threshold of the day at some time from now on. Below"
-            + " it the day by which half of the simulated colonies have.",
+        "Chance of being over the treatment threshold of the day at some time from now on. Below"
+            + " it: the day by which half of the simulated colonies have been.",
         false,
         run -> {
           if (!colony.hasThreshold()) {
@@ -123,7 +123,7 @@ final class PlanColumns {
   private PlanColumn winterBrood() {
     return new PlanColumn(
         "brood",
-        "Winter brood with mites",
+        "Winter-bee brood with mites",
         "Share of capped worker cells with a mite while the winter bees are raised; bees raised"
             + " with mites live shorter lives.",
         true,
@@ -142,7 +142,7 @@ final class PlanColumns {
     return new PlanColumn(
         "better",
         "Better than " + name,
-        "Chance that the winter brood has fewer mites than with "
+        "Chance that the winter-bee brood has fewer mites than with "
             + name
             + ", and in how many of 100 cells fewer, season by season.",
         false,
@@ -218,7 +218,7 @@ final class PlanColumns {
     return new PlanColumn(
         "treatments",
         "Treatments",
-        "Miticide applications, and the days on which one acts while honey supers usually stand.",
+        "Miticide applications, and the days on which one acts while supers are usually on.",
         false,
         run -> {
           int days = run.daysTreatedWithSupers();

@@ -145,6 +145,11 @@ public final class PlanRunFiles {
     return pictures.lacking();
   }
 
+  /** What is to be minded about the plans of all colonies taken in. */
+  public String caution() {
+    return results.caution();
+  }
+
   /** The results as JSON. */
   public String json() {
     return results.text();

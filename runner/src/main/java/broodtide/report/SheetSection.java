@@ -107,7 +107,8 @@ record SheetSection(
       heads.add("Winter loss if you wait");
     }
     if (sheet.plansLaid()) {
-      heads.add("Best plan");
+      heads.add(
+          sheet.knowsWinterLoss() ? "Lowest winter loss in the model" : "Lowest in the model");
       if (sheet.knowsWinterLoss()) {
         heads.add("Gain");
       }

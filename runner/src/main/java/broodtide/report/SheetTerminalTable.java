@@ -64,7 +64,7 @@ public final class SheetTerminalTable {
       heads.add(Table.Column.numbers("loss"));
     }
     if (plans) {
-      heads.add(Table.Column.words("best plan"));
+      heads.add(Table.Column.words("lowest " + (losses ? "loss" : "brood")));
     }
     if (plans && losses) {
       heads.add(Table.Column.numbers("gain"));
@@ -166,7 +166,9 @@ public final class SheetTerminalTable {
       s.append(" loss: chance that the colony is dead or too weak by spring if you wait, in %.");
     }
     if (plans && losses) {
-      s.append(" gain: by how much the best plan lowers it.");
+      s.append(
+          " lowest loss: the plan with the lowest loss in the model. gain: by how much it lowers"
+              + " it.");
     }
     if (sheet.rows().stream().anyMatch(r -> !r.decision().tied().isEmpty())) {
       s.append(" =: other plans cannot be told from it.");

@@ -53,8 +53,8 @@ record WashTable(ColonyResult result) {
     h.close().close();
     h.element(
         "p",
-        "Fit: where the count stands among the washes that the colonies which fit all of them would"
-            + " have shown.",
+        "Fit: where the count falls among the washes expected of colonies that are consistent with"
+            + " all counts.",
         "class",
         "fine");
   }

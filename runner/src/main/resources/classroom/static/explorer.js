@@ -159,7 +159,7 @@ get('flags').addEventListener('keydown', (event) => {
 
 function tabs() {
   const made = picture.scenarios.map((scenario, i) => {
-    const tab = element('button', `Scenario ${scenario.letter}`);
+    const tab = element('button', `Season ${scenario.letter}`);
     tab.type = 'button';
     tab.setAttribute('aria-pressed', String(i === now));
     tab.addEventListener('click', () => {
@@ -170,7 +170,7 @@ function tabs() {
     return tab;
   });
   if (plans.length < LETTERS.length) {
-    const more = element('button', `Copy ${picture.scenarios[now].letter} as scenario ${LETTERS[plans.length].toUpperCase()}`);
+    const more = element('button', `Copy ${picture.scenarios[now].letter} as season ${LETTERS[plans.length].toUpperCase()}`);
     more.type = 'button';
     more.id = 'copy';
     more.addEventListener('click', () => {
@@ -181,7 +181,7 @@ function tabs() {
     made.push(more);
   }
   if (plans.length > 1) {
-    const fewer = element('button', `Drop scenario ${picture.scenarios[now].letter}`);
+    const fewer = element('button', `Drop season ${picture.scenarios[now].letter}`);
     fewer.type = 'button';
     fewer.addEventListener('click', () => {
       plans.splice(now, 1);
@@ -197,7 +197,7 @@ function sentences() {
   const held = focused()?.dataset?.date;
   get('scenarios').replaceChildren(...picture.scenarios.map((scenario, i) => {
     const part = element('section', '', `scenario${i === now ? ' now' : ''}`);
-    part.append(element('h2', `Scenario ${scenario.letter}`));
+    part.append(element('h2', `Season ${scenario.letter}`));
     const list = element('ul');
     scenario.actions.forEach((action, k) => {
       const item = element('li', `${action.words} `);
@@ -207,7 +207,7 @@ function sentences() {
       date.min = picture.start;
       date.max = picture.end;
       date.dataset.date = `${i}-${k}`;
-      date.setAttribute('aria-label', `Day of ${action.label}, scenario ${scenario.letter}`);
+      date.setAttribute('aria-label', `Day of ${action.label}, season ${scenario.letter}`);
       date.addEventListener('change', () => {
         if (date.value >= picture.start && date.value <= picture.end) {
           plans[i][k].on = date.value;
@@ -216,13 +216,13 @@ function sentences() {
       });
       const gone = element('button', 'Remove');
       gone.type = 'button';
-      gone.setAttribute('aria-label', `Remove ${action.label}, ${dayWords(action.on)}, scenario ${scenario.letter}`);
+      gone.setAttribute('aria-label', `Remove ${action.label}, ${dayWords(action.on)}, season ${scenario.letter}`);
       gone.addEventListener('click', () => remove(i, k));
       item.append(date, ' ', gone);
       list.append(item);
     });
     if (scenario.actions.length === 0) {
-      list.append(element('li', 'Nothing is done.'));
+      list.append(element('li', 'No action.'));
     }
     part.append(list);
     [scenario.wash, scenario.winter, scenario.outcome].filter(Boolean)
@@ -240,11 +240,11 @@ function sentences() {
 form.addEventListener('submit', (event) => {
   event.preventDefault();
   if (!fields.add.value) {
-    get('problem').textContent = 'Choose a control first.';
+    get('problem').textContent = 'Choose a treatment or measure first.';
     return;
   }
   if (plans[now].length >= 6) {
-    get('problem').textContent = 'A scenario holds at most six actions. Remove one first.';
+    get('problem').textContent = 'A season holds at most six actions. Remove one first.';
     return;
   }
   const on = fields.on.value;

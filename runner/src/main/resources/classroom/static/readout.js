@@ -12,7 +12,7 @@ function perHundred(value) {
 /** One day of a scenario in words. */
 export function dayText(picture, scenario, day) {
   const { onBees, inWorker, inDrone, infestation } = scenario.series;
-  const name = `${dayWords(dayAfter(picture.start, day))}, scenario ${scenario.letter}`;
+  const name = `${dayWords(dayAfter(picture.start, day))}, season ${scenario.letter}`;
   if (day >= onBees.length) {
     return `${name}: ${scenario.beyond === 'lost' ? 'the colony is more likely dead than alive' : 'not shown'}.`;
   }

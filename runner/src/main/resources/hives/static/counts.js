@@ -181,7 +181,7 @@ function mark(found, places) {
     }
   }
   if (found.more > 0) {
-    general.push(`${found.more} more faults; they show once these are mended`);
+    general.push(`${found.more} more errors; they appear once these are fixed`);
   }
   notes.replaceChildren();
   const all = [...general, ...found.notes];

@@ -69,7 +69,7 @@ async function keepMine() {
 /** Saves what stands on the page; gives whether it is saved. */
 export async function save(withoutRemarks = false) {
   if (!state.place) {
-    say('Say first where your hives stand.', [['Where', () => { location.hash = '#where'; }]]);
+    say('First say where your hives are.', [['Your place', () => { location.hash = '#where'; }]]);
     return false;
   }
   saving = true;
@@ -79,7 +79,7 @@ export async function save(withoutRemarks = false) {
       version, washes, treatments, place, plans, withoutRemarks,
     });
     if (answer.lost.length > 0) {
-      say('Nothing is saved yet. Saving takes these remarks out of study.json, for they stand inside '
+      say('Nothing is saved yet. Saving takes these remarks out of study.json, because they are inside '
         + `what you changed: ${answer.lost.join(' ')} The last version stays beside it, as `
         + 'study.before.json.', [['Save without these remarks', () => save(true)]]);
       return false;
@@ -148,7 +148,7 @@ async function load(withDraft) {
       say('What you typed before is back. It is not saved yet.');
     } else if (copy) {
       say('This browser keeps what you typed before, and the files were changed since.', [
-        ['Take what I typed', () => { takeOver(copy); say(''); show(); }],
+        ['Use what I typed', () => { takeOver(copy); say(''); show(); }],
         ['Leave it', () => { forget(); say(''); }],
       ]);
     } else {

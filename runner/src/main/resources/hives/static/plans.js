@@ -208,14 +208,14 @@ function tap(row, cell) {
     return;
   }
   if (state.plans.length === MOST) {
-    why.textContent = 'Four plans are the most. Remove one first.';
+    why.textContent = 'No more than four plans. Remove one first.';
     return;
   }
   state.plans.push({ name: '', controls: [{ use: row.use, start: cell.start, title: row.title }] });
   changed();
   draw();
   why.textContent = `Plan ${LETTERS[state.plans.length - 1]}: ${row.title} from ${cell.day}.`
-    + `${cell.label ? ' Honey supers usually stand then; the label decides.' : ''}`;
+    + `${cell.label ? ' Supers are usually on then; the label decides.' : ''}`;
 }
 
 choice.addEventListener('change', () => {

@@ -1,4 +1,4 @@
-// Where it stands: the sheet of the apiary, then every hive with its lines and its season.
+// How each hive stands: the sheet of the apiary, then every hive with its lines and its season.
 
 import { element, target } from './dom.js';
 import { state } from './draft.js';

@@ -63,7 +63,7 @@ export function showAway() {
   days.append(label, remind, said);
   const files = element('section');
   files.append(element('h3', 'Your files'),
-    element('p', `washes.csv, treatments.csv and study.json lie in ${state.folder}. A spreadsheet opens the tables, and the commands read all three. When you save, the last version stays beside each, as washes.before.csv.`));
+    element('p', `washes.csv, treatments.csv and study.json are in ${state.folder}. A spreadsheet opens the tables, and the commands read all three. When you save, the last version stays beside each, as washes.before.csv.`));
   body.append(report, days, files);
   if (!state.dirty && state.place && state.washes.rows.length > 0) {
     send('calendar', {}).then((found) => {

@@ -32,8 +32,7 @@ final class InventedFigures {
 
   static Figure wash() {
     return WashCurve.of(
-        new Heading(
-            "The colony almost certainly stands above the threshold", "7 mites in 300 bees."),
+        new Heading("The colony is almost certainly above the threshold", "7 mites in 300 bees."),
         MITES,
         bell(0, 7, 2.3, 0.8),
         1.5,

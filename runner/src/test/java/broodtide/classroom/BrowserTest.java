@@ -70,7 +70,7 @@ class BrowserTest extends ClassInBrowser {
     assertThat(browser.eval("location.search").asText()).contains("a=thymol%402026-0");
     browser.eval("document.querySelector('[data-flag]').focus()");
     browser.press("Delete");
-    browser.waitFor("scenarios.textContent.includes('Nothing is done.')");
+    browser.waitFor("scenarios.textContent.includes('No action.')");
   }
 
   @Test

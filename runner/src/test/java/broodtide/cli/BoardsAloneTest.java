@@ -37,12 +37,12 @@ class BoardsAloneTest {
   @Test
   void theDailyFallIsHeldAgainstTheThresholdOfTheSet() throws IOException {
     String words =
-        run(HEAD + "2025-07-15,A,36,,board,3\n", "forecast - --threshold gds-france")
+        run(HEAD + "2025-07-15,A,36,,board,3\n", "forecast - --threshold gds-france-2026")
             .out()
             .replaceAll("\\s+", " ");
     assertThat(words)
         .contains("The board of 15 July 2025 shows 12 mites a day (36 in 3 days).")
-        .contains("That is over the threshold of 10 a day in set \"gds-france\".")
+        .contains("That is over the threshold of 10 a day in set \"gds-france-2026\".")
         .contains("Boards alone are known of A");
     JsonNode board =
         JSON.readTree(folder.resolve("results.json").toFile()).at("/colonies/0/boards/0");

@@ -76,7 +76,7 @@ class CommandLineTest {
         .contains(
             "7 mites in 300 bees is 2.3 per 100",
             "the treatment threshold in set \"kulhanek-2021\" is 3 (9 mites in 300 bees)")
-        .contains("The odds that the colony stands above the treatment threshold are");
+        .contains("The odds that the colony is above the treatment threshold are");
   }
 
   @Test

@@ -72,7 +72,7 @@ class DecisionCommandsTest {
         .isEqualTo(Main.OK);
     assertThat(out.toString())
         .startsWith("Colony Left\nBest start of one control: ")
-        .contains("\nBest plan: ", "\nHow sure: ")
+        .contains("\nLowest winter loss in the model: ", "\nHow sure: ")
         .contains("if you wait", "about as good", "Ruled out: thymol: too cold")
         .contains("Estimates, not instructions");
     assertThat(folder.resolve("out/windows.svg")).exists();

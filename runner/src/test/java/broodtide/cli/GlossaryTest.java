@@ -26,6 +26,7 @@ class GlossaryTest {
           Map.entry("broodless", "Broodless"),
           Map.entry("capped", "Capped"),
           Map.entry("colony strength", "Colony strength"),
+          Map.entry("controls", "Control"),
           Map.entry("decision date", "Decision date"),
           Map.entry("drone comb", "Drone comb"),
           Map.entry("efficacy", "Efficacy"),
@@ -41,6 +42,7 @@ class GlossaryTest {
           Map.entry("washes", "Mite wash"),
           Map.entry("winter bees", "Winter bees"),
           Map.entry("winter loss", "Winter loss"),
+          Map.entry("winter-bee brood", "Winter-bee brood"),
           Map.entry("yards", "Yard"));
 
   private static final String WASHES =

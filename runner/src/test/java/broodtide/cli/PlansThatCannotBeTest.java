@@ -46,7 +46,7 @@ class PlansThatCannotBeTest {
         "on 2027-04-01 with thymol | Left out: thymol 1 Apr | 2027-04-01",
         "on 2025-07-01 with thymol | Left out: thymol 1 Jul | before the day of decision",
         "on 2025-11-20 with thymol | Note: Thymol | daily highs are usually near",
-        "on 2025-08-01 with thymol | Against it: | honey supers usually stand"
+        "on 2025-08-01 with thymol | Against it: | supers are usually on"
       })
   void plansAgainstTheCalendarAreFlagged(String plan, String flag, String reason)
       throws IOException {

@@ -34,7 +34,7 @@ class RecordsTest {
     String words = trial.out().replaceAll("\\s+", " ");
     assertThat(words)
         .containsPattern("On your records forecasts ran about \\S+ times too high \\(90 % interval")
-        .contains("The figures here are not moved by it");
+        .contains("The figures have not been adjusted for this");
     JsonNode file = JSON.readTree(folder.resolve("forecast/results.json").toFile());
     assertThat(file.at("/notes/0").asText()).startsWith("On your records forecasts ran about");
     String backtest = run(flat(), "backtest -").out().replaceAll("\\s+", " ");

@@ -146,7 +146,8 @@ class ReportPageTest {
     assertThat(names)
         .containsExactlyElementsOf(
             all("h2").stream().map(Element::getTextContent).limit(3).toList());
-    assertThat(header.getTextContent()).contains("3 hives", "Best plan", "Gain", "one count");
+    assertThat(header.getTextContent())
+        .contains("3 hives", "Lowest winter loss in the model", "Gain", "one count");
   }
 
   /** What holds for every hive is said once. */

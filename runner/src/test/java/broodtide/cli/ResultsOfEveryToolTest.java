@@ -47,7 +47,7 @@ class ResultsOfEveryToolTest {
         "forecast | waiting",
         "forecast --until 2025-01-15 | waiting",
         "compare | laid",
-        "compare --threshold gds-france | laid",
+        "compare --threshold gds-france-2026 | laid",
         "compare --only --plan 'on 2025-01-05 with oxalic-dribble' | laid",
         "windows --controls thymol,oxalic-dribble | laid",
         "windows --outcome infestation --controls formic-strips | laid",
@@ -100,7 +100,7 @@ class ResultsOfEveryToolTest {
   void countsOfATableKeepToTheSchema() throws IOException {
     Path washes = folder.resolve("washes.csv");
     Files.writeString(washes, WASHES);
-    for (String more : List.of("", " --threshold gds-france --date 2024-12-10")) {
+    for (String more : List.of("", " --threshold gds-france-2026 --date 2024-12-10")) {
       Trial trial =
           Trial.run("", ("wash " + washes + " --climate temperate --json" + more).split(" ", -1));
       assertThat(trial.code()).as(trial.err()).isEqualTo(0);

@@ -152,7 +152,8 @@ class WorkedAnswerTest {
   @Test
   void aSubstanceThatDidBadlyIsNamedWithTheOptionThatReckonsWithIt() throws IOException {
     assertThat(worked(20, 120, "pyrethroid-strips"))
-        .contains("Fell short:", "the chance of them is", "give --resistant pyrethroid");
+        .contains(
+            "Fell short:", "chance that the mites are resistant is", "add --resistant pyrethroid");
     assertThat(worked(27, 0, "pyrethroid-strips")).doesNotContain("--resistant");
     assertThat(worked(20, 120)).contains("Fell short:").doesNotContain("--resistant");
   }

@@ -309,6 +309,49 @@ class HiveFolderTest {
     }
   }
 
+  /** Strips go in and come out, each cut has its day, and each day says what to beware of. */
+  @Test
+  void everyDayOfAPlanIsAnEventWithItsCautions() throws Exception {
+    String study =
+        REMARKED.replace(
+            "{\"use\": \"thymol\", \"start\": \"2026-08-18\"}",
+            "{\"use\": \"drone-comb\", \"start\": \"2026-05-02\"},"
+                + "{\"use\": \"thymol\", \"start\": \"2026-08-18\"},"
+                + "{\"use\": \"oxalic-vapour\", \"start\": \"2026-11-20\","
+                + " \"applications\": 3, \"every\": 5}");
+    Files.writeString(dir.resolve("study.json"), study);
+    Files.writeString(
+        dir.resolve("washes.csv"), "date,colony,mites,bees\n2026-07-25,Thornbank 1,4,302\n");
+    try (OpenHives page = new OpenHives(dir)) {
+      JsonNode made = page.asked("calendar", OpenHives.object().put("plan", "August"));
+      CalendarReader read = CalendarReader.read(made.path("text").asText());
+      assertThat(read.of("DTSTART"))
+          .containsExactly(
+              "20260822",
+              "20260502",
+              "20260530",
+              "20260627",
+              "20260818",
+              "20260902",
+              "20260917",
+              "20261120",
+              "20261125",
+              "20261130");
+      assertThat(read.of("SUMMARY"))
+          .contains(
+              "Thymol, two doses: put in, 1 of 2",
+              "Thymol, two doses: replace, 2 of 2",
+              "Thymol, two doses: take out what is left, as the label says",
+              "Oxalic acid, vaporised: treat, 3 of 3");
+      List<String> words = read.of("DESCRIPTION");
+      assertThat(words.get(0)).contains("Look for the queen first", "lit smoker");
+      assertThat(words.subList(1, 4)).allMatch(w -> w.contains("knife"));
+      assertThat(words.subList(4, 7)).allMatch(w -> w.contains("Irritates skin and eyes"));
+      assertThat(words.subList(7, 10)).allMatch(w -> w.contains("respirator"));
+      assertThat(words.subList(1, 10)).allMatch(w -> w.contains("not instructions"));
+    }
+  }
+
   private static ObjectNode quoted(String name) {
     ObjectNode out = table("2026-07-25,x,4,302");
     ((ArrayNode) out.path("rows").get(0)).set(1, name);

@@ -181,7 +181,7 @@ class ClassServerTest {
   @Test
   void winterLossAndInfestedBroodAreSaid() throws Exception {
     String said = page.json("/api/season?mites=0.5").at("/scenarios/0/winter").asText();
-    assertThat(said).matches("Infested winter brood \\d+ %; winter loss \\d+ %\\.");
+    assertThat(said).matches("Infested winter-bee brood \\d+ %; winter loss \\d+ %\\.");
     String treated =
         page.json("/api/season?mites=0.5&a=thymol@2026-08-05").at("/scenarios/0/winter").asText();
     assertThat(percents(treated).get(1)).isLessThan(percents(said).get(1));
@@ -237,7 +237,7 @@ class ClassServerTest {
     JsonNode season =
         page.json("/api/season?a=thymol@2026-06-01,formic-strips@2026-07-10").at("/scenarios/0");
     assertThat(season.path("notes").toString())
-        .contains("honey supers", "label decides", "respirator for acid vapour");
+        .contains("supers are usually on", "label decides", "respirator for acid vapour");
     assertThat(page.json("/api/season").at("/scenarios/0/notes")).isEmpty();
   }
 
@@ -248,8 +248,8 @@ class ClassServerTest {
         page.get("/?a=thymol@2026-08-05&add=drone-comb&on=2026-04-20&to=b&mites=1").body();
     assertThat(body)
         .contains(
-            "Scenario A",
-            "Scenario B",
+            "Season A",
+            "Season B",
             "5 August: Thymol",
             "20 April: Drone comb",
             "name=\"b\" value=\"drone-comb@2026-04-20\"",

@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.control.Plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -59,6 +60,11 @@ public record ApiarySheet(List<HiveRow> rows, Optional<ApiaryCount> over) {
   /** {@return whether plans were laid} */
   public boolean plansLaid() {
     return first().ranking().isPresent();
+  }
+
+  /** {@return the plans that are best or tied with the best, hive by hive} */
+  public List<Plan> named() {
+    return rows.stream().flatMap(row -> row.decision().named()).toList();
   }
 
   /** {@return whether winter losses are known of any hive} */

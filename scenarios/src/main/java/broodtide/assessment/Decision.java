@@ -1,10 +1,12 @@
 package broodtide.assessment;
 
+import broodtide.control.Plan;
 import broodtide.engine.Survival;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The one answer to "what now?" for a colony, the same whatever is asked of it: where it stands on
@@ -110,6 +112,13 @@ public record Decision(
   /** {@return the plan to name first, which may be waiting; waiting where no plans were laid} */
   public PlanSummary best() {
     return ranking.map(PlanRanking::best).orElse(waiting);
+  }
+
+  /** {@return the best plan and those that are tied with it} */
+  public Stream<Plan> named() {
+    return Stream.concat(
+            Stream.of(best()), ranking.stream().flatMap(ranked -> ranked.tied().stream()))
+        .map(PlanSummary::plan);
   }
 
   /** {@return names of the plans that are tied with the best} */

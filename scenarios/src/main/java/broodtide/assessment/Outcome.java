@@ -52,7 +52,7 @@ public enum Outcome {
                 + c.now()
                 + " to "
                 + c.until()
-                + ", so winter brood cannot be judged; look further ahead or choose another"
+                + ", so winter-bee brood cannot be judged; look further ahead or choose another"
                 + " outcome");
       }
     }
@@ -107,8 +107,8 @@ public enum Outcome {
 
   /**
    * {@return by how much a treatment should better the outcome to be worth its trouble, when the
-   * beekeeper does not say: one mite per 100 bees, five hundredths of winter brood, or the least
-   * difference of losses that {@link PlanRanking} takes for one} Choice.
+   * beekeeper does not say: one mite per 100 bees, five hundredths of winter-bee brood, or the
+   * least difference of losses that {@link PlanRanking} takes for one} Choice.
    */
   public double usualCost() {
     return usualCost;

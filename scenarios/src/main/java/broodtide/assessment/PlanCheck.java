@@ -36,7 +36,7 @@ public final class PlanCheck {
                       course.name()
                           + " from "
                           + course.from()
-                          + ": honey supers usually stand on "
+                          + ": supers are usually on for "
                           + daysWithSupers(course, climate)
                           + " of its days; the label decides"));
     }
@@ -103,8 +103,8 @@ public final class PlanCheck {
   }
 
   /**
-   * {@return whether honey supers usually stand while a treatment acts that some labels allow under
-   * them and others do not}
+   * {@return whether supers are usually on while a treatment acts that some labels allow under them
+   * and others do not}
    *
    * @param control the control on its days
    * @param climate the year of the place
@@ -118,7 +118,7 @@ public final class PlanCheck {
   }
 
   /**
-   * {@return days of a course on which honey supers usually stand}
+   * {@return days of a course on which supers are usually on}
    *
    * @param course the treatment
    * @param climate the year of the place

@@ -15,9 +15,9 @@ import org.apache.commons.math3.stat.StatUtils;
  * Plans of one colony in order, by winter loss alone. A plan is tied with the one of lowest winter
  * loss unless its loss is higher in at least {@value #CLEARLY} of 100 simulated colonies, each with
  * its own draw of efficacy, and the mean losses differ by at least {@value #APART}. Among tied
- * plans the first is the one with less infested winter brood where more than {@value #BROOD_APART}
- * apart, then the one with fewer measures, then the one with no supers in the way, then the one
- * that does not use the control used last. The thresholds are choices.
+ * plans the first is the one with less infested winter-bee brood where more than {@value
+ * #BROOD_APART} apart, then the one with fewer measures, then the one with no supers in the way,
+ * then the one that does not use the control used last. The thresholds are choices.
  *
  * <p>In climates whose winter losses nothing published tells, plans are ranked by infested winter
  * brood in the same way.
@@ -34,7 +34,7 @@ public record PlanRanking(PlanSummary best, List<PlanSummary> tied) {
   /** Least difference of mean losses that is one. */
   public static final double APART = 0.02;
 
-  /** Least difference of infested winter brood that is one. */
+  /** Least difference of infested winter-bee brood that is one. */
   static final double BROOD_APART = 0.01;
 
   /** Copies the list. */

@@ -446,7 +446,7 @@ public final class PlanRun {
     return plan.courses().stream().mapToInt(MiticideCourse::applications).sum();
   }
 
-  /** {@return days on which a miticide acts while honey supers usually stand} */
+  /** {@return days on which a miticide acts while supers are usually on} */
   public int daysTreatedWithSupers() {
     return plan.courses().stream()
         .mapToInt(c -> PlanCheck.daysWithSupers(c, colony.model().climate()))

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  * @param infestation median mites per 100 adult bees of living colonies when the winter bees have
  *     been raised
  * @param courses miticide courses and other measures in it
- * @param daysWithSupers days on which one of its miticides acts while honey supers usually stand
+ * @param daysWithSupers days on which one of its miticides acts while supers are usually on
  * @param lastControl the control that it uses last; empty for waiting
  */
 public record PlanSummary(

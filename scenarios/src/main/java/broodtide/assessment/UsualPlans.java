@@ -93,8 +93,7 @@ public final class UsualPlans {
   }
 
   /**
-   * {@return whether no plan treats now because honey supers usually stand and are on for days to
-   * come}
+   * {@return whether no plan treats now because supers are usually on and are on for days to come}
    *
    * @param c the colony
    * @param treatment the treatment to lay at each date; empty to choose by date

@@ -4,6 +4,7 @@ import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.season.Climate;
 import broodtide.wash.ThresholdSet;
+import java.util.Map;
 
 /** The shelves of climates, of controls and of treatment thresholds. */
 public final class Catalog {
@@ -16,7 +17,11 @@ public final class Catalog {
 
   /** Sets of treatment thresholds. */
   public static final Shelf<ThresholdSet> THRESHOLDS =
-      new Shelf<>("thresholds", ThresholdFile::read, ThresholdFile.FIGURES);
+      new Shelf<>(
+          "thresholds",
+          ThresholdFile::read,
+          ThresholdFile.FIGURES,
+          Map.of("gds-france", "gds-france-2026"));
 
   /** Name of the set of treatment thresholds that holds when none is named. */
   public static final String USUAL_THRESHOLD = "kulhanek-2021";

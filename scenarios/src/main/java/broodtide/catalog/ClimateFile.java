@@ -64,7 +64,7 @@ public final class ClimateFile {
       Field.required("warmth", CurveForm.of(-60, 60, "degrees Celsius"), "mean of the daily highs");
 
   private static final Field<YearSpan> SUPERS =
-      Field.required("supers", new SpanForm(), "when honey supers usually stand on the hive");
+      Field.required("supers", new SpanForm(), "when supers are usually on the hive");
   private static final Field<YearSpan> WINTER_BEES =
       Field.required(
           "winterBees", new SpanForm(), "when the brood that will winter is usually reared");

@@ -183,6 +183,11 @@ public final class ControlFields {
 
   private ControlFields() {}
 
+  /** Which of several it is, counted from 0: {@code , 1 of 2}; nothing where there is one. */
+  static String count(int index, int all) {
+    return all > 1 ? ", " + (index + 1) + " of " + all : "";
+  }
+
   /**
    * {@return days from one application to the next: as given, else the days that one acts}
    *

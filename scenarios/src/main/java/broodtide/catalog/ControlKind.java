@@ -100,6 +100,9 @@ public abstract class ControlKind<C extends Control> {
     return List.of(control.from());
   }
 
+  /** Days on which a beekeeper does something to the hive, in order. */
+  abstract List<HiveVisit> hands(C control, Handling handling);
+
   /** Days after the first that a study writes out, by where they stand. */
   Map<Node, LocalDate> laterDays(C control, Placed<Control> written) {
     return Map.of();
@@ -149,6 +152,16 @@ public abstract class ControlKind<C extends Control> {
     return marked(type.cast(control));
   }
 
+  /**
+   * {@return the days on which a beekeeper does something to the hive, in order, at least one}
+   *
+   * @param control a control of this kind
+   * @param handling what to mind when it is given
+   */
+  public final List<HiveVisit> visits(Control control, Handling handling) {
+    return hands(type.cast(control), handling);
+  }
+
   /** {@return its form in a study, written out with dates} */
   public final KindForm.Kind<Control> inStudy() {
     return KindForm.kind(word, type, about, datedFields(), this::dated, this::writeDated);
@@ -191,6 +204,7 @@ public abstract class ControlKind<C extends Control> {
         substance().map(in::need),
         usual(name, title, ControlTemplate.FIRST_DAY, in),
         in.find(ControlTemplateFile.EFFICACY),
+        in.need(Handling.FIELD),
         in.need(ControlTemplateFile.NOTES),
         in.need(ControlTemplateFile.CAUTIONS));
   }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param substance the active substance in words, when it is a miticide
  * @param usual the control with its usual values, begun on {@link #FIRST_DAY}
  * @param efficacy what was seen of it, if anything was
+ * @param handling what to mind when it is given
  * @param notes what to know about it
  * @param cautions cautions
  */
@@ -24,6 +25,7 @@ public record ControlTemplate(
     Optional<String> substance,
     Control usual,
     Optional<Efficacy> efficacy,
+    Handling handling,
     List<String> notes,
     List<String> cautions) {
   /** The day on which controls of the library begin until they are placed in the calendar. */

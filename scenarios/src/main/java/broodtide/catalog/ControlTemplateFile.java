@@ -23,7 +23,7 @@ public final class ControlTemplateFile {
   static final Field<List<String>> CAUTIONS = lines("cautions", "cautions");
 
   /** Fields of every kind, after its own. */
-  static final List<Field<?>> LAST = List.of(EFFICACY, NOTES, CAUTIONS);
+  static final List<Field<?>> LAST = List.of(EFFICACY, Handling.FIELD, NOTES, CAUTIONS);
 
   /** The form of a control of the library, for the reader, the writer and the schema. */
   public static final KindForm<ControlTemplate> FORM =
@@ -54,6 +54,7 @@ public final class ControlTemplateFile {
   /** Writes the fields of every kind that come after its own. */
   static void writeLast(ControlTemplate template, ObjectForm.Written out) {
     template.efficacy().ifPresent(e -> out.put(EFFICACY, e));
+    out.put(Handling.FIELD, template.handling());
     out.put(NOTES, template.notes());
     out.put(CAUTIONS, template.cautions());
   }

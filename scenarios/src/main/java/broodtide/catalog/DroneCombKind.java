@@ -17,6 +17,7 @@ import broodtide.measure.OutOfRange;
 import broodtide.season.Climate;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -108,6 +109,19 @@ final class DroneCombKind extends ControlKind<DroneCombRemoval> {
   @Override
   List<LocalDate> marked(DroneCombRemoval comb) {
     return comb.cuts();
+  }
+
+  @Override
+  List<HiveVisit> hands(DroneCombRemoval comb, Handling handling) {
+    List<HiveVisit> out = new ArrayList<>();
+    out.add(new HiveVisit(comb.inserted(), "put the comb in"));
+    int cuts = comb.cuts().size();
+    for (int i = 0; i < cuts; i++) {
+      out.add(
+          new HiveVisit(
+              comb.cuts().get(i), "cut out the drone brood" + ControlFields.count(i, cuts)));
+    }
+    return out;
   }
 
   @Override

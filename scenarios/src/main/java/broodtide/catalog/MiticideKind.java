@@ -83,6 +83,28 @@ final class MiticideKind extends ControlKind<MiticideCourse> {
     return out;
   }
 
+  /**
+   * Each application, and where something stays in the hive, the morning after its last day, when
+   * it comes out.
+   */
+  @Override
+  List<HiveVisit> hands(MiticideCourse course, Handling handling) {
+    List<HiveVisit> out = new ArrayList<>();
+    int all = course.applications();
+    boolean stays = false;
+    for (int i = 0; i < all; i++) {
+      LocalDate given = course.from().plusDays((long) i * course.every());
+      String deed = handling.takenOut() ? stays ? "replace" : "put in" : "treat";
+      out.add(new HiveVisit(given, deed + ControlFields.count(i, all)));
+      LocalDate over = given.plusDays(course.substance().days());
+      stays = i + 1 < all && over.equals(given.plusDays(course.every()));
+      if (handling.takenOut() && !stays) {
+        out.add(new HiveVisit(over, "take out what is left, as the label says"));
+      }
+    }
+    return out;
+  }
+
   private static MiticideCourse course(String name, String actsAs, LocalDate start, Fields in) {
     return new MiticideCourse(
         name,
@@ -135,7 +157,7 @@ final class MiticideKind extends ControlKind<MiticideCourse> {
             course.name()
                 + " from "
                 + course.from()
-                + ": honey supers usually stand on "
+                + ": supers are usually on for "
                 + days
                 + " of its days; they must come off first (the label decides)"));
   }

@@ -11,7 +11,7 @@ public record Obstacle(Kind kind, String words) {
   public enum Kind {
     /** The plan as a whole cannot be carried out. */
     CLASH('X', "clashes with what is done already"),
-    /** Honey supers usually stand, and the control is not for use under them. */
+    /** Supers are usually on, and the control is not for use under them. */
     SUPERS('S', "honey supers on"),
     /** Days are usually too cold. */
     COLD('C', "too cold"),

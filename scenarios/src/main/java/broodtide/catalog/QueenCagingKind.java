@@ -54,4 +54,12 @@ final class QueenCagingKind extends ControlKind<QueenCaging> {
   void writeUsual(QueenCaging cage, ObjectForm.Written out) {
     out.put(DAYS, cage.daysWithoutLaying());
   }
+
+  /** She is freed on the day after her last day in the cage, from which she lays again. */
+  @Override
+  List<HiveVisit> hands(QueenCaging cage, Handling handling) {
+    return List.of(
+        new HiveVisit(cage.from(), "cage the queen"),
+        new HiveVisit(cage.to().plusDays(1), "release the queen"));
+  }
 }

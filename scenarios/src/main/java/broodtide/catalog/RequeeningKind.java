@@ -55,6 +55,18 @@ final class RequeeningKind extends ControlKind<Requeening> {
     out.put(WITHOUT_LAYING, queen.daysWithoutLaying());
   }
 
+  @Override
+  List<HiveVisit> hands(Requeening queen, Handling handling) {
+    HiveVisit given = new HiveVisit(queen.from(), "old queen out, new queen in");
+    return queen.daysWithoutLaying() == 0
+        ? List.of(given)
+        : List.of(
+            given,
+            new HiveVisit(
+                queen.from().plusDays(queen.daysWithoutLaying()),
+                "look for eggs from this day on"));
+  }
+
   private static Requeening requeening(String name, LocalDate on, Fields in) {
     return new Requeening(
         name, on, new StockTraits(in.need(HYGIENE), in.need(VIGOUR)), in.need(WITHOUT_LAYING));

@@ -23,6 +23,7 @@ public final class Shelf<T> {
   private final String folder;
   private final Function<Source, T> reader;
   private final String others;
+  private final Map<String, String> renamed;
   private final Map<String, T> shipped = new ConcurrentHashMap<>();
 
   /**
@@ -32,7 +33,7 @@ public final class Shelf<T> {
    * @param reader reads one file
    */
   public Shelf(String folder, Function<Source, T> reader) {
-    this(folder, reader, "");
+    this(folder, reader, "", Map.of());
   }
 
   /**
@@ -41,11 +42,13 @@ public final class Shelf<T> {
    * @param folder name of its folder in the library
    * @param reader reads one file
    * @param others what else its callers take, as a message names it; empty when nothing
+   * @param renamed names of today by those of earlier versions
    */
-  Shelf(String folder, Function<Source, T> reader, String others) {
+  Shelf(String folder, Function<Source, T> reader, String others, Map<String, String> renamed) {
     this.folder = folder;
     this.reader = reader;
     this.others = others;
+    this.renamed = Map.copyOf(renamed);
   }
 
   /** {@return the name of its folder in the library} */
@@ -147,6 +150,11 @@ public final class Shelf<T> {
   }
 
   private BadInput noSuch(String name) {
+    String today = renamed.get(name);
+    if (today != null) {
+      String message = "it is called " + today + " now; write " + today;
+      return BadInput.of(new Fault(folder, 0, 0, "", name, message));
+    }
     List<String> known = names();
     String message =
         "known are "

@@ -57,6 +57,18 @@ final class SplitKind extends ControlKind<Split> {
     out.put(WITHOUT_LAYING, split.daysWithoutLaying());
   }
 
+  @Override
+  List<HiveVisit> hands(Split split, Handling handling) {
+    HiveVisit moved = new HiveVisit(split.from(), "move bees and brood");
+    return split.daysWithoutLaying() == 0
+        ? List.of(moved)
+        : List.of(
+            moved,
+            new HiveVisit(
+                split.from().plusDays(split.daysWithoutLaying()),
+                "look for eggs from this day on"));
+  }
+
   private static Split split(String name, LocalDate on, Fields in) {
     return new Split(
         name, on, in.need(BEES_LEAVING), in.need(BROOD_LEAVING), in.need(WITHOUT_LAYING));

@@ -89,6 +89,8 @@ public final class ThresholdFile {
           "tag",
           ChoiceForm.of(List.of(Tag.values()), tag -> tag.name().toLowerCase(Locale.ROOT)),
           "how the thresholds are known");
+  private static final Field<String> CAUTION =
+      Field.optional("caution", TextForm.NOTE, "what to mind when the set is chosen");
   private static final Field<Integer> PER_BEES =
       Field.required(
           "perBees", new WholeForm(1, Wash.MOST_BEES, "bees"), "the bees that mites are per");
@@ -100,7 +102,7 @@ public final class ThresholdFile {
       new ObjectForm<>(
               "thresholds",
               "treatment thresholds through the year, as one source gives them",
-              List.of(NAME, TITLE, REGION, SOURCE, TAG, PER_BEES, THRESHOLDS),
+              List.of(NAME, TITLE, REGION, SOURCE, TAG, CAUTION, PER_BEES, THRESHOLDS),
               ThresholdFile::make,
               ThresholdFile::spell)
           .replaced(
@@ -163,6 +165,7 @@ public final class ThresholdFile {
         in.need(REGION),
         in.need(SOURCE),
         in.need(TAG),
+        in.find(CAUTION),
         in.need(PER_BEES),
         in.need(THRESHOLDS));
   }
@@ -173,6 +176,7 @@ public final class ThresholdFile {
     out.put(REGION, set.region());
     out.put(SOURCE, set.source());
     out.put(TAG, set.tag());
+    set.caution().ifPresent(caution -> out.put(CAUTION, caution));
     out.put(PER_BEES, set.perBees());
     out.put(THRESHOLDS, set.thresholds());
   }

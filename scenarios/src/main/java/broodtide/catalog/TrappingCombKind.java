@@ -87,6 +87,14 @@ final class TrappingCombKind extends ControlKind<TrappingComb> {
     return List.of(comb.from(), comb.to());
   }
 
+  @Override
+  List<HiveVisit> hands(TrappingComb comb, Handling handling) {
+    return List.of(
+        new HiveVisit(comb.from(), "cage the queen"),
+        new HiveVisit(comb.given(), "put the trapping comb in, with the queen on it"),
+        new HiveVisit(comb.to(), "take the trapping comb out, release the queen"));
+  }
+
   private static TrappingComb comb(String name, LocalDate from, Fields in) {
     return new TrappingComb(name, from, in.need(CAGED), in.need(TRAPPING), in.need(TAKEN));
   }

@@ -13,6 +13,9 @@ public sealed interface Rule {
   /** {@return the rule in words} */
   String name();
 
+  /** {@return the controls that it may give, in no order} */
+  List<ControlTemplate> controls();
+
   /**
    * Days after a treatment has ended before its success can be judged by a wash, so that a rule
    * waits before it treats again: what was in capped cells has come out. Choice.
@@ -20,7 +23,12 @@ public sealed interface Rule {
   int SETTLING = 14;
 
   /** Nothing is ever done. */
-  record Never(String name) implements Rule {}
+  record Never(String name) implements Rule {
+    @Override
+    public List<ControlTemplate> controls() {
+      return List.of();
+    }
+  }
 
   /**
    * Treatments on fixed days, whatever washes would show.
@@ -35,6 +43,11 @@ public sealed interface Rule {
       if (treatments.isEmpty()) {
         throw new OutOfRange("treatments", "empty", "at least one");
       }
+    }
+
+    @Override
+    public List<ControlTemplate> controls() {
+      return treatments.stream().map(Placed::control).toList();
     }
   }
 
@@ -63,6 +76,11 @@ public sealed interface Rule {
         OutOfRange.check("threshold", perHundred.getAsDouble(), 0, 100, "mites per 100 bees");
       }
       OutOfRange.check("wait", apart, 1, 365, "days");
+    }
+
+    @Override
+    public List<ControlTemplate> controls() {
+      return List.of(control);
     }
   }
 

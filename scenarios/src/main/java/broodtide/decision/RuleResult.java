@@ -64,7 +64,7 @@ public record RuleResult(
     return QuantileSummary.of(infestation, raised);
   }
 
-  /** {@return infested winter brood of colonies that are alive when it has been raised} */
+  /** {@return infested winter-bee brood of colonies that are alive when it has been raised} */
   public QuantileSummary winterBroodOfLiving() {
     return QuantileSummary.of(winterBrood, raised);
   }

@@ -74,6 +74,11 @@ public record WashWorth(
     decisions = List.copyOf(decisions);
   }
 
+  /** {@return the plans that it names, one or more times each} */
+  public Stream<Plan> plans() {
+    return Stream.concat(Stream.of(todayPlan, laterPlan), decisions.stream().map(Decision::plan));
+  }
+
   /** {@return what washing first gains over deciding today; below 0 where the delay costs more} */
   public double gain() {
     return today - withWash;

@@ -4,10 +4,14 @@ import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Caution;
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.ControlCautions;
 import broodtide.assessment.CountOutlook;
 import broodtide.assessment.CountReading;
 import broodtide.assessment.CountSheet;
 import broodtide.assessment.Decision;
+import broodtide.assessment.PlanRun;
+import broodtide.catalog.ControlTemplate;
+import broodtide.control.Plan;
 import broodtide.decision.ApiaryTreatmentCheck;
 import broodtide.decision.CountedEfficacy;
 import broodtide.decision.ResistanceCheck;
@@ -28,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Results of a command as JSON, format {@value #FORMAT}, described field by field by the JSON
@@ -48,11 +53,14 @@ public final class ResultsFile {
   /** Name and version of the format. */
   public static final String FORMAT = "broodtide-results-2";
 
+  private static final String CAUTION = "caution";
+
   private static final String SCHEMA = "/schema/results-2.json";
 
   private final ObjectNode root;
   private final ArrayNode colonies;
   private final Map<String, Decision> decisions = new HashMap<>();
+  private boolean acid;
 
   /**
    * An empty file of a command that simulates no colonies.
@@ -83,13 +91,31 @@ public final class ResultsFile {
   private ResultsFile(ObjectNode head, List<String> notes) {
     root = head;
     notes.forEach(root.putArray("notes")::add);
-    root.put("caution", Caution.ANSWER);
+    root.put(CAUTION, Caution.ANSWER);
     colonies = root.putArray("colonies");
   }
 
   /** {@return the JSON Schema (2020-12) of the format} */
   public static String schema() {
     return JsonFigures.text(JsonFigures.resource(SCHEMA));
+  }
+
+  /** {@return what is to be minded about all that was added so far} */
+  public String caution() {
+    return Caution.answer(acid);
+  }
+
+  private void mind(boolean anAcid) {
+    acid |= anAcid;
+    root.put(CAUTION, caution());
+  }
+
+  private void mind(Stream<Plan> plans) {
+    mind(ControlCautions.acid(plans.toList()));
+  }
+
+  private void mindControls(Stream<ControlTemplate> controls) {
+    mind(controls.anyMatch(control -> control.handling().acid()));
   }
 
   /**
@@ -139,6 +165,7 @@ public final class ResultsFile {
   public void add(ColonyResult result) {
     ColonyCase c = result.comparison().colony();
     decisions.putIfAbsent(c.colony(), result.comparison().decision());
+    mind(result.comparison().runs().stream().map(PlanRun::plan));
     PlansJson.write(colony(c), result);
   }
 
@@ -148,6 +175,7 @@ public final class ResultsFile {
    * @param w a finished search of windows
    */
   public void add(Windows w) {
+    mindControls(w.rows().stream().map(Windows.Row::control));
     WindowsJson.write(colony(w.colony()).putObject("windows"), w);
   }
 
@@ -157,6 +185,7 @@ public final class ResultsFile {
    * @param trial a finished trial of rules
    */
   public void add(RuleTrial trial) {
+    mindControls(trial.results().stream().flatMap(r -> r.rule().controls().stream()));
     RulesJson.write(colony(trial.colony()), trial);
   }
 
@@ -167,6 +196,7 @@ public final class ResultsFile {
    * @param worth the worth of a wash, by wash day
    */
   public void addWorth(ColonyCase c, List<WashWorth> worth) {
+    mind(worth.stream().flatMap(WashWorth::plans));
     WorthJson.write(colony(c), worth);
   }
 
@@ -265,6 +295,7 @@ public final class ResultsFile {
    * @param plans one plan for the whole apiary, see {@link ApiarySheet#together}
    */
   public void add(ApiarySheet sheet, List<ApiaryPlan> plans) {
+    mind(sheet.named().stream());
     SheetJson.write(root.putObject("sheet"), sheet, plans);
   }
 

@@ -1,5 +1,7 @@
 package broodtide.results;
 
+import broodtide.assessment.Caution;
+import broodtide.assessment.ControlCautions;
 import broodtide.assessment.HiveRow;
 import broodtide.assessment.QuantileSummary;
 import broodtide.assessment.WashGain;
@@ -62,6 +64,7 @@ public final class SheetColumns {
           new Column("winter_loss_with_best", Kind.NUMBER),
           new Column("gain", Kind.NUMBER),
           new Column("tied", Kind.TEXT),
+          new Column("acid_caution", Kind.TEXT),
           new Column("next_count", Kind.TEXT),
           new Column("next_count_by", Kind.DAY),
           new Column("wash_gain", Kind.NUMBER),
@@ -95,6 +98,7 @@ public final class SheetColumns {
     cells.add(plans ? number(row.winterLossWithBest()) : null);
     cells.add(number(row.gain()));
     cells.add(String.join("; ", row.decision().tied()));
+    cells.add(ControlCautions.acid(row.decision().named().toList()) ? Caution.ACID : null);
     cells.add(row.nextCount().map(next -> next.reason().id()).orElse(null));
     cells.add(row.nextCount().map(next -> next.by()).orElse(null));
     cells.add(row.wash().map(WashGain::gain).orElse(null));

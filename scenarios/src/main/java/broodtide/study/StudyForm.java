@@ -129,7 +129,7 @@ public final class StudyForm {
           });
   static final Field<List<Placed<Draft>>> PLANS =
       Field.required(
-          "plans", new ListForm<>(new Placed.Keeping<>(PLAN), 1, 50), "plans to lay side by side");
+          "plans", new ListForm<>(new Placed.Keeping<>(PLAN), 1, 50), "plans to compare");
   static final Field<Referred<ThresholdSet>> THRESHOLD =
       Field.optional(
           "threshold",
@@ -205,7 +205,7 @@ public final class StudyForm {
   public static final ObjectForm<Study> FORM =
       new ObjectForm<Study>(
               "study",
-              "one colony in one place over one stretch of time, and plans to lay side by side",
+              "one colony in one place over one stretch of time, and plans to compare",
               List.of(
                   SCHEMA,
                   TITLE,

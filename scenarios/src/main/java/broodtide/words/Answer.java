@@ -135,7 +135,7 @@ public record Answer(Comparison comparison) {
             && !treated
             && UsualPlans.waitsForHarvest(c, Optional.empty())
         ? Optional.of(
-            "Honey supers usually stand now, so no usual plan treats today; --plan tries one that"
+            "Supers are usually on now, so no usual plan treats today; --plan tries one that"
                 + " the label allows.")
         : Optional.empty();
   }

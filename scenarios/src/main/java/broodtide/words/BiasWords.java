@@ -54,7 +54,7 @@ public final class BiasWords {
     boolean clear = report.marks().size() >= ForecastBias.FEWEST && ForecastBias.of(report).clear();
     return sentence(report)
         + (clear
-            ? " The figures here are not moved by it: read them with that in mind."
-            : " The figures here are as they are without it.");
+            ? " The figures have not been adjusted for this: read them with that in mind."
+            : " The figures have not been adjusted for this.");
   }
 }

@@ -49,7 +49,7 @@ public final class FirstLines {
       out.add(lines.waiting());
       out.add(lines.best());
       lines.against().ifPresent(out::add);
-      lines.sure("plans marked = are as good").ifPresent(out::add);
+      lines.sure("plans marked = are equally good").ifPresent(out::add);
     } else {
       out.add(lines.alone());
       lines.overThreshold().ifPresent(out::add);
@@ -72,7 +72,7 @@ public final class FirstLines {
     if (comparison.runs().size() > 1) {
       out.add(lines.best());
       lines.against().ifPresent(out::add);
-      lines.sure("'compare' shows plans as good").ifPresent(out::add);
+      lines.sure("'compare' shows plans equally good").ifPresent(out::add);
     }
     return out;
   }
@@ -152,32 +152,23 @@ public final class FirstLines {
     String judged =
         decision.knowsWinterLoss()
             ? "winter loss"
-            : decision.winterLossTold() ? "chance of loss" : "winter brood with a mite";
+            : decision.winterLossTold()
+                ? "chance of loss"
+                : "share of winter-bee brood with a mite";
     String waiting = figure(decision.waiting());
     if (best.waits()) {
       return "No plan clearly helps more than waiting: " + judged + " is " + waiting + ".";
     }
     String name = best.plan().name();
-    String helped = "; " + judged + " " + figure(best);
+    String lowest = "Lowest " + judged + " in the model: ";
+    String then = "; " + figure(best) + ", ";
     LocalDate from = best.from().orElseThrow();
+    String soon = name + ", " + Plain.shortDay(from) + then;
     return shortest(
-        "Best plan: "
-            + name
-            + ", from "
-            + Plain.day(from)
-            + helped
-            + ", if you wait "
-            + waiting
-            + ".",
-        "Best plan: "
-            + name
-            + ", "
-            + Plain.shortDay(from)
-            + helped
-            + ", if you wait "
-            + waiting
-            + ".",
-        "Best: " + name + ", " + Plain.shortDay(from) + helped + ", waiting " + waiting + ".");
+        lowest + name + ", from " + Plain.day(from) + then + "if you wait " + waiting + ".",
+        lowest + soon + "if you wait " + waiting + ".",
+        lowest + soon + "wait " + waiting + ".",
+        "Lowest in the model: " + soon + "wait " + waiting + ".");
   }
 
   private Optional<String> against() {

@@ -40,6 +40,10 @@ public final class Glossary {
               "A capped cell is sealed with wax. Mites breed in it, and most treatments do not"
                   + " reach them there."),
           entry("Colony strength", "\\bcolony strength\\b", "How many adult bees a colony has."),
+          entry(
+              "Control",
+              "\\bcontrols?\\b",
+              "A treatment or another measure against mites, such as cutting out drone comb."),
           entry("Decision date", "\\bdecision date\\b", "The day from which plans may begin."),
           entry(
               "Drone comb",
@@ -80,6 +84,11 @@ public final class Glossary {
               "Winter loss",
               "\\bwinter loss(?:es)?\\b|\\blosses over winter\\b",
               "The chance that the colony is dead or too weak by spring, from any cause."),
+          entry(
+              "Winter-bee brood",
+              "\\bwinter-bee brood\\b",
+              "The capped worker brood from which the winter bees emerge. Infested: with a mite in"
+                  + " the cell."),
           entry("Yard", "\\byards?\\b", "Hives that stand together."));
 
   private Glossary() {}

@@ -17,15 +17,16 @@ public final class GrowthWords {
   public static String sentence(GrowthFit fit) {
     return switch (fit.finding()) {
       case NO_WASH -> "There are no washes.";
-      case ONE_WASH -> "One wash cannot tell growth; it takes a second one some weeks later.";
+      case ONE_WASH -> "One wash cannot show growth; it takes a second one some weeks later.";
       case NO_MITES ->
-          "No mites were found in any wash, so the washes cannot tell growth from none.";
+          "No mites were found in any wash, so these washes cannot show whether the mites are"
+              + " increasing.";
       case MITES_ON_ONE_DAY ->
           "Mites were found only where a stretch between treatments has one day of washing, so"
-              + " the washes cannot tell growth from none.";
+              + " these washes cannot show whether the mites are increasing.";
       case NO_TWO_DAYS ->
-          "No two washes lie some days apart without a treatment between, so they cannot tell"
-              + " growth from none.";
+          "No two washes lie some days apart without a treatment between, so"
+              + " these washes cannot show whether the mites are increasing.";
       case RATE -> bounded(fit.growth());
       case ONLY_ON_LAST_DAY -> unbounded(fit.growth(), true);
       case ONLY_ON_FIRST_DAY -> unbounded(fit.growth(), false);
@@ -54,8 +55,8 @@ public final class GrowthWords {
     if (!growth.differsFromZero()) {
       return String.format(
           Locale.ROOT,
-          "The washes cannot tell growth from none: the change of mites per bee lies between %s"
-              + " and %s a day.",
+          "These washes cannot show whether the mites are increasing: mites per bee change by %s"
+              + " to %s a day.",
           rise(rates.low()),
           rise(rates.high()));
     }
@@ -81,7 +82,7 @@ public final class GrowthWords {
     Interval rates = growth.perDayInterval();
     String found = "Mites were found only on the " + (up ? "last" : "first") + " day of washing; ";
     if (!growth.differsFromZero()) {
-      return found + "that cannot tell growth from none.";
+      return found + "these washes cannot show whether the mites are increasing.";
     }
     return up
         ? found + "they grow by at least " + rise(rates.low()) + " a day, how fast is not known."

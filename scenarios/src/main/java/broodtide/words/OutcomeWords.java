@@ -25,7 +25,7 @@ public final class OutcomeWords {
   }
 
   /**
-   * {@return a value with its name: {@code winter brood with a mite 27 %}}
+   * {@return a value with its name: {@code winter-bee brood with a mite 27 %}}
    *
    * @param outcome what plans are judged by
    * @param value the figure, in the unit of the outcome
@@ -33,7 +33,7 @@ public final class OutcomeWords {
   public static String named(Outcome outcome, double value) {
     return switch (outcome) {
       case INFESTATION -> Plain.level(value) + " mites per 100 bees in autumn";
-      case WINTER_BROOD -> "winter brood with a mite " + Digits.percent(value);
+      case WINTER_BROOD -> "winter-bee brood with a mite " + Digits.percent(value);
       case LOST -> "winter loss " + Digits.chance(value);
     };
   }
@@ -58,7 +58,7 @@ public final class OutcomeWords {
     double size = Math.abs(value) * outcome.shownTimes();
     return switch (outcome) {
       case INFESTATION -> (size < 0.05 ? "next to no" : Digits.two(size)) + " mites per 100 bees";
-      case WINTER_BROOD -> whole(size) + " in 100 cells of the winter brood";
+      case WINTER_BROOD -> whole(size) + " in 100 cells of the winter-bee brood";
       case LOST -> whole(size) + " in 100 colonies";
     };
   }

@@ -209,12 +209,12 @@ public final class TreatmentWords {
    * @param resistance what the washes say of resistance
    */
   public static String resistance(ResistanceCheck resistance) {
-    return "If nothing else was wrong, and resistant mites had been as likely as not before, the"
-        + " chance of them is "
+    return "The chance that the mites are resistant is "
         + Digits.chance(resistance.chance())
-        + " by these washes. To plan as where mites resist "
+        + " by these washes, if nothing else went wrong and the odds were even before. To plan for"
+        + " mites that resist "
         + resistance.substance()
-        + ", give --resistant "
+        + ", add --resistant "
         + resistance.substance()
         + " to compare, windows or rules.";
   }

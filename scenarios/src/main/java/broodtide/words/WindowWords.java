@@ -78,7 +78,7 @@ public final class WindowWords {
               + ". Choose by label, weather and effort.");
     }
     if (w.labelDecides(row, column)) {
-      out.add("Honey supers usually stand then; the label decides whether it may be used.");
+      out.add("Supers are usually on then; the label decides whether it may be used.");
     }
     return out;
   }

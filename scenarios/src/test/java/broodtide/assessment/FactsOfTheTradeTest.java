@@ -6,13 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import broodtide.catalog.Catalog;
 import broodtide.engine.Quantity;
 import broodtide.engine.Trajectory;
-import broodtide.pages.Check;
 import broodtide.wash.Infestation;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,43 +22,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FactsOfTheTradeTest {
   static List<String> climates() {
     return Catalog.CLIMATES.names();
-  }
-
-  /**
-   * A wash of 2 in mid-March becomes 7 to 10 by July: somewhere in July. The temperate climate is
-   * drawn to bees in winter, not to this.
-   */
-  static Stream<Check> checks() {
-    String source = "common practice, from memory";
-    return Stream.of(
-        Check.within(
-                "mites per 300 bees on 15 July after 2 in mid-March, temperate",
-                "7 to 10 by July",
-                7,
-                10,
-                source,
-                () -> afterTwoInMarch(7, 15))
-            .missedBecause("colonies that winter as in Liebig 2024 rear more brood in spring"),
-        Check.within(
-            "the same on 15 June", "fewer than 7", 0, 7, source, () -> afterTwoInMarch(6, 15)),
-        Check.within(
-            "the same on 1 August",
-            "more than 10",
-            10,
-            Double.POSITIVE_INFINITY,
-            source,
-            () -> afterTwoInMarch(8, 1)));
-  }
-
-  private static double afterTwoInMarch(int month, int day) {
-    Trajectory t = Untreated.from("temperate", LocalDate.of(2001, 3, 15), 140, 100 * 2 / 300.0);
-    return 3 * t.at(Quantity.INFESTATION, LocalDate.of(2001, month, day));
-  }
-
-  @ParameterizedTest
-  @MethodSource("checks")
-  void published(Check check) {
-    check.verify();
   }
 
   /**

@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Losses of bees and colonies late in the year that the model was not fitted to: unmanaged colonies
  * on Gotland (Fries, Imdorf & Rosenkranz 2006), two places in south-west Germany that differ in the
  * mites that fly in (Frey & Rosenkranz 2014), and untreated hives that dwindled in six weeks
- * (Auburn 2019).
+ * (Auburn 2019, from memory, no author known).
  */
 @Tag("outside")
 class LateLossesTest {

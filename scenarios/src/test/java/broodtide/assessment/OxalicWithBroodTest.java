@@ -37,7 +37,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OxalicWithBroodTest {
   private static final LocalDate MID_AUGUST = LocalDate.of(2001, 8, 15);
 
-  private static final String ONTARIO = "Thurston et al. 2025, Ontario";
+  private static final String ONTARIO =
+      "Thurston et al. 2025 (title and journal not noted), Ontario";
   private static final String SLOVENIA = "Gregorc & Planinc 2001, Slovenia";
 
   /**

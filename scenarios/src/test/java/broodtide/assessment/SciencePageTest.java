@@ -38,7 +38,6 @@ class SciencePageTest {
         YearlyGrowthTest.checks(),
         SeasonsInFloridaTest.checks(),
         SplitsInAlabamaTest.checks(),
-        FactsOfTheTradeTest.checks(),
         LowGrowthStockTest.checks());
   }
 

@@ -54,9 +54,11 @@ class ThresholdFileTest {
   @CsvSource({
     "kulhanek-2021,                BROODLESS,     01-10, 3,  100", // Kulhanek et al. 2021
     "kulhanek-2021,                HONEY_FLOW,    06-10, 3,  100", // Kulhanek et al. 2021
-    "gds-france,                   BUILD_UP,      04-10, 1,  100", // page 4419, spring
-    "gds-france,                   AFTER_HARVEST, 08-01, 3,  100", // page 4419, before treatment
-    "gds-france,                   WINTER_BEES,   09-10, 2,  100", // page 4419, after treatment
+    "gds-france-2026,                   BUILD_UP,      04-10, 1,  100", // page 4419, spring
+    "gds-france-2026,                   AFTER_HARVEST, 08-01, 3,  100", // page 4419, before
+    // treatment
+    "gds-france-2026,                   WINTER_BEES,   09-10, 2,  100", // page 4419, after
+    // treatment
     "ages-2015,                    HONEY_FLOW,    07-20, 1,  100", // first visit
     "ages-2015,                    WINTER_BEES,   10-01, 3,  100", // second visit
     "strange-sheppard-2001,        BUILD_UP,      04-10, 3,  300", // April
@@ -82,7 +84,7 @@ class ThresholdFileTest {
   })
   void publishedDailyFall(Stage stage, String day, double mites) {
     LocalDate date = LocalDate.parse("2026-" + day);
-    assertThat(Catalog.threshold("gds-france").dailyFall(stage, date, false)).contains(mites);
+    assertThat(Catalog.threshold("gds-france-2026").dailyFall(stage, date, false)).contains(mites);
     assertThat(Catalog.threshold("kulhanek-2021").dailyFall(stage, date, false)).isEmpty();
   }
 
@@ -97,6 +99,27 @@ class ThresholdFileTest {
           .containsPattern("\\b[12]\\d{3}\\b|undated");
     }
     assertThat(Catalog.USUAL_THRESHOLD).isEqualTo("kulhanek-2021");
+  }
+
+  @Test
+  void aFormerNameIsAnsweredWithThatOfToday() {
+    assertThatThrownBy(() -> Catalog.threshold("gds-france"))
+        .isInstanceOf(broodtide.forms.BadInput.class)
+        .hasMessageContaining("gds-france-2026");
+  }
+
+  /** Ether rolls of another age are not what a beekeeper washes today. */
+  @Test
+  void oldEtherRollsCarryACaution() {
+    for (String name : Catalog.THRESHOLDS.names()) {
+      ThresholdSet set = Catalog.threshold(name);
+      boolean ether =
+          set.thresholds().stream().anyMatch(t -> t.note() != null && t.note().contains("ether"));
+      assertThat(set.caution().isPresent()).as(name).isEqualTo(ether);
+      assertThat(ThresholdFile.read(Source.of("same.json", ThresholdFile.write(set))))
+          .isEqualTo(set);
+    }
+    assertThat(Catalog.threshold("delaplane-hood-1999").caution().orElseThrow()).contains("1999");
   }
 
   @ParameterizedTest

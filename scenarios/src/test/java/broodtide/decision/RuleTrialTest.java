@@ -9,6 +9,7 @@ import broodtide.assessment.Comparison;
 import broodtide.assessment.Invented;
 import broodtide.catalog.Catalog;
 import broodtide.catalog.ControlTemplate;
+import broodtide.catalog.Handling;
 import broodtide.control.Miticide;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
@@ -40,6 +41,7 @@ class RuleTrialTest {
               new Miticide("inert", 1, 0, 0, 0, 0, -40, 60, Miticide.SupersRule.LABEL_DECIDES),
               ControlTemplate.FIRST_DAY),
           Optional.empty(),
+          Handling.PLAIN,
           List.of(),
           List.of());
 

@@ -85,7 +85,7 @@ public enum AnyFile {
       assertThat(control.at(TODAY).from()).isEqualTo(TODAY);
     }
   },
-  THRESHOLDS("kulhanek-2021.json", "gds-france.json", "strange-sheppard-2001.json") {
+  THRESHOLDS("kulhanek-2021.json", "gds-france-2026.json", "strange-sheppard-2001.json") {
     @Override
     void read(byte[] bytes) {
       ThresholdSet set = ThresholdFile.read(text(bytes));

@@ -42,7 +42,7 @@ class NumbersForTextTest {
 
   @Test
   void thresholds() throws JsonProcessingException {
-    check(Catalog.THRESHOLDS, "gds-france", ThresholdFile::read);
+    check(Catalog.THRESHOLDS, "gds-france-2026", ThresholdFile::read);
   }
 
   @Test

@@ -27,16 +27,16 @@ class GrowthWordsTest {
   @ParameterizedTest
   @CsvSource({
     "'', '', There are no washes.",
-    "7, 0, One wash cannot tell growth",
+    "7, 0, One wash cannot show growth",
     "0 0, 0 30, No mites were found in any wash",
     "3 9, 0 0, No two washes lie some days apart",
-    "5 6, 0 30, The washes cannot tell growth from none: the change",
+    "5 6, 0 30, These washes cannot show whether the mites are increasing: mites per bee change",
     "18 6, 0 30, Mites per bee fall by 3.6 % a day (",
     "6 18, 0 30, Mites per bee grow by 3.7 % a day (",
     "0 9, 0 30, 'Mites were found only on the last day of washing; they grow by at least 6.3 % a"
         + " day'",
     "9 0, 0 30, 'Mites were found only on the first day of washing; they fall by at least 5.9 % a'",
-    "0 1, 0 30, that cannot tell growth from none."
+    "0 1, 0 30, these washes cannot show whether the mites are increasing."
   })
   void everyFindingHasItsSentence(String mites, String days, String words) {
     assertThat(GrowthWords.sentence(fit(mites, days, List.of()))).contains(words);
