@@ -39,7 +39,7 @@ public final class BoardPicture {
     return WashCurve.of(
         new Heading(
             limited
-                ? "The chance that the colony stands above the treatment threshold is " + chance
+                ? "The chance that the colony is above the treatment threshold is " + chance
                 : fell + ", on a day without a treatment threshold",
             "Board of "
                 + Plain.day(board.date())

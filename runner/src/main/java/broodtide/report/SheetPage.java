@@ -52,7 +52,7 @@ public record SheetPage(
     PageHead.made(h, facts);
     h.element(
         "p",
-        "Beside this page lie sheet.csv with the sheet, and results.jsonl with every figure, a line"
+        "Beside this page are sheet.csv with the sheet, and results.jsonl with every figure, a line"
             + " for each hive.");
     return h.close().finish();
   }

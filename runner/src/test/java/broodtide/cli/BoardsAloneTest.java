@@ -123,7 +123,7 @@ class BoardsAloneTest {
     assertThat(
             Trial.run(
                     "",
-                    "wash 36 --days 3 --date 2025-07-15 --climate temperate --threshold gds-france"
+                    "wash 36 --days 3 --date 2025-07-15 --climate temperate --threshold gds-france-2026"
                         .split(" ", -1))
                 .out()
                 .replaceAll("\\s+", " "))

@@ -142,7 +142,7 @@ class HivesBrowserTest {
     browser.waitFor("document.querySelector('#notice button')");
     assertThat(notice()).contains("keeps what you typed before");
     assertThat(note()).isEqualTo("windy");
-    click("Take what I typed");
+    click("Use what I typed");
     browser.waitFor(cell + "?.value === 'calm'");
     browser.reload();
     browser.waitFor("document.querySelector('#notice button')");

@@ -72,7 +72,7 @@ public final class FirstLines {
     if (comparison.runs().size() > 1) {
       out.add(lines.best());
       lines.against().ifPresent(out::add);
-      lines.sure("'compare' shows plans equally good").ifPresent(out::add);
+      lines.sure("'compare' shows ties").ifPresent(out::add);
     }
     return out;
   }
