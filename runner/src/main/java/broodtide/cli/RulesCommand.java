@@ -204,7 +204,8 @@ final class RulesCommand implements Callable<Integer> {
             + ". Treated: treatments begun. Missed: washes of a colony over the treatment threshold"
             + " that was not treated then or shortly before. Needless: treatments begun while it"
             + " was not over. Blocked: treatments that the rule asked for and that supers,"
-            + " temperature or brood ruled out. All per colony and season.");
+            + " temperature or brood ruled out. These are per colony and season. Brood: cells of"
+            + " the winter-bee brood with a mite. Lost: chance of winter loss.");
     fewest.map(best -> faults(best)).filter(words -> !words.isEmpty()).ifPresent(out::say);
     out.explain(usual);
     unjudged(trial).ifPresent(out::say);
@@ -266,7 +267,7 @@ final class RulesCommand implements Callable<Integer> {
             Table.Column.numbers("missed"),
             Table.Column.numbers("needless"),
             Table.Column.numbers("blocked"),
-            Table.Column.numbers("winter-bee brood"),
+            Table.Column.numbers("brood"),
             Table.Column.numbers("lost"));
     for (RuleResult r : trial.results()) {
       boolean none = Double.isNaN(r.winterBrood()[0]);

@@ -49,7 +49,7 @@ public final class FirstLines {
       out.add(lines.waiting());
       out.add(lines.best());
       lines.against().ifPresent(out::add);
-      lines.sure("plans marked = are equally good").ifPresent(out::add);
+      lines.sure("plans marked = tie").ifPresent(out::add);
     } else {
       out.add(lines.alone());
       lines.overThreshold().ifPresent(out::add);
