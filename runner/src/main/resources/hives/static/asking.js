@@ -63,9 +63,18 @@ export function words(error) {
 
 const rest = (milliseconds) => new Promise((done) => { setTimeout(done, milliseconds); });
 
+let begun = Promise.resolve();
+
+/** Begins one work after the other, in the order in which they are asked for. */
+function begin(what, body) {
+  const next = begun.then(() => send('work', { what, ...body }));
+  begun = next.then(() => {}, () => {});
+  return next;
+}
+
 /** Works something out; tells how far it is, and ends with the answer, or null when overtaken. */
 export async function work(what, body, progress) {
-  let state = await send('work', { what, ...body });
+  let state = await begin(what, body);
   const { job } = state;
   let pause = 60;
   while (state.state === 'waiting' || state.state === 'working') {

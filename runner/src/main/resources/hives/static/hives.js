@@ -18,8 +18,12 @@ const SHOW = {
 };
 const notice = document.getElementById('notice');
 const bar = document.getElementById('work');
+let asked = 0;
 let running = 0;
 let saving = false;
+
+// Until the files are loaded and what was typed is looked for, no step begins its work.
+let ready = false;
 
 /** Says something above the page, with buttons if need be. */
 export function say(text, buttons = []) {
@@ -115,8 +119,10 @@ async function asShown() {
 /** Works something out while a bar shows how far it is; saves first. Null when it was stopped. */
 export async function answer(what, body) {
   let now = 0;
+  const mine = ++asked;
   try {
-    if (state.dirty ? !(await save()) : !(await asShown())) {
+    // Whoever asks later must also begin later, or the older question would stop the newer one.
+    if ((state.dirty ? !(await save()) : !(await asShown())) || mine !== asked) {
       return null;
     }
     now = ++running;
@@ -139,10 +145,11 @@ async function load(withDraft) {
   try {
     const loaded = await send('load');
     takeLoaded(loaded);
-    document.getElementById('folder').textContent = `Your files: ${loaded.folder}`;
     const faults = [loaded.washes.fault, loaded.treatments.fault, loaded.study.fault]
       .filter((fault) => fault);
     const copy = withDraft ? await left() : null;
+    document.getElementById('folder').textContent = `Your files: ${loaded.folder}`;
+    ready = true;
     if (copy && copy.version === loaded.version) {
       takeOver(copy);
       say('What you typed before is back. It is not saved yet.');
@@ -190,13 +197,13 @@ whenChanged(() => {
 document.getElementById('save').addEventListener('click', () => { save(); });
 document.getElementById('stop').addEventListener('click', () => { cancel().catch(trouble); });
 window.addEventListener('hashchange', () => {
-  if (state.folder) {
+  if (ready) {
     show();
     document.getElementById(here()).querySelector('h2').scrollIntoView({ block: 'nearest' });
   }
 });
 window.addEventListener('focus', () => {
-  if (state.folder) {
+  if (ready) {
     asShown().catch(trouble);
   }
 });

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** All hives of an apiary are decided on one day, which the answer says. */
+@Tag("slow")
 class DecisionDateTest {
   private static final String WASHES =
       """

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The report in a real browser, at the width of a phone and of a desk. */
 @Tag("outside")
+@Tag("slow")
 class ReportInBrowserTest {
   /**
    * Measures the report from outside: it stands in a frame, where its own policy forbids scripts.

@@ -11,12 +11,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code worked} gives one answer, in words and in JSON, and no figure that speaks against it. */
+@Tag("slow")
 class WorkedAnswerTest {
   private static final Map<String, String> WORDS =
       Map.of(
