@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A table of which one yard has nearly all hives, on a cluster of processes. */
 @Tag("cluster")
+@Tag("long")
 class LargeYardIT {
   private static final String SETTINGS = " --climate temperate --colonies 64 --until 2026-09-15";
   private static final int LARGE = 2000;
