@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  * results are whole and those of one machine, or it fails clearly and leaves nothing half-written.
  */
 @Tag("cluster")
+@Tag("long")
 @TestInstance(Lifecycle.PER_CLASS)
 class LocalClusterIT {
   private static final String SETTINGS = " --climate temperate --colonies 64";
