@@ -218,6 +218,25 @@ public final class ColonyBlock implements ColonyView {
     return out;
   }
 
+  /**
+   * Puts colonies into the lanes of a block.
+   *
+   * @param rows {@link #stateRows} or {@link #memoryRows} of the block
+   * @param columns by colony, what {@link #state} or {@link #memory} gave
+   * @param from the colony of lane 0
+   * @param end where the colonies end
+   */
+  static void fill(Consumer<Consumer<double[]>> rows, double[][] columns, int from, int end) {
+    int[] next = {0};
+    rows.accept(
+        row -> {
+          for (int i = from; i < end; i++) {
+            row[i - from] = columns[i][next[0]];
+          }
+          next[0]++;
+        });
+  }
+
   private double[][] ledger() {
     return new double[][] {
       daughters, immigrants, diedOnBees, diedInCells, killed, cutOut, movedAway

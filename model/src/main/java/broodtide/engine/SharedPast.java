@@ -1,7 +1,6 @@
 package broodtide.engine;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -149,14 +148,7 @@ public final class SharedPast {
   /** A block of the colonies from one number to before another, at the end of the shared days. */
   ColonyBlock block(int from, int end) {
     ColonyBlock block = new ColonyBlock(end - from, scenario.model().mites().clumping());
-    List<double[]> rows = new ArrayList<>();
-    block.memoryRows(rows::add);
-    for (int r = 0; r < rows.size(); r++) {
-      double[] row = rows.get(r);
-      for (int i = from; i < end; i++) {
-        row[i - from] = states[i][r];
-      }
-    }
+    ColonyBlock.fill(block::memoryRows, states, from, end);
     return block;
   }
 }

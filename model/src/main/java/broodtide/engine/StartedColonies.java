@@ -1,6 +1,5 @@
 package broodtide.engine;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -76,14 +75,7 @@ public final class StartedColonies {
   /** A block of the colonies from one number to before another. */
   ColonyBlock block(int from, int end) {
     ColonyBlock block = new ColonyBlock(end - from, clumping);
-    List<double[]> rows = new ArrayList<>();
-    block.stateRows(rows::add);
-    for (int r = 0; r < rows.size(); r++) {
-      double[] row = rows.get(r);
-      for (int i = from; i < end; i++) {
-        row[i - from] = states[i][r];
-      }
-    }
+    ColonyBlock.fill(block::stateRows, states, from, end);
     block.begin();
     return block;
   }

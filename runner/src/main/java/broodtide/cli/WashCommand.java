@@ -8,7 +8,6 @@ import broodtide.catalog.Catalog;
 import broodtide.engine.Workers;
 import broodtide.files.Outputs;
 import broodtide.measure.OutOfRange;
-import broodtide.report.AnswerSheet;
 import broodtide.report.CountPicture;
 import broodtide.results.CountPrecision;
 import broodtide.results.ResultsFile;
@@ -212,8 +211,8 @@ final class WashCommand implements Callable<Integer> {
     OutOfRange.check("MITES", mites, 0, BoardCount.MOST_MITES, "mites");
     LocalDate out = day();
     BoardCount board = new BoardCount(out.minusDays(lay), out, COLONY, mites);
-    return new BoardAnswer(desk, folder, as.json)
-        .answer(board, year(), Catalog.threshold(threshold));
+    return BoardAnswer.give(
+        new CountDelivery(desk, folder, as.json), board, year(), Catalog.threshold(threshold));
   }
 
   private int count(int mites) {
@@ -236,35 +235,18 @@ final class WashCommand implements Callable<Integer> {
     }
     Climate year = year();
     ThresholdSet held = Catalog.threshold(threshold);
-    Optional<Outputs> outputs = folder.open(List.of());
+    CountDelivery delivery = new CountDelivery(desk, folder, as.json);
+    Optional<Outputs> outputs = delivery.open();
     CountReading reading = CountReading.of(wash, year, held);
     CountOutlook outlook;
     try (Workers workers = Workers.all()) {
       outlook = CountOutlook.of(wash, year, held, workers);
     }
-    List<String> sentences = words(reading, outlook);
-    if (as.json) {
-      desk.out().print(json(reading, outlook));
-    } else {
-      sentences.forEach(s -> desk.out().println(desk.terminal().wrap(s)));
-    }
-    desk.deliver();
-    outputs.ifPresent(
-        to -> {
-          AnswerSheet sheet = AnswerSheet.about("");
-          sentences.forEach(sheet::say);
-          folder.write(
-              to,
-              desk,
-              sheet,
-              List.of(),
-              CountPicture.of(reading),
-              "The higher the curve, the likelier the infestation below it, as an alcohol wash of"
-                  + " all bees would show it. The whole area is 100 %.",
-              json(reading, outlook),
-              !as.json);
-        });
-    return Main.OK;
+    return delivery.deliver(
+        outputs,
+        words(reading, outlook),
+        () -> CountPicture.of(reading),
+        () -> json(reading, outlook));
   }
 
   private Climate year() {

@@ -51,17 +51,8 @@ public record AnswerPage(
     for (int i = 0; i < sheets.size(); i++) {
       section(h, sheets.get(i), i);
     }
-    if (!notes.isEmpty()) {
-      h.open("section").element("h2", "What is assumed").open("ul");
-      notes.forEach(note -> h.element("li", note));
-      h.close().close();
-    }
-    Cautions.write(h);
-    PageHead.glossary(h, facts);
-    h.close();
-    PageHead.made(h, facts);
-    h.element("p", "Beside this page is results.json with every figure.");
-    return h.close().finish();
+    PageHead.end(h, notes, facts, "Beside this page is results.json with every figure.");
+    return h.finish();
   }
 
   private void section(HtmlWriter h, AnswerSheet sheet, int place) {

@@ -60,6 +60,25 @@ final class PageHead {
     h.open("p").element("code", facts.line()).close();
   }
 
+  /**
+   * Ends a page after its answers: what is assumed, cautions, words, and how it was made.
+   *
+   * @param beside what lies beside the page, as a sentence
+   */
+  static void end(HtmlWriter h, List<String> notes, RunFacts facts, String beside) {
+    if (!notes.isEmpty()) {
+      h.open("section").element("h2", "What is assumed").open("ul");
+      notes.forEach(note -> h.element("li", note));
+      h.close().close();
+    }
+    Cautions.write(h);
+    glossary(h, facts);
+    h.close();
+    made(h, facts);
+    h.element("p", beside);
+    h.close();
+  }
+
   private static String drawn(RunFacts facts) {
     return facts.members() == 0
         ? ""

@@ -41,19 +41,12 @@ public record SheetPage(
         "class",
         "fine");
     h.close().open("main");
-    if (!notes.isEmpty()) {
-      h.open("section").element("h2", "What is assumed").open("ul");
-      notes.forEach(note -> h.element("li", note));
-      h.close().close();
-    }
-    Cautions.write(h);
-    PageHead.glossary(h, facts);
-    h.close();
-    PageHead.made(h, facts);
-    h.element(
-        "p",
+    PageHead.end(
+        h,
+        notes,
+        facts,
         "Beside this page are sheet.csv with the sheet, and results.jsonl with every figure, a line"
             + " for each hive.");
-    return h.close().finish();
+    return h.finish();
   }
 }

@@ -188,6 +188,14 @@ public final class ControlFields {
     return all > 1 ? ", " + (index + 1) + " of " + all : "";
   }
 
+  /** A deed after which no eggs are laid for some days, and the day on which to look for them. */
+  static List<HiveVisit> withoutLaying(LocalDate from, String deed, int days) {
+    HiveVisit first = new HiveVisit(from, deed);
+    return days == 0
+        ? List.of(first)
+        : List.of(first, new HiveVisit(from.plusDays(days), "look for eggs from this day on"));
+  }
+
   /**
    * {@return days from one application to the next: as given, else the days that one acts}
    *

@@ -57,14 +57,8 @@ final class RequeeningKind extends ControlKind<Requeening> {
 
   @Override
   List<HiveVisit> hands(Requeening queen, Handling handling) {
-    HiveVisit given = new HiveVisit(queen.from(), "old queen out, new queen in");
-    return queen.daysWithoutLaying() == 0
-        ? List.of(given)
-        : List.of(
-            given,
-            new HiveVisit(
-                queen.from().plusDays(queen.daysWithoutLaying()),
-                "look for eggs from this day on"));
+    return ControlFields.withoutLaying(
+        queen.from(), "old queen out, new queen in", queen.daysWithoutLaying());
   }
 
   private static Requeening requeening(String name, LocalDate on, Fields in) {

@@ -59,14 +59,8 @@ final class SplitKind extends ControlKind<Split> {
 
   @Override
   List<HiveVisit> hands(Split split, Handling handling) {
-    HiveVisit moved = new HiveVisit(split.from(), "move bees and brood");
-    return split.daysWithoutLaying() == 0
-        ? List.of(moved)
-        : List.of(
-            moved,
-            new HiveVisit(
-                split.from().plusDays(split.daysWithoutLaying()),
-                "look for eggs from this day on"));
+    return ControlFields.withoutLaying(
+        split.from(), "move bees and brood", split.daysWithoutLaying());
   }
 
   private static Split split(String name, LocalDate on, Fields in) {
