@@ -108,7 +108,7 @@ record SheetSection(
     }
     if (sheet.plansLaid()) {
       heads.add(
-          sheet.knowsWinterLoss() ? "Lowest winter loss in the model" : "Lowest in the model");
+          sheet.knowsWinterLoss() ? "Lowest winter loss of the plans" : "Lowest of the plans");
       if (sheet.knowsWinterLoss()) {
         heads.add("Gain");
       }

@@ -167,7 +167,7 @@ public final class SheetTerminalTable {
     }
     if (plans && losses) {
       s.append(
-          " lowest loss: the plan with the lowest loss in the model. gain: by how much it lowers"
+          " lowest loss: the plan with the lowest loss of all plans. gain: by how much it lowers"
               + " it.");
     }
     if (sheet.rows().stream().anyMatch(r -> !r.decision().tied().isEmpty())) {

@@ -147,7 +147,7 @@ class ReportPageTest {
         .containsExactlyElementsOf(
             all("h2").stream().map(Element::getTextContent).limit(3).toList());
     assertThat(header.getTextContent())
-        .contains("3 hives", "Lowest winter loss in the model", "Gain", "one count");
+        .contains("3 hives", "Lowest winter loss of the plans", "Gain", "one count");
   }
 
   /** What holds for every hive is said once. */

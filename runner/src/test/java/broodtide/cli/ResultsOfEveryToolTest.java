@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whatever tool writes results, they keep to one schema, by an independent validator. */
 @Tag("outside")
+@Tag("slow")
 class ResultsOfEveryToolTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 

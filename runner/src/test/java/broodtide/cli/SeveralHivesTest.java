@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is shown of several hives: one sheet, and its figures are those of each hive alone. */
+@Tag("slow")
 class SeveralHivesTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String COMMON = " --climate cool-maritime --colonies 64";

@@ -84,8 +84,8 @@ public final class BoardWords {
   private static String over(double chance) {
     String odds = Odds.words(chance);
     return Odds.nearlySure(chance)
-        ? "the colony " + odds + " stands above it"
-        : "the odds that the colony stands above it are " + odds;
+        ? "the colony " + odds + " is above it"
+        : "the odds that the colony is above it are " + odds;
   }
 
   /**

@@ -160,7 +160,11 @@ public final class FirstLines {
       return "No plan clearly helps more than waiting: " + judged + " is " + waiting + ".";
     }
     String name = best.plan().name();
-    String lowest = "Lowest " + judged + " in the model: ";
+    // A plan with fewer treatments is named before one that does as well, whose figure may be
+    // lower.
+    boolean alone = decision.tied().isEmpty();
+    String lowest =
+        alone ? "Lowest " + judged + " of the plans: " : "Among the lowest in " + judged + ": ";
     String then = "; " + figure(best) + ", ";
     LocalDate from = best.from().orElseThrow();
     String soon = name + ", " + Plain.shortDay(from) + then;
@@ -168,7 +172,7 @@ public final class FirstLines {
         lowest + name + ", from " + Plain.day(from) + then + "if you wait " + waiting + ".",
         lowest + soon + "if you wait " + waiting + ".",
         lowest + soon + "wait " + waiting + ".",
-        "Lowest in the model: " + soon + "wait " + waiting + ".");
+        (alone ? "Lowest of the plans: " : "Among the lowest: ") + soon + "wait " + waiting + ".");
   }
 
   private Optional<String> against() {
