@@ -221,10 +221,13 @@ function pageOn(by) {
   return true;
 }
 
+/** Goes a stage on or back, and from the first and last stage to the lesson beside this one. */
 function step(by) {
   const at = stages.indexOf(article.dataset.stage) + by;
   if (at >= 0 && at < stages.length) {
     stage(stages[at]);
+  } else {
+    location.assign(at < 0 ? article.dataset.before : article.dataset.after);
   }
 }
 
@@ -239,7 +242,8 @@ document.addEventListener('keydown', (event) => {
   if (by || (event.key === ' ' && !pressed)) {
     event.preventDefault();
     const way = by ?? (event.shiftKey ? -1 : 1);
-    if (event.key.startsWith('Arrow') || !pageOn(way)) {
+    // A key that is held down pages on within the stage and no further.
+    if ((event.key.startsWith('Arrow') || !pageOn(way)) && !event.repeat) {
       step(way);
     }
   } else if (article.dataset.stage === 'predict' && /^[1-5]$/.test(event.key)) {
@@ -256,6 +260,9 @@ stageButtons.forEach((button) => {
 });
 document.querySelector('.stages button').setAttribute('aria-current', 'step');
 article.classList.add('live');
+if (location.hash === '#talk') {
+  stage('talk'); // Page Up came back from the lesson after this one
+}
 
 form.addEventListener('submit', (event) => {
   event.preventDefault();

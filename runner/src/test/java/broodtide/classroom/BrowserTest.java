@@ -49,7 +49,7 @@ class BrowserTest extends ClassInBrowser {
   }
 
   private static void explore(String query) throws Exception {
-    visit("/" + query, 1280, 720);
+    visit("/explore" + query, 1280, 720);
     browser.waitFor("document.querySelector('#plot-mites svg') && share.value");
   }
 
@@ -107,7 +107,7 @@ class BrowserTest extends ClassInBrowser {
   @Test
   void theServerGoneIsSaid() throws Exception {
     OpenPage other = new OpenPage();
-    browser.open(other.address(), 1280, 720);
+    browser.open(other.address().resolve("/explore"), 1280, 720);
     browser.waitFor("share.value");
     other.close();
     browser.eval(
@@ -333,7 +333,7 @@ class BrowserTest extends ClassInBrowser {
   void nothingReachesBeyondTheWindow(int width) throws Exception {
     for (String path :
         new String[] {
-          "/",
+          "/explore",
           "/lessons",
           "/lessons/neighbour",
           "/lessons/drone-magnet",
@@ -388,7 +388,7 @@ class BrowserTest extends ClassInBrowser {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "/",
+        "/explore",
         "/lessons",
         "/lessons/neighbour",
         "/lessons/one-wash",
