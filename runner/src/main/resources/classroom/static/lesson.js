@@ -221,14 +221,23 @@ function pageOn(by) {
   return true;
 }
 
-/** Goes a stage on or back, and from the first and last stage to the lesson beside this one. */
-function step(by) {
-  const at = stages.indexOf(article.dataset.stage) + by;
-  if (at >= 0 && at < stages.length) {
-    stage(stages[at]);
-  } else {
-    location.assign(at < 0 ? article.dataset.before : article.dataset.after);
+/**
+ * Goes a stage on or back, and from the first and last stage to the lesson beside this one. Until
+ * it is there, further steps are not taken: whoever presses again while a reveal is worked out
+ * would pass it by.
+ */
+async function step(by) {
+  if (article.ariaBusy === 'true') {
+    return;
   }
+  article.ariaBusy = 'true';
+  const at = stages.indexOf(article.dataset.stage) + by;
+  if (at < 0 || at >= stages.length) {
+    location.assign(at < 0 ? article.dataset.before : article.dataset.after);
+    return;
+  }
+  await stage(stages[at]);
+  article.ariaBusy = 'false';
 }
 
 /** A clicker sends Page Down and Page Up; what is typed into a field stays there. */
@@ -260,8 +269,13 @@ stageButtons.forEach((button) => {
 });
 document.querySelector('.stages button').setAttribute('aria-current', 'step');
 article.classList.add('live');
+window.addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) {
+    article.ariaBusy = 'false'; // the browser's own way back shows the page as it was left
+  }
+});
 if (location.hash === '#talk') {
-  stage('talk'); // Page Up came back from the lesson after this one
+  step(stages.length - 1); // Page Up came back from the lesson after this one
 }
 
 form.addEventListener('submit', (event) => {

@@ -28,13 +28,13 @@ class EveningTest extends ClassInBrowser {
 
   /** Presses a key until an expression holds; a stage longer than the window takes several. */
   private static void press(String key, String until) throws Exception {
-    for (int i = 0; i < 30; i++) {
+    for (int i = 0; i < 60; i++) {
       browser.press(key);
-      Thread.sleep(150);
-      browser.waitFor("document.querySelector('.live')");
+      browser.waitFor("document.querySelector('.live:not([aria-busy=true])')");
       if (browser.eval("Boolean(" + until + ")").asBoolean()) {
         return;
       }
+      Thread.sleep(100);
     }
     browser.waitFor(until);
   }
