@@ -15,7 +15,7 @@ final class EfficacyScale {
   private static final int LEFT = 16;
   private static final int RIGHT = 40;
   private static final int WORDS = 24;
-  private static final int BOX = 60;
+  private static final int BOX = 44;
   private static final int GAP = 10;
   private static final int FOOT = 26;
   private static final int STEP = 10;

@@ -48,6 +48,7 @@ final class Worksheet {
                     Map.entry("figures", figures(play)),
                     Map.entry("charts", new Html(chart(lesson, play).svg())),
                     Map.entry("judged", judged(lesson, play)),
+                    Map.entry("verdicts", verdicts(lesson, play)),
                     Map.entry("records", LessonPage.records(lesson)),
                     Map.entry("evening", LessonPage.evening(lesson)),
                     Map.entry("answers", answers(lesson)),
@@ -130,22 +131,33 @@ final class Worksheet {
                     + "</dd>"));
   }
 
-  /** What the reveal shows of each hive whose washes judge a treatment, all in one picture. */
+  /** The efficacy of each hive whose washes judge a treatment, as the reveal shows it. */
   private static Html judged(Lesson lesson, LessonPlay play) {
     if (lesson.judged().isEmpty()) {
       return new Html("");
     }
-    List<JudgedHive> hives =
-        IntStream.range(0, lesson.judged().size()).mapToObj(play::judged).toList();
+    List<JudgedHive> hives = hives(lesson, play);
     String picture =
         PriorPosterior.of(
                 new Heading("What the washes say of the efficacy", "As the reveal shows it"),
                 hives.stream().map(JudgedHive::efficacy).toList())
             .sized(new Size(720, 100 + 120 * ((hives.size() + 1) / 2)))
             .svg();
+    return new Html("<div class=\"efficacy\">" + picture + "</div>");
+  }
+
+  private static List<JudgedHive> hives(Lesson lesson, LessonPlay play) {
+    return IntStream.range(0, lesson.judged().size()).mapToObj(play::judged).toList();
+  }
+
+  /** What is said of each of these hives. */
+  private static Html verdicts(Lesson lesson, LessonPlay play) {
+    if (lesson.judged().isEmpty()) {
+      return new Html("");
+    }
+    List<JudgedHive> hives = hives(lesson, play);
     return new Html(
-        "<div class=\"efficacy\">"
-            + picture
+        "<h2>What the washes say</h2>"
             + Html.each(
                 IntStream.range(0, hives.size()).boxed().toList(),
                 i ->
@@ -154,8 +166,7 @@ final class Worksheet {
                             + Html.text(lesson.judged().get(i).hive())
                             + ":</strong> "
                             + Html.text(hives.get(i).words())
-                            + "</p>"))
-            + "</div>");
+                            + "</p>")));
   }
 
   private static Html figures(LessonPlay play) {

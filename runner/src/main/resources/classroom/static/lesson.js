@@ -136,7 +136,7 @@ async function showReveal(said) {
 }
 
 /** Nobody typed an answer: the class has said by hands what it thinks. */
-function byHands(answer) {
+async function byHands(answer) {
   const counts = hands();
   const most = Math.max(...counts.map((h) => h.count));
   const verdict = most > 0
@@ -149,7 +149,11 @@ function byHands(answer) {
       document.createTextNode(choice.because));
     list.append(item);
   });
-  return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
+  const alone = await task.alone?.(name);
+  return {
+    verdict: [verdict, alone?.verdict].filter((text) => text).join(' '),
+    shown: [...(list.childElementCount > 0 ? [list] : []), ...(alone?.shown ?? [])],
+  };
 }
 
 /** The answer for which a hand was counted last by its key; 0 for none. */

@@ -272,6 +272,16 @@ class BrowserTest extends ClassInBrowser {
     assertThat(browser.eval("document.body.textContent").asText()).doesNotContain(because);
   }
 
+  /** Without a typed range the reveal still shows the washes, for a clicker has no digits. */
+  @Test
+  void handsAloneShowTheWashes() throws Exception {
+    revealed("one-wash");
+    assertThat(text("verdict")).contains("The washes found", "apart.");
+    assertThat(browser.eval("document.querySelectorAll('#answer circle').length").asInt())
+        .isEqualTo(20);
+    assertThat(text("answer")).contains("90 % interval").doesNotContain("your range");
+  }
+
   @Test
   void theClassesOwnCountsStandBesideTheTheory() throws Exception {
     visit("/lessons/one-wash", 1280, 720);

@@ -77,6 +77,15 @@ class ClassServerTest {
         .contains("5 August: Thymol");
   }
 
+  /** No figure that a lesson reads out is missing, as it is on days when its colony is lost. */
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void everyFigureOfALessonIsANumber(String name) throws Exception {
+    JsonNode figures = page.json("/api/lessons/" + name).path("figures");
+    assertThat(figures).isNotEmpty();
+    assertThat(figures.findValuesAsText("value")).allMatch(v -> v.matches("[0-9].*"));
+  }
+
   /** Learners mark what they believe of the efficacy; what the washes say is the teacher's. */
   @Test
   void efficacyIsGuessedOnTheWorksheetAndShownToTheTeacherAlone() throws Exception {
