@@ -237,11 +237,22 @@ async function step(by) {
   article.ariaBusy = 'true';
   const at = stages.indexOf(article.dataset.stage) + by;
   if (at < 0 || at >= stages.length) {
-    location.assign(at < 0 ? article.dataset.before : article.dataset.after);
-    return;
+    await leave(at < 0 ? article.dataset.before : article.dataset.after);
+  } else {
+    await stage(stages[at]);
+    article.ariaBusy = 'false';
   }
-  await stage(stages[at]);
-  article.ariaBusy = 'false';
+}
+
+/** Leaves for another page, unless nobody is there to give it. */
+async function leave(address) {
+  try {
+    await fetch(address, { method: 'HEAD' });
+    location.assign(address);
+  } catch (error) {
+    get('gone').textContent = troubleWords(error);
+    article.ariaBusy = 'false';
+  }
 }
 
 /** A clicker sends Page Down and Page Up; what is typed into a field stays there. */

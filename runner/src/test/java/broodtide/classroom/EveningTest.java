@@ -72,6 +72,19 @@ class EveningTest extends ClassInBrowser {
     press("PageDown", "document.querySelector('.row.live') && location.pathname === '/lessons'");
   }
 
+  /** The lesson that is on the screen stays there when the program has ended. */
+  @Test
+  void theServerGoneIsSaidAndTheLessonStays() throws Exception {
+    try (OpenPage other = new OpenPage()) {
+      browser.open(other.address().resolve("/lessons/" + ROW.get(1).name()), 1280, 720);
+      browser.waitFor(stands(1, "story"));
+    }
+    browser.press("PageUp");
+    browser.waitFor("document.getElementById('gone').textContent.includes('no longer answers')");
+    assertThat(browser.eval("Boolean(" + stands(1, "story") + ")").asBoolean()).isTrue();
+    browser.complaints().clear();
+  }
+
   /** A thumb that stays on the clicker must not run through the evening. */
   @Test
   void aKeyHeldDownStaysInTheStage() throws Exception {
