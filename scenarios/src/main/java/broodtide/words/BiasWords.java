@@ -2,6 +2,7 @@ package broodtide.words;
 
 import broodtide.fit.Backtest;
 import broodtide.fit.ForecastBias;
+import broodtide.fit.GrowthBias;
 
 /** What is said of forecasts on one's own records: whether they ran too high or too low. */
 public final class BiasWords {
@@ -51,10 +52,15 @@ public final class BiasWords {
    * @param report forecasts of washes that were held out
    */
   public static String besideAnswer(Backtest.Report report) {
-    boolean clear = report.marks().size() >= ForecastBias.FEWEST && ForecastBias.of(report).clear();
+    GrowthBias bias = GrowthBias.of(report);
+    if (bias.none()) {
+      return sentence(report) + " The figures are as they are without records.";
+    }
     return sentence(report)
-        + (clear
-            ? " The figures have not been adjusted for this: read them with that in mind."
-            : " The figures have not been adjusted for this.");
+        + " The figures take this in: from the last wash on a mite has "
+        + Digits.two(bias.factor())
+        + " times the usual daughters (90 % interval "
+        + Digits.range(bias.range().low(), bias.range().high())
+        + ").";
   }
 }
