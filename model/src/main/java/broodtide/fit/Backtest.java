@@ -58,13 +58,15 @@ public final class Backtest {
    * @param noChange the first baseline
    * @param exponential the second baseline
    * @param reach the power with which the forecast rises with growth to come, 0 or more
+   * @param treated whether a miticide acted between the last wash that was seen and this one
    */
   public record Mark(
       Wash held,
       CountDistribution forecast,
       CountDistribution noChange,
       CountDistribution exponential,
-      double reach) {
+      double reach,
+      boolean treated) {
     /** The part of the count's own probability that lies in a part of the forecast's. */
     double within(double low, double high) {
       double from = forecast.atMost(held.mites() - 1);
@@ -255,9 +257,14 @@ public final class Backtest {
               parts.get(i).distribution(),
               Baselines.noChange(seen, held.get(i)),
               Baselines.exponential(seen, held.get(i)),
-              reach(posterior, season, parts.get(i))));
+              reach(posterior, season, parts.get(i)),
+              treated(plan, posterior.lastWash(), last)));
     }
     return marks;
+  }
+
+  private static boolean treated(Plan plan, LocalDate seen, LocalDate held) {
+    return plan.courses().stream().anyMatch(c -> c.to().isAfter(seen) && !c.from().isAfter(held));
   }
 
   /** Slopes of the logarithm of a wash on that of growth, in each season from the last wash on. */

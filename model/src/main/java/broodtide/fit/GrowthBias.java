@@ -13,9 +13,10 @@ import org.apache.commons.math3.util.FastMath;
  *
  * <p>Its logarithm is normal around none beforehand, with a standard deviation of {@value #PRIOR}.
  * Each forecast adds its error over the power with which it rises with growth, weighed as {@link
- * ForecastBias} weighs it: what the forecasts of one calendar year share counts once. The middle
- * moves growth to come, and the doubt that is left widens it. What is left is shared by all hives,
- * since the same records speak for all.
+ * ForecastBias} weighs it: what the forecasts of one calendar year share counts once. A forecast
+ * across a miticide course judges the course, not growth, and is left out. The middle moves growth
+ * to come, and the doubt that is left widens it. What is left is shared by all hives, since the
+ * same records speak for all.
  *
  * @param log logarithm of the factor; below 0 where forecasts ran too high
  * @param sd standard deviation of the logarithm, 0 or more
@@ -32,16 +33,27 @@ public record GrowthBias(double log, double sd) {
   static final double PRIOR = 0.25;
 
   /**
-   * {@return what marked forecasts say; {@link #NONE} with fewer than {@link ForecastBias#FEWEST}}
+   * {@return the marks that can tell of growth: no miticide acted since the wash before}
+   *
+   * @param report all marks
+   */
+  public static List<Backtest.Mark> untreated(Backtest.Report report) {
+    return report.marks().stream().filter(m -> !m.treated()).toList();
+  }
+
+  /**
+   * {@return what marked forecasts say; {@link #NONE} with fewer than {@link ForecastBias#FEWEST}
+   * that can tell of growth}
    *
    * @param report the marks
    */
   public static GrowthBias of(Backtest.Report report) {
-    if (report.marks().size() < ForecastBias.FEWEST) {
+    List<Backtest.Mark> untreated = untreated(report);
+    if (untreated.size() < ForecastBias.FEWEST) {
       return NONE;
     }
     Map<Integer, List<Backtest.Mark>> years =
-        report.marks().stream()
+        untreated.stream()
             .collect(
                 Collectors.groupingBy(
                     m -> m.held().date().getYear(), TreeMap::new, Collectors.toList()));

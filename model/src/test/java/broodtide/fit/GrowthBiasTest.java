@@ -3,6 +3,7 @@ package broodtide.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
@@ -27,7 +28,7 @@ class GrowthBiasTest {
     for (int y = 0; y < years; y++) {
       for (int h = 0; h < hives; h++) {
         Wash held = Wash.of(LocalDate.of(2018 + y, 9, 1), "hive " + h, counted, 300);
-        marks.add(new Backtest.Mark(held, FORECAST, FORECAST, FORECAST, reach));
+        marks.add(new Backtest.Mark(held, FORECAST, FORECAST, FORECAST, reach, false));
       }
     }
     return GrowthBias.of(new Backtest.Report(marks));
@@ -61,6 +62,47 @@ class GrowthBiasTest {
     assertThat(few).isNegative().isGreaterThan(0.7 * many);
     assertThat(bias(40, 1, 15, REACH).log()).as("one year").isGreaterThan(0.75 * many);
     assertThat(bias(4, 1, 15, REACH)).isEqualTo(GrowthBias.NONE);
+  }
+
+  /**
+   * A forecast across a treatment judges the treatment; the others count as if it were not there.
+   */
+  @Test
+  void forecastsAcrossATreatmentAreLeftOut() {
+    List<Backtest.Mark> marks = new ArrayList<>();
+    for (int h = 0; h < 10; h++) {
+      Wash low = Wash.of(LocalDate.of(2018, 9, 1), "low " + h, 15, 300);
+      Wash lower = Wash.of(LocalDate.of(2018, 9, 1), "treated " + h, 1, 300);
+      marks.add(new Backtest.Mark(low, FORECAST, FORECAST, FORECAST, REACH, false));
+      marks.add(new Backtest.Mark(lower, FORECAST, FORECAST, FORECAST, REACH, true));
+    }
+    assertThat(GrowthBias.of(new Backtest.Report(marks))).isEqualTo(bias(10, 1, 15, REACH));
+    assertThat(GrowthBias.of(new Backtest.Report(marks.subList(0, 8)))).isEqualTo(GrowthBias.NONE);
+  }
+
+  /** A course marks the forecasts that it reaches, and no other. */
+  @Test
+  void aForecastIsMarkedWhereAMiticideActedSinceTheWashBefore() {
+    assertThat(treated(Invented.strips(-60))).isFalse();
+    assertThat(treated(Invented.strips(60))).as("still acts after the wash of day 92").isTrue();
+    assertThat(treated(Invented.strips(100))).isTrue();
+    assertThat(treated(Invented.strips(122))).as("on the day of the held-out wash").isFalse();
+  }
+
+  private static boolean treated(Control course) {
+    try (Workers workers = new Workers(2)) {
+      LocalDate start = Invented.START.minusDays(60);
+      return Backtest.run(
+              Invented.place(),
+              List.of(new Backtest.Colony("A", start, held(), List.of(course))),
+              Priors.defaults(),
+              new SeasonPosterior.SamplerSettings(64, 1, 1),
+              workers,
+              Progress.NONE)
+          .marks()
+          .get(0)
+          .treated();
+    }
   }
 
   /** A count a few days after the last says nothing of growth, however far it is off. */

@@ -35,7 +35,7 @@ class RecordsTest {
     String words = trial.out().replaceAll("\\s+", " ");
     assertThat(words)
         .containsPattern("On your records forecasts ran about \\S+ times too high \\(90 % interval")
-        .containsPattern("The figures take this in: from the last wash on a mite has 0\\S+ times");
+        .containsPattern("The figures take this in. From the last wash on a mite has 0\\S+ times");
     JsonNode file = JSON.readTree(folder.resolve("forecast/results.json").toFile());
     assertThat(file.at("/notes/0").asText()).startsWith("On your records forecasts ran about");
     JsonNode plain = JSON.readTree(run(flat(), "forecast - --json").out()).at("/sheet/rows");

@@ -53,11 +53,23 @@ public final class BiasWords {
    */
   public static String besideAnswer(Backtest.Report report) {
     GrowthBias bias = GrowthBias.of(report);
+    int telling = GrowthBias.untreated(report).size();
+    int all = report.marks().size();
     if (bias.none()) {
-      return sentence(report) + " The figures are as they are without records.";
+      return sentence(report)
+          + (all < ForecastBias.FEWEST
+              ? " The figures are as they are without records."
+              : " The figures are as they are without records: fewer than "
+                  + ForecastBias.FEWEST
+                  + " forecasts have no treatment since the wash before.");
     }
     return sentence(report)
-        + " The figures take this in: from the last wash on a mite has "
+        + (telling == all
+            ? " The figures take this in."
+            : " The figures take in the "
+                + telling
+                + " forecasts without a treatment since the wash before.")
+        + " From the last wash on a mite has "
         + Digits.two(bias.factor())
         + " times the usual daughters (90 % interval "
         + Digits.range(bias.range().low(), bias.range().high())
