@@ -105,10 +105,12 @@ the end of the name. Rename the folder or move it: $jar" ;; esac
     COLUMNS=$(tput cols 2>/dev/null || echo 80)
     export COLUMNS
   fi
-  # What is over in a second or two is over before the second compiler's work could pay. Forecasts
-  # of many washes, and of more simulated colonies than usual, are not.
+  # A run of a few seconds is over before the second compiler's work could pay. Runs over many
+  # washes, and over more simulated colonies than usual, are not.
   compilers=4
-  case "${1:-}" in wash | growth | forecast | worked | study | about) compilers=1 ;; esac
+  case "${1:-}" in
+    wash | growth | forecast | compare | demo | worked | study | about) compilers=1 ;;
+  esac
   for word in "$@"; do
     case "$word" in
       -h | --help | -V | --version) compilers=1 && break ;;

@@ -20,9 +20,12 @@ class WinteringTest {
   private static final LocalDate WASH = LocalDate.of(2025, 9, 5);
   private static final Survival TEMPERATE = Survival.in(Shipped.model("temperate"));
 
-  /** R 4.2.2: {@code pnorm(log(c(1800, 18000, 900)/1800)/sqrt(.8))}, luck of the yard averaged. */
+  /**
+   * Python 3, {@code statistics.NormalDist().cdf(log(x / 2200) / sqrt(.73))} for three x, luck of
+   * the yard averaged.
+   */
   @ParameterizedTest
-  @CsvSource({"1800, 0.5", "18000, 0.99498", "900, 0.21918", "0, 0"})
+  @CsvSource({"2200, 0.5", "22000, 0.99648", "1100, 0.20861", "0, 0"})
   void enoughBees(double adults, double chance) {
     assertThat(TEMPERATE.enough(adults)).isCloseTo(chance, within(1e-4));
   }
@@ -38,7 +41,7 @@ class WinteringTest {
     LocalDate june = LocalDate.of(2026, 6, 1);
     for (double u = -9; u <= 9; u += 0.01) {
       double weight = 0.01 * normal.density(u);
-      few += weight * normal.cumulativeProbability((Math.log(3000.0 / 1800) - 0.8 * u) / 0.4);
+      few += weight * normal.cumulativeProbability((Math.log(3000.0 / 2200) - 0.8 * u) / 0.3);
       spared += weight / (1 + Math.exp(Math.log(0.1 / 0.9) + 1.2 * u));
       fewByLuck += weight * TEMPERATE.enough(3000, u);
       sparedByLuck += weight * TEMPERATE.spared(WASH, june, u);
