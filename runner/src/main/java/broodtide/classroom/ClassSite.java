@@ -31,6 +31,7 @@ public final class ClassSite implements Site {
       Pattern.compile("(/api)?/lessons/([a-z0-9-]+)(/worksheet|/washes|/judged/[1-3])?");
   private static final String JUDGED = "/judged/";
   private static final String STATIC = "/static/";
+  private static final String EXPLORE = "/explore";
   private static final String INSIDE = "/api/inside";
   private static final long MOST_SEED = 999_999;
 
@@ -96,7 +97,9 @@ public final class ClassSite implements Site {
                   "Season A, from inside. A wash finds only the mites on adult bees.")
               .svg());
     }
-    if (path.equals("/") || path.equals("/explore")) {
+    // An address of the explorer that was saved when the page still opened on it.
+    boolean saved = path.equals("/") && query != null && !query.isEmpty();
+    if (saved || path.equals(EXPLORE)) {
       ExplorerState state = ExplorerState.read(query, places);
       return Response.html(200, ExplorerPage.of(places, state, explorer.play(state)));
     }
@@ -114,7 +117,7 @@ public final class ClassSite implements Site {
     }
     Query.of(query, Set.of());
     return switch (path) {
-      case "/lessons" -> Response.html(200, LessonPage.list(lessons));
+      case "/", "/lessons" -> Response.html(200, LessonPage.list(lessons));
       default -> throw Refused.unknown("there is no page at this address");
     };
   }

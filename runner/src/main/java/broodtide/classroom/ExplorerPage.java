@@ -37,7 +37,11 @@ final class ExplorerPage {
                     Map.entry("picture", Html.text("/api/inside?" + state.query())),
                     Map.entry("scenarios", scenarios(state, colonies))));
     return PageFrame.page(
-        "Try a colony", "/", List.of("chart.css", "explorer.css"), List.of("explorer.js"), main);
+        "Try a colony",
+        "/explore",
+        List.of("chart.css", "explorer.css"),
+        List.of("explorer.js"),
+        main);
   }
 
   private static Html climates(Places places, ExplorerState state) {
@@ -89,7 +93,7 @@ final class ExplorerPage {
       for (int k = 0; k < actions.size(); k++) {
         out.append("<li>")
             .append(Html.text(actions.get(k)))
-            .append(" <a href=\"/?")
+            .append(" <a href=\"/explore?")
             .append(Html.text(state.without(i, k).query()))
             .append("\">Remove<span class=\"unseen\"> ")
             .append(Html.text(actions.get(k)))

@@ -3,6 +3,7 @@ package broodtide.classroom;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ColonyCases;
 import broodtide.assessment.Place;
+import broodtide.chart.PriorPosterior;
 import broodtide.control.MiticideCourse;
 import broodtide.decision.TreatmentCheck;
 import broodtide.engine.Progress;
@@ -11,6 +12,7 @@ import broodtide.fit.SeasonPosterior;
 import broodtide.lesson.Lesson;
 import broodtide.report.TreatmentPicture;
 import broodtide.wash.Wash;
+import broodtide.words.Plain;
 import broodtide.words.TreatmentWords;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +24,9 @@ import java.util.Optional;
  * @param words the verdict in words
  * @param picture the mites with the treatment and without it, and what is believed of its efficacy
  *     before the washes and with them, as SVG
+ * @param efficacy the same efficacy, to be drawn beside that of other hives
  */
-record JudgedHive(String words, String picture) {
+record JudgedHive(String words, String picture, PriorPosterior.Unknown efficacy) {
   private static final long SEED = 1;
   private static final int COLONIES = 1024;
 
@@ -59,7 +62,13 @@ record JudgedHive(String words, String picture) {
       boolean open = check.verdict() == TreatmentCheck.Verdict.CANNOT_TELL && !check.noMites();
       return new JudgedHive(
           open ? verdict + " " + TreatmentWords.taken(check) : verdict,
-          TreatmentPicture.of(check).svg());
+          TreatmentPicture.of(check).svg(),
+          TreatmentPicture.efficacy(
+              "Hive "
+                  + hive.hive()
+                  + ": % of all mites taken by "
+                  + Plain.shortDay(check.after().date()),
+              check));
     }
   }
 }

@@ -13,6 +13,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class LessonPage {
   private static final List<String> STYLES = List.of("chart.css", "lesson.css");
 
+  private static final String LIST = "/lessons";
+
   private static final int MOST_HANDS = 5;
 
   private LessonPage() {}
@@ -24,22 +26,24 @@ final class LessonPage {
             lessons,
             l ->
                 new Html(
-                    "<li><a href=\"/lessons/"
+                    "<li><a class=\"lesson-link\" href=\"/lessons/"
                         + l.name()
                         + "\">"
                         + Html.text(l.title())
                         + "</a><p>"
                         + Html.text(l.question())
-                        + "</p><a class=\"aside\" href=\"/lessons/"
+                        + "</p><span class=\"aside\">"
+                        + minutes(l)
+                        + " minutes. </span><a class=\"aside\" href=\"/lessons/"
                         + l.name()
                         + "/worksheet\">Worksheet to print<span class=\"unseen\">: "
                         + Html.text(l.title())
                         + "</span></a></li>"));
     return PageFrame.page(
         "Lessons",
-        "/lessons",
+        LIST,
         STYLES,
-        List.of("page.js"),
+        List.of("lessons.js"),
         Template.named("lessons.html").fill(Map.of("items", items)));
   }
 
@@ -49,13 +53,23 @@ final class LessonPage {
     Html next =
         at + 1 < all.size()
             ? link("/lessons/" + all.get(at + 1).name(), "Next lesson: " + all.get(at + 1).title())
-            : link("/", "Now play with a colony of your own");
+            : link("/explore", "Now play with a colony of your own");
+    String before = at > 0 ? "/lessons/" + all.get(at - 1).name() + "#talk" : LIST;
+    String after = at + 1 < all.size() ? "/lessons/" + all.get(at + 1).name() : LIST;
     Html main =
         Template.named("lesson.html")
             .fill(
                 Map.ofEntries(
                     Map.entry("name", Html.text(lesson.name())),
-                    Map.entry("number", Html.text(lesson.number() + " of " + all.size())),
+                    Map.entry("number", Html.text(at + 1 + " of " + all.size())),
+                    Map.entry("before", Html.text(before)),
+                    Map.entry("after", Html.text(after)),
+                    Map.entry(
+                        "on",
+                        Html.text(
+                            at + 1 < all.size()
+                                ? "Page Down goes on to lesson " + (at + 2) + ", Page Up back."
+                                : "Page Down goes back to the list of lessons.")),
                     Map.entry("title", Html.text(lesson.title())),
                     Map.entry("story", Html.text(lesson.story())),
                     Map.entry("caution", caution(lesson, " class=\"mind\"")),
@@ -71,7 +85,7 @@ final class LessonPage {
                     Map.entry(
                         "open", new Html(lesson.task() instanceof Lesson.Choose ? "" : " open")),
                     Map.entry("next", next)));
-    return PageFrame.page(lesson.title(), "/lessons", STYLES, List.of("lesson.js"), main);
+    return PageFrame.page(lesson.title(), LIST, STYLES, List.of("lesson.js"), main);
   }
 
   /** The table of the story, nothing where there is none. */
@@ -102,15 +116,18 @@ final class LessonPage {
 
   /** The time plan of the evening. */
   static Html evening(Lesson lesson) {
-    int all = lesson.evening().stream().mapToInt(Lesson.EveningStep::minutes).sum();
     return new Html(
         "<p>One evening, "
-            + all
+            + minutes(lesson)
             + " minutes:</p><ol class=\"evening\">"
             + Html.each(
                 lesson.evening(),
                 e -> new Html("<li>" + e.minutes() + " min: " + Html.text(e.what()) + "</li>"))
             + "</ol>");
+  }
+
+  private static int minutes(Lesson lesson) {
+    return lesson.evening().stream().mapToInt(Lesson.EveningStep::minutes).sum();
   }
 
   /** What a teacher must know when another climate does not show what the words say. */

@@ -7,6 +7,7 @@ import broodtide.chart.Heading;
 import broodtide.chart.Line;
 import broodtide.chart.Marker;
 import broodtide.chart.Panel;
+import broodtide.chart.PriorPosterior;
 import broodtide.chart.Size;
 import broodtide.lesson.Lesson;
 import broodtide.web.Html;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** A lesson to print: one sheet for learners, and the answers on a sheet of their own. */
 final class Worksheet {
@@ -37,6 +39,7 @@ final class Worksheet {
                     Map.entry("question", Html.text(lesson.question())),
                     Map.entry("caution", LessonPage.caution(lesson, "")),
                     Map.entry("space", space(lesson, play)),
+                    Map.entry("scale", EfficacyScale.of(lesson.judged())),
                     Map.entry(
                         "discussion",
                         Html.list(lesson.discussion().stream().map(Lesson.Topic::ask).toList())),
@@ -44,6 +47,8 @@ final class Worksheet {
                     Map.entry("reveal", Html.text(lesson.reveal())),
                     Map.entry("figures", figures(play)),
                     Map.entry("charts", new Html(chart(lesson, play).svg())),
+                    Map.entry("judged", judged(lesson, play)),
+                    Map.entry("verdicts", verdicts(lesson, play)),
                     Map.entry("records", LessonPage.records(lesson)),
                     Map.entry("evening", LessonPage.evening(lesson)),
                     Map.entry("answers", answers(lesson)),
@@ -124,6 +129,44 @@ final class Worksheet {
                     + "</dt><dd>"
                     + Html.text(topic.answer())
                     + "</dd>"));
+  }
+
+  /** The efficacy of each hive whose washes judge a treatment, as the reveal shows it. */
+  private static Html judged(Lesson lesson, LessonPlay play) {
+    if (lesson.judged().isEmpty()) {
+      return new Html("");
+    }
+    List<JudgedHive> hives = hives(lesson, play);
+    String picture =
+        PriorPosterior.of(
+                new Heading("What the washes say of the efficacy", "As the reveal shows it"),
+                hives.stream().map(JudgedHive::efficacy).toList())
+            .sized(new Size(720, 100 + 120 * ((hives.size() + 1) / 2)))
+            .svg();
+    return new Html("<div class=\"efficacy\">" + picture + "</div>");
+  }
+
+  private static List<JudgedHive> hives(Lesson lesson, LessonPlay play) {
+    return IntStream.range(0, lesson.judged().size()).mapToObj(play::judged).toList();
+  }
+
+  /** What is said of each of these hives. */
+  private static Html verdicts(Lesson lesson, LessonPlay play) {
+    if (lesson.judged().isEmpty()) {
+      return new Html("");
+    }
+    List<JudgedHive> hives = hives(lesson, play);
+    return new Html(
+        "<h2>What the washes say</h2>"
+            + Html.each(
+                IntStream.range(0, hives.size()).boxed().toList(),
+                i ->
+                    new Html(
+                        "<p><strong>Hive "
+                            + Html.text(lesson.judged().get(i).hive())
+                            + ":</strong> "
+                            + Html.text(hives.get(i).words())
+                            + "</p>")));
   }
 
   private static Html figures(LessonPlay play) {

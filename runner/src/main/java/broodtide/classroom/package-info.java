@@ -3,7 +3,7 @@
  * looks.
  *
  * <p>The entry point is {@link broodtide.classroom.ClassSite}, the {@link broodtide.web.Site} of
- * the page. It answers three kinds of address:
+ * the page. It opens on the list of lessons, and answers three kinds of address:
  *
  * <ul>
  *   <li>the explorer: one picture of where the mites are, with what is done as flags on its days,

@@ -23,9 +23,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     header = "A page for teaching, on this machine.",
     description = {
-      "A web page for teaching, for this machine alone. It has a colony to play with,"
-          + " lessons in which the class predicts first and then looks, and worksheets to"
-          + " print."
+      "A web page for teaching, for this machine alone. It opens on lessons in which the class"
+          + " predicts first and then looks, with worksheets to print. It also has a colony to"
+          + " play with. Page Down and Page Up, as a clicker sends them, lead through an evening."
     },
     footer = {
       "  broodtide class --climate cool-maritime",

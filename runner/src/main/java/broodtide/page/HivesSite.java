@@ -95,7 +95,10 @@ public final class HivesSite implements Site, AutoCloseable {
               () -> Refused.unknown("this report is not there any more; make it once more"));
     }
     return switch (path) {
-      case "/" -> Response.html(200, HivesPages.doors());
+      case "/" ->
+          address.getRawQuery() == null
+              ? Response.html(200, HivesPages.doors())
+              : lessons.answer(address);
       case "/hives" -> Response.html(200, HivesPages.hives());
       default -> lessons.answer(address);
     };

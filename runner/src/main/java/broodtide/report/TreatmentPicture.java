@@ -49,10 +49,18 @@ public final class TreatmentPicture {
         new Line("as it went", "", with),
         new Line("without the treatment", "", without),
         new Marker("treated", check.treatment().from()),
-        new PriorPosterior.Unknown(
-            "% of all mites taken by " + Plain.shortDay(check.after().date()),
-            curve(season.believed()),
-            curve(season.found())));
+        efficacy("% of all mites taken by " + Plain.shortDay(check.after().date()), check));
+  }
+
+  /**
+   * {@return what is believed of the efficacy before the washes and with them}
+   *
+   * @param name what it is called, with its unit
+   * @param check the treatment as its washes judge it
+   */
+  public static PriorPosterior.Unknown efficacy(String name, TreatmentCheck check) {
+    TreatmentSeason season = check.season();
+    return new PriorPosterior.Unknown(name, curve(season.believed()), curve(season.found()));
   }
 
   private static Estimate estimate(TreatmentSeason.Day day, QuantileSummary s) {

@@ -26,6 +26,7 @@ public final class Assets {
           Map.entry("chart.js", SCRIPT),
           Map.entry("explorer.js", SCRIPT),
           Map.entry("readout.js", SCRIPT),
+          Map.entry("lessons.js", SCRIPT),
           Map.entry("lesson.js", SCRIPT),
           Map.entry("choose.js", SCRIPT),
           Map.entry("draw.js", SCRIPT),

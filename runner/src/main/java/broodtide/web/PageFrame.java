@@ -31,7 +31,7 @@ public final class PageFrame {
                     scripts,
                     s -> new Html("<script type=\"module\" src=\"/static/" + s + "\"></script>")),
                 "explore",
-                way("/explore", "Explore", here.equals("/") ? "/explore" : here),
+                way("/explore", "Explore", here),
                 "lessons",
                 way("/lessons", "Lessons", here),
                 "main",

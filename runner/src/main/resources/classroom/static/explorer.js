@@ -41,7 +41,7 @@ async function play() {
   try {
     picture = await ask(`/api/season?${wanted}`, asking.signal);
     get('problem').textContent = '';
-    history.replaceState(null, '', `/?${wanted}`);
+    history.replaceState(null, '', `/explore?${wanted}`);
     get('share').value = location.href;
     show();
   } catch (error) {

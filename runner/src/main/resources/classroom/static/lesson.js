@@ -136,7 +136,7 @@ async function showReveal(said) {
 }
 
 /** Nobody typed an answer: the class has said by hands what it thinks. */
-function byHands(answer) {
+async function byHands(answer) {
   const counts = hands();
   const most = Math.max(...counts.map((h) => h.count));
   const verdict = most > 0
@@ -149,7 +149,11 @@ function byHands(answer) {
       document.createTextNode(choice.because));
     list.append(item);
   });
-  return { verdict, shown: list.childElementCount > 0 ? [list] : [] };
+  const alone = await task.alone?.(name);
+  return {
+    verdict: [verdict, alone?.verdict].filter((text) => text).join(' '),
+    shown: [...(list.childElementCount > 0 ? [list] : []), ...(alone?.shown ?? [])],
+  };
 }
 
 /** The answer for which a hand was counted last by its key; 0 for none. */
@@ -221,11 +225,23 @@ function pageOn(by) {
   return true;
 }
 
-function step(by) {
-  const at = stages.indexOf(article.dataset.stage) + by;
-  if (at >= 0 && at < stages.length) {
-    stage(stages[at]);
+/**
+ * Goes a stage on or back, and from the first and last stage to the lesson beside this one. Until
+ * it is there, further steps are not taken: whoever presses again while a reveal is worked out
+ * would pass it by.
+ */
+async function step(by) {
+  if (article.ariaBusy === 'true') {
+    return;
   }
+  article.ariaBusy = 'true';
+  const at = stages.indexOf(article.dataset.stage) + by;
+  if (at < 0 || at >= stages.length) {
+    location.assign(at < 0 ? article.dataset.before : article.dataset.after);
+    return;
+  }
+  await stage(stages[at]);
+  article.ariaBusy = 'false';
 }
 
 /** A clicker sends Page Down and Page Up; what is typed into a field stays there. */
@@ -239,7 +255,8 @@ document.addEventListener('keydown', (event) => {
   if (by || (event.key === ' ' && !pressed)) {
     event.preventDefault();
     const way = by ?? (event.shiftKey ? -1 : 1);
-    if (event.key.startsWith('Arrow') || !pageOn(way)) {
+    // A key that is held down pages on within the stage and no further.
+    if ((event.key.startsWith('Arrow') || !pageOn(way)) && !event.repeat) {
       step(way);
     }
   } else if (article.dataset.stage === 'predict' && /^[1-5]$/.test(event.key)) {
@@ -256,6 +273,14 @@ stageButtons.forEach((button) => {
 });
 document.querySelector('.stages button').setAttribute('aria-current', 'step');
 article.classList.add('live');
+window.addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) {
+    article.ariaBusy = 'false'; // the browser's own way back shows the page as it was left
+  }
+});
+if (location.hash === '#talk') {
+  step(stages.length - 1); // Page Up came back from the lesson after this one
+}
 
 form.addEventListener('submit', (event) => {
   event.preventDefault();

@@ -21,6 +21,15 @@ export function washesTask(form) {
       get('lowest').value = '';
       get('highest').value = '';
     },
+    /** What the washes show where nobody typed a range: the class showed hands. */
+    async alone(name) {
+      const drawn = await ask(`/api/lessons/${name}/washes?seed=${whole('seed') || 0}`);
+      const [low, high] = [Math.min(...drawn.counts), Math.max(...drawn.counts)];
+      return {
+        verdict: `The washes found ${low} to ${high} mites, ${high - low} apart.`,
+        shown: [dots(drawn), note(drawn)],
+      };
+    },
     pairs: (all) => ({ verdict: '', shown: pairList(all, () => '') }),
     problem() {
       const [low, high, seed] = [whole('lowest'), whole('highest'), whole('seed')];
@@ -40,22 +49,25 @@ export function washesTask(form) {
       get('more').hidden = false;
       const verdict = `The washes found ${Math.min(...drawn.counts)} to ${Math.max(...drawn.counts)}`
         + ` mites. ${inside} of ${drawn.counts.length} lie in your range, ${low} to ${high}.`;
-      const note = element('p',
-        `The 90 % interval of such washes is ${drawn.low} to ${drawn.high} mites. Seed`
-        + ` ${drawn.seed}. In order: ${drawn.counts.join(', ')}.`);
       const own = ownCounts();
       const more = own.length > 0 ? [histogram(own, drawn.theory)] : [];
-      return { verdict, shown: [...more, dots(drawn, low, high), note] };
+      return { verdict, shown: [...more, dots(drawn, low, high), note(drawn)] };
     },
   };
 }
 
-/** One dot for each wash, stacked over its count; the learner's range is shaded. */
-function dots({ counts, low, high }, mineLow, mineHigh) {
+function note(drawn) {
+  return element('p',
+    `The 90 % interval of such washes is ${drawn.low} to ${drawn.high} mites. Seed`
+    + ` ${drawn.seed}. In order: ${drawn.counts.join(', ')}.`);
+}
+
+/** One dot for each wash, stacked over its count; the learner's range, if given, is shaded. */
+function dots({ counts, high }, mineLow = NaN, mineHigh = NaN) {
   const figure = element('figure', '', 'chart');
   figure.append(element('figcaption', 'Each dot is one wash'));
   const plot = element('div', '', 'plot');
-  const top = Math.max(...counts, high, Math.min(mineHigh, 40)) + 2;
+  const top = Math.max(...counts, high, Math.min(mineHigh || 0, 40)) + 2;
   const stack = new Map();
   const most = Math.max(...counts.map((c) => counts.filter((d) => d === c).length), 4);
   const width = document.querySelector('.lesson').clientWidth;
@@ -68,9 +80,11 @@ function dots({ counts, low, high }, mineLow, mineHigh) {
   svg.setAttribute('aria-label', `Washes in order: ${counts.join(', ')} mites.`);
   const floor = height - 36;
   const right = Math.min(mineHigh, top);
-  draw(svg, 'rect',
-    { x: x(mineLow - 0.5), y: 4, width: x(right + 0.5) - x(mineLow - 0.5), height: floor - 4, class: 'range' });
-  draw(svg, 'text', { x: x(mineLow - 0.5) + 6, y: 20 }, 'your range');
+  if (mineLow >= 0) {
+    draw(svg, 'rect',
+      { x: x(mineLow - 0.5), y: 4, width: x(right + 0.5) - x(mineLow - 0.5), height: floor - 4, class: 'range' });
+    draw(svg, 'text', { x: x(mineLow - 0.5) + 6, y: 20 }, 'your range');
+  }
   draw(svg, 'line', { x1: 12, x2: width - 12, y1: floor, y2: floor, class: 'foot-line' });
   const every = [1, 2, 5, 10, 20].find((n) => n * (x(1) - x(0)) > 30) ?? 50;
   for (let count = 0; count <= top; count += every) {

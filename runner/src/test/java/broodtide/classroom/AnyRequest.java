@@ -29,6 +29,7 @@ final class AnyRequest {
   static List<String> samples() {
     return List.of(
         "GET /\nHost: 127.0.0.1:8080",
+        "GET /explore?mites=2\nHost: localhost:8080",
         "GET /lessons\nHost: localhost:8080",
         "HEAD /lessons/doubling\nHost: localhost:8080\nContent-Length: 0",
         "GET /api/lessons/one-wash/washes?seed=7\nHost: localhost:8080",

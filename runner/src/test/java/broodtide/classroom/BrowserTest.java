@@ -49,7 +49,7 @@ class BrowserTest extends ClassInBrowser {
   }
 
   private static void explore(String query) throws Exception {
-    visit("/" + query, 1280, 720);
+    visit("/explore" + query, 1280, 720);
     browser.waitFor("document.querySelector('#plot-mites svg') && share.value");
   }
 
@@ -107,7 +107,7 @@ class BrowserTest extends ClassInBrowser {
   @Test
   void theServerGoneIsSaid() throws Exception {
     OpenPage other = new OpenPage();
-    browser.open(other.address(), 1280, 720);
+    browser.open(other.address().resolve("/explore"), 1280, 720);
     browser.waitFor("share.value");
     other.close();
     browser.eval(
@@ -272,6 +272,16 @@ class BrowserTest extends ClassInBrowser {
     assertThat(browser.eval("document.body.textContent").asText()).doesNotContain(because);
   }
 
+  /** Without a typed range the reveal still shows the washes, for a clicker has no digits. */
+  @Test
+  void handsAloneShowTheWashes() throws Exception {
+    revealed("one-wash");
+    assertThat(text("verdict")).contains("The washes found", "apart.");
+    assertThat(browser.eval("document.querySelectorAll('#answer circle').length").asInt())
+        .isEqualTo(20);
+    assertThat(text("answer")).contains("90 % interval").doesNotContain("your range");
+  }
+
   @Test
   void theClassesOwnCountsStandBesideTheTheory() throws Exception {
     visit("/lessons/one-wash", 1280, 720);
@@ -333,7 +343,7 @@ class BrowserTest extends ClassInBrowser {
   void nothingReachesBeyondTheWindow(int width) throws Exception {
     for (String path :
         new String[] {
-          "/",
+          "/explore",
           "/lessons",
           "/lessons/neighbour",
           "/lessons/drone-magnet",
@@ -388,7 +398,7 @@ class BrowserTest extends ClassInBrowser {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "/",
+        "/explore",
         "/lessons",
         "/lessons/neighbour",
         "/lessons/one-wash",

@@ -23,14 +23,15 @@ class ClassAxeTest extends ClassInBrowser {
     return Stream.concat(
         Stream.of(
             "/",
-            "/?a=thymol%402026-08-05&b=thymol%402026-08-05,oxalic-dribble%402026-12-10",
+            "/explore",
+            "/explore?a=thymol%402026-08-05&b=thymol%402026-08-05,oxalic-dribble%402026-12-10",
             "/lessons",
             "/lessons/one-wash/worksheet"),
         Lessons.SHELF.names().stream().map(name -> "/lessons/" + name));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/lessons/august-october"})
+  @ValueSource(strings = {"/", "/explore", "/lessons/august-october"})
   void findsNothingOnTheFirstPages(String path) throws Exception {
     findsNothing(path);
   }

@@ -121,7 +121,13 @@ class HostileRequestsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"/?a=1", "/lessons?a=1", "/lessons/doubling?a=1", "/api/lessons/doubling?a"})
+      strings = {
+        "/?a=1",
+        "/explore?a=1",
+        "/lessons?a=1",
+        "/lessons/doubling?a=1",
+        "/api/lessons/doubling?a"
+      })
   void pagesTakeNoValues(String path) throws IOException {
     assertThat(get(path)).startsWith("HTTP/1.1 400");
   }

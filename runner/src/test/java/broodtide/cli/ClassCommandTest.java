@@ -46,7 +46,7 @@ class ClassCommandTest {
       Thread.sleep(20);
     }
     URI page = URI.create(address.group());
-    HttpURLConnection open = (HttpURLConnection) page.toURL().openConnection();
+    HttpURLConnection open = (HttpURLConnection) page.resolve("/explore").toURL().openConnection();
     assertThat(open.getResponseCode()).isEqualTo(200);
     assertThat(new String(open.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
         .contains("<option value=\"boreal\" selected>");

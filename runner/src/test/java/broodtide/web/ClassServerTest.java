@@ -56,7 +56,7 @@ class ClassServerTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/lessons"})
+  @ValueSource(strings = {"/", "/lessons", "/explore"})
   void pagesAreWholeAndCautious(String path) throws Exception {
     HttpResponse<String> response = page.get(path);
     assertThat(response.statusCode()).isEqualTo(200);
@@ -65,6 +65,40 @@ class ClassServerTest {
         .contains("never instructions to treat", "label and local law decide")
         .doesNotContain("{{", "http://", "https://", "style=", "onclick");
     everythingNamedIsThere(response.body());
+  }
+
+  /** Addresses of the explorer that were saved when the page still opened on it. */
+  @Test
+  void opensOnTheLessonsAndKeepsSavedAddresses() throws Exception {
+    assertThat(page.get("/").body()).isEqualTo(page.get("/lessons").body());
+    String saved = "?mites=2&a=thymol@2026-08-05";
+    assertThat(page.get("/" + saved).body())
+        .isEqualTo(page.get("/explore" + saved).body())
+        .contains("5 August: Thymol");
+  }
+
+  /** No figure that a lesson reads out is missing, as it is on days when its colony is lost. */
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void everyFigureOfALessonIsANumber(String name) throws Exception {
+    JsonNode figures = page.json("/api/lessons/" + name).path("figures");
+    assertThat(figures).isNotEmpty();
+    assertThat(figures.findValuesAsText("value")).allMatch(v -> v.matches("[0-9].*"));
+  }
+
+  /** Learners mark what they believe of the efficacy; what the washes say is the teacher's. */
+  @Test
+  void efficacyIsGuessedOnTheWorksheetAndShownToTheTeacherAlone() throws Exception {
+    String body = page.get("/lessons/did-it-work/worksheet").body();
+    int answers = body.indexOf("class=\"leaf answers\"");
+    String learners = body.substring(0, answers);
+    assertThat(learners)
+        .contains("An empty scale from 0 to 100 % for each hive", "Hive A: 24 in 300 on 31 July")
+        .doesNotContain("with the washes", "Worked as expected", "Cannot tell");
+    assertThat(body.substring(answers))
+        .contains("Hive A: % of all mites taken by 15 Sep", "Hive B: % of all mites taken")
+        .contains("before the washes", "with the washes", "Worked as expected", "Cannot tell");
+    assertThat(page.get("/lessons/unknowns/worksheet").body()).doesNotContain("An empty scale");
   }
 
   @ParameterizedTest
@@ -173,7 +207,7 @@ class ClassServerTest {
     assertThat(days).isLessThan(395);
     assertThat(season.at("/series/bees/" + (days - 1)).asDouble()).isBetween(1000.0, 3000.0);
     assertThat(season.at("/outcome").asText()).endsWith("more likely dead than alive.");
-    assertThat(season.at("/wash").asText() + page.get("/?mites=10").body())
+    assertThat(season.at("/wash").asText() + page.get("/explore?mites=10").body())
         .doesNotContainPattern("finds about (1[6-9]|[2-9][0-9])[0-9] mites");
   }
 
@@ -245,7 +279,7 @@ class ClassServerTest {
   @Test
   void theFormWorksWithoutAScript() throws Exception {
     String body =
-        page.get("/?a=thymol@2026-08-05&add=drone-comb&on=2026-04-20&to=b&mites=1").body();
+        page.get("/explore?a=thymol@2026-08-05&add=drone-comb&on=2026-04-20&to=b&mites=1").body();
     assertThat(body)
         .contains(
             "Season A",
