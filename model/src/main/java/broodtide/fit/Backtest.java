@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
 
 /**
  * Forecasts that can be marked: each colony's last wash is held out and forecast from earlier ones.
@@ -56,12 +57,16 @@ public final class Backtest {
    * @param forecast from the season posterior
    * @param noChange the first baseline
    * @param exponential the second baseline
+   * @param reach the power with which the forecast rises with growth to come, 0 or more
+   * @param treated whether a miticide acted between the last wash that was seen and this one
    */
   public record Mark(
       Wash held,
       CountDistribution forecast,
       CountDistribution noChange,
-      CountDistribution exponential) {
+      CountDistribution exponential,
+      double reach,
+      boolean treated) {
     /** The part of the count's own probability that lies in a part of the forecast's. */
     double within(double low, double high) {
       double from = forecast.atMost(held.mites() - 1);
@@ -243,16 +248,49 @@ public final class Backtest {
     Scenario season = Scenario.until(model, plan, c.start(), last);
     SeasonPosterior posterior =
         reading.posterior(season, seen, List.of(), priors, effort, workers, Progress.NONE);
-    List<CountDistribution> forecasts = ExpectedWashes.of(posterior, plan, held, workers);
+    List<ExpectedWashes.Parts> parts = ExpectedWashes.parts(posterior, plan, held, workers);
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < held.size(); i++) {
       marks.add(
           new Mark(
               held.get(i),
-              forecasts.get(i),
+              parts.get(i).distribution(),
               Baselines.noChange(seen, held.get(i)),
-              Baselines.exponential(seen, held.get(i))));
+              Baselines.exponential(seen, held.get(i)),
+              reach(posterior, season, parts.get(i)),
+              treated(plan, posterior.lastWash(), last)));
     }
     return marks;
+  }
+
+  private static boolean treated(Plan plan, LocalDate seen, LocalDate held) {
+    return plan.courses().stream().anyMatch(c -> c.to().isAfter(seen) && !c.from().isAfter(held));
+  }
+
+  /** Slopes of the logarithm of a wash on that of growth, in each season from the last wash on. */
+  private static double reach(
+      SeasonPosterior posterior, Scenario season, ExpectedWashes.Parts parts) {
+    double[] mites = Arrays.stream(parts.means()).map(ForecastBias::log).toArray();
+    BeeYears years = BeeYears.of(season, posterior.lastWash());
+    double reach = slope(posterior, Unknown.GROWTH_TO_COME, 0, mites, parts.weights());
+    for (int s = years.seen() + 1; s < years.seasons(); s++) {
+      reach += slope(posterior, Unknown.REPRODUCTION_FACTOR, s, mites, parts.weights());
+    }
+    return Math.max(0, reach);
+  }
+
+  private static double slope(
+      SeasonPosterior posterior, Unknown growth, int season, double[] mites, double[] weights) {
+    double spread = posterior.priors().toCome(growth).logSd();
+    double[] draws = posterior.draws(growth, season);
+    double middle = new Mean().evaluate(draws, weights);
+    double together = 0;
+    double square = 0;
+    for (int i = 0; i < draws.length; i++) {
+      double away = weights[i] * (draws[i] - middle);
+      together += away * mites[i];
+      square += away * (draws[i] - middle);
+    }
+    return spread > 0 && square > 0 ? together / square / spread : 0;
   }
 }

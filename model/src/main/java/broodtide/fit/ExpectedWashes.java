@@ -45,9 +45,7 @@ public final class ExpectedWashes {
    */
   public static List<CountDistribution> of(
       SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {
-    return parts(posterior, plan, washes, workers).stream()
-        .map(p -> CountDistribution.mixture(p.means(), p.sizes(), p.weights()))
-        .toList();
+    return parts(posterior, plan, washes, workers).stream().map(Parts::distribution).toList();
   }
 
   /**
@@ -58,7 +56,11 @@ public final class ExpectedWashes {
    * @param weights chance that the colony is alive to be washed, given that it was on the day of
    *     the wash before; above 0 for one of them at least
    */
-  record Parts(double[] means, double[] sizes, double[] weights) {}
+  record Parts(double[] means, double[] sizes, double[] weights) {
+    CountDistribution distribution() {
+      return CountDistribution.mixture(means, sizes, weights);
+    }
+  }
 
   static List<Parts> parts(
       SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {

@@ -15,7 +15,7 @@ import org.apache.commons.math3.util.FastMath;
  * around none. Forecasts of one calendar year share half of their variance (a choice: errors
  * between yards had a standard deviation of .62 to .71 of a forecast's own, within yards .87 to
  * .89), so that one year of many hives says little more than one year of a few. It is a statement
- * about past forecasts; those to come are not moved by it.
+ * about past forecasts; {@link GrowthBias} says what it means for those to come.
  *
  * @param forecasts forecasts that were marked, {@value #FEWEST} or more
  * @param years calendar years in which their washes fell
@@ -27,7 +27,7 @@ public record ForecastBias(int forecasts, int years, double factor, Interval ran
   public static final int FEWEST = 5;
 
   private static final double PRIOR_SD = 0.5;
-  private static final double SHARED = 0.5;
+  static final double SHARED = 0.5;
   private static final double HALF_A_MITE = 0.5;
 
   /** A forecast is never taken to be surer than a wash of a few mites can be. */
@@ -35,7 +35,13 @@ public record ForecastBias(int forecasts, int years, double factor, Interval ran
 
   private static final double Z = 1.6448536269514722;
 
-  private record Error(double log, double sd) {}
+  /**
+   * How far one forecast was off, on the log scale.
+   *
+   * @param log forecast over count
+   * @param sd standard deviation of the forecast
+   */
+  record Error(double log, double sd) {}
 
   /**
    * {@return the bias of marked forecasts}
@@ -68,13 +74,13 @@ public record ForecastBias(int forecasts, int years, double factor, Interval ran
         new Interval(FastMath.exp(at - Z * sd), FastMath.exp(at + Z * sd), 0.9));
   }
 
-  private static Error error(Backtest.Mark m) {
+  static Error error(Backtest.Mark m) {
     double sd = (log(m.forecast().quantile(0.95)) - log(m.forecast().quantile(0.05))) / (2 * Z);
     return new Error(
         log(m.forecast().quantile(0.5)) - log(m.held().mites()), Math.max(LEAST_SD, sd));
   }
 
-  private static double log(int mites) {
+  static double log(double mites) {
     return FastMath.log(mites + HALF_A_MITE);
   }
 

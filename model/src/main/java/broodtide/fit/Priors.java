@@ -12,8 +12,9 @@ import java.util.Map;
  *     that of the course's own substance, so that 1 leaves it as its trials show
  * @param efficacies what is believed instead of the efficacy factor of single miticides, by their
  *     short name, as where mites are known to resist one
+ * @param bias what one's own records say of growth to come, on top of its prior
  */
-public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
+public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies, GrowthBias bias) {
   /**
    * Copies the maps.
    *
@@ -35,7 +36,7 @@ public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
     for (Unknown unknown : Unknown.values()) {
       usual.put(unknown, unknown.usual());
     }
-    return new Priors(usual, Map.of());
+    return new Priors(usual, Map.of(), GrowthBias.NONE);
   }
 
   /**
@@ -56,7 +57,7 @@ public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
   public Priors with(Unknown unknown, Prior prior) {
     Map<Unknown, Prior> changed = new EnumMap<>(each);
     changed.put(unknown, prior);
-    return new Priors(changed, efficacies);
+    return new Priors(changed, efficacies, bias);
   }
 
   /**
@@ -65,7 +66,31 @@ public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
    * @param other efficacy factors by short name of the miticide
    */
   public Priors withEfficacies(Map<String, Prior> other) {
-    return new Priors(each, other);
+    return new Priors(each, other, bias);
+  }
+
+  /**
+   * {@return the same with what one's own records say of growth to come}
+   *
+   * @param learned the bias; it takes the place of one that was known before
+   */
+  public Priors with(GrowthBias learned) {
+    return new Priors(each, efficacies, learned);
+  }
+
+  /**
+   * {@return what is believed of an unknown in days that no wash saw: growth with the bias of one's
+   * own records, all else as ever}
+   *
+   * @param unknown the unknown
+   */
+  Prior toCome(Unknown unknown) {
+    return unknown.growth() ? bias.on(of(unknown)) : of(unknown);
+  }
+
+  /** The share of its variance that hives of a yard share in days that no wash saw. */
+  double sharedToCome(Unknown unknown) {
+    return unknown.growth() ? bias.shared(of(unknown), unknown.shared()) : unknown.shared();
   }
 
   /**
@@ -83,7 +108,10 @@ public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies) {
 
   /** What is believed of what stands in a place of a particle. */
   Prior at(ParticleLayout.Place place, List<Miticide> courses) {
-    return place.unknown().ofCourse() ? efficacy(courses.get(place.course())) : of(place.unknown());
+    if (place.unknown().ofCourse()) {
+      return efficacy(courses.get(place.course()));
+    }
+    return place.unknown().ahead() ? toCome(place.unknown()) : of(place.unknown());
   }
 
   /**

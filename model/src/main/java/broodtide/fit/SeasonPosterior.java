@@ -521,7 +521,7 @@ public final class SeasonPosterior {
       ColonyDraw draw = priors.draw(z[i], layout);
       for (Map.Entry<ParticleLayout.Place, double[]> each : fresh.entrySet()) {
         Unknown unknown = each.getKey().unknown();
-        unknown.set(draw, each.getKey().season(), priors.of(unknown).at(each.getValue()[i]));
+        unknown.set(draw, each.getKey().season(), priors.toCome(unknown).at(each.getValue()[i]));
       }
       out.add(draw.colony(years));
     }

@@ -37,17 +37,21 @@ public record SharedDraws(String what, double share, double[] draws) {
     List<SharedDraws> out = new ArrayList<>();
     boolean southern = season.model().climate().southern();
     LocalDate seen = posterior.lastWash();
-    for (Unknown unknown : List.of(Unknown.GROWTH_TO_COME, Unknown.REPRODUCTION_FACTOR)) {
-      add(out, unknown, BeeYears.year(southern, seen), posterior, years.seen());
-    }
+    Priors priors = posterior.priors();
+    int now = BeeYears.year(southern, seen);
+    Unknown ahead = Unknown.GROWTH_TO_COME;
+    add(out, ahead, priors.sharedToCome(ahead), now, posterior, years.seen());
+    Unknown soFar = Unknown.REPRODUCTION_FACTOR;
+    add(out, soFar, soFar.shared(), now, posterior, years.seen());
     for (int s = years.seen(); s < years.seasons(); s++) {
       LocalDate begins = s == 0 ? season.start() : years.starts().get(s - 1);
       int year = BeeYears.year(southern, begins);
       if (s > years.seen() && begins.plusDays(COUNTS_AFTER).isBefore(day)) {
-        add(out, Unknown.REPRODUCTION_FACTOR, year, posterior, s);
+        add(out, soFar, priors.sharedToCome(soFar), year, posterior, s);
       }
       if (years.late(s, seen, day)) {
-        add(out, Unknown.LATE_REINVASION, year, posterior, s);
+        Unknown late = Unknown.LATE_REINVASION;
+        add(out, late, late.shared(), year, posterior, s);
       }
     }
     courses(out, posterior, season, day);
@@ -55,9 +59,14 @@ public record SharedDraws(String what, double share, double[] draws) {
   }
 
   private static void add(
-      List<SharedDraws> out, Unknown unknown, int year, SeasonPosterior posterior, int season) {
+      List<SharedDraws> out,
+      Unknown unknown,
+      double share,
+      int year,
+      SeasonPosterior posterior,
+      int season) {
     double[] draws = posterior.draws(unknown, season);
-    out.add(new SharedDraws(unknown.id() + ' ' + year, unknown.shared(), draws));
+    out.add(new SharedDraws(unknown.id() + ' ' + year, share, draws));
   }
 
   /** Courses since the last wash; what one before did, the washes after it have shown. */

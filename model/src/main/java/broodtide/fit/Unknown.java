@@ -43,6 +43,11 @@ public enum Unknown {
               + " PMC7761820), would give 0.18"),
       (colony, value) -> colony.reproduction.put(colony.season, value)) {
     @Override
+    boolean growth() {
+      return true;
+    }
+
+    @Override
     public boolean ofSeason() {
       return true;
     }
@@ -201,6 +206,11 @@ public enum Unknown {
               + " washes"),
       (colony, value) -> colony.growthToCome = value) {
     @Override
+    boolean growth() {
+      return true;
+    }
+
+    @Override
     public boolean taught() {
       return false;
     }
@@ -287,6 +297,11 @@ public enum Unknown {
    */
   public double shared() {
     return 0;
+  }
+
+  /** Whether it is growth, of which one's own records can say that it is too high or too low. */
+  boolean growth() {
+    return false;
   }
 
   /** {@return whether washes can teach it} */

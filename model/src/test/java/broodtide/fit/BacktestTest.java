@@ -61,8 +61,8 @@ class BacktestTest {
     Backtest.Report report =
         new Backtest.Report(
             List.of(
-                new Backtest.Mark(wash(92, 0, 300), sure, one, one),
-                new Backtest.Mark(wash(92, 0, 300), one, one, one)));
+                new Backtest.Mark(wash(92, 0, 300), sure, one, one, 1, false),
+                new Backtest.Mark(wash(92, 0, 300), one, one, one, 1, false)));
     // The first count takes up all of its forecast, the second the lower half.
     assertThat(report.places(4)[0]).isCloseTo(0.25 + 0.5, within(1e-6));
     assertThat(report.places(4)[1]).isCloseTo(0.25 + 0.5, within(1e-6));

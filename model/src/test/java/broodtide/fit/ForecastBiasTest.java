@@ -20,7 +20,7 @@ class ForecastBiasTest {
     for (int y = 0; y < years; y++) {
       for (int h = 0; h < hives; h++) {
         Wash held = Wash.of(LocalDate.of(2018 + y, 9, 1), "hive " + h, counted, 300);
-        marks.add(new Backtest.Mark(held, forecast, forecast, forecast));
+        marks.add(new Backtest.Mark(held, forecast, forecast, forecast, 2, false));
       }
     }
     return ForecastBias.of(new Backtest.Report(marks));

@@ -68,9 +68,12 @@ final class CompareCommand implements Callable<Integer> {
             Optional.ofNullable(with).map(Catalog::control),
             own.stream().map(PlanText::read).toList(),
             only);
-    CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::spring);
+    CaseReader.Cases read = new CaseReader(desk, colony).read(Horizon::spring);
+    RecordsOption.Learned learned = records.learned(desk, run, read);
+    CaseReader.Cases cases = learned.cases();
     return new PlanCommandRun(desk, run, "compare")
         .hives(each)
+        .records(learned.said())
         .together(choice.own().stream().map(Plan::name).findFirst())
         .play(cases, c -> choice.of(c, cases.study()));
   }

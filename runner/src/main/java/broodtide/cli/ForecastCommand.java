@@ -31,9 +31,10 @@ final class ForecastCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseReader.Cases cases = new CaseReader(desk, colony).read(Horizon::winterBees);
+    RecordsOption.Learned learned = records.learned(desk, run, cases);
     return new PlanCommandRun(desk, run, "forecast")
         .hives(each)
-        .records(records.said(desk, run, cases))
-        .wait(cases);
+        .records(learned.said())
+        .wait(learned.cases());
   }
 }

@@ -4,26 +4,43 @@ import broodtide.assessment.ColonyCase;
 import broodtide.decision.MemoryNeed;
 import broodtide.engine.Workers;
 import broodtide.fit.Backtest;
+import broodtide.fit.GrowthBias;
 import broodtide.words.BiasWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Whether an answer says how forecasts ran on the beekeeper's own records. */
+/** Whether an answer takes in how forecasts ran on the beekeeper's own records. */
 final class RecordsOption {
   @Option(
       names = "--records",
       description =
-          "Also forecast each colony's last wash from those before it, as 'backtest' does, and say"
-              + " whether forecasts ran too high or too low. Takes about as long again.")
+          "Also forecast the last wash of each colony that is read from those before it, as"
+              + " 'backtest' does. The answer says whether such forecasts ran too high or too low,"
+              + " and takes it into account. Takes about as long again.")
   boolean records;
 
-  /** What is to be said; empty where it was not asked for. */
-  Optional<String> said(CommandContext desk, RunOptions run, CaseReader.Cases cases) {
-    return records
-        ? Optional.of(BiasWords.besideAnswer(report(desk, run, cases.cases())))
-        : Optional.empty();
+  /**
+   * What the records say.
+   *
+   * @param cases the cases, with growth to come as the records have it
+   * @param said what is to be said of them; empty where it was not asked for
+   */
+  record Learned(CaseReader.Cases cases, Optional<String> said) {}
+
+  /** The cases as the records have them; as they are where that was not asked for. */
+  Learned learned(CommandContext desk, RunOptions run, CaseReader.Cases cases) {
+    if (!records) {
+      return new Learned(cases, Optional.empty());
+    }
+    Backtest.Report report = report(desk, run, cases.cases());
+    GrowthBias bias = GrowthBias.of(report);
+    List<ColonyCase> moved =
+        cases.cases().stream().map(c -> c.with(c.priors().with(bias))).toList();
+    return new Learned(
+        new CaseReader.Cases(moved, cases.study(), cases.notes()),
+        Optional.of(BiasWords.besideAnswer(report)));
   }
 
   /** Forecasts of the last wash of each colony. */

@@ -7,6 +7,7 @@ import broodtide.assessment.HiveRow;
 import broodtide.assessment.PlanSummary;
 import broodtide.assessment.QuantileSummary;
 import broodtide.chart.Size;
+import broodtide.wash.BoardCount;
 import broodtide.wash.ThresholdSet;
 import broodtide.wash.Wash;
 import broodtide.words.ApiaryWords;
@@ -119,7 +120,11 @@ record SheetSection(
   private List<Cell> cells(HiveRow row) {
     Decision d = row.decision();
     List<Cell> cells = new ArrayList<>();
-    cells.add(row.lastCount().map(SheetSection::count).orElse(new Cell("-", "")));
+    cells.add(
+        row.lastBoard()
+            .map(SheetSection::count)
+            .or(() -> row.lastCount().map(SheetSection::count))
+            .orElse(new Cell("-", "")));
     cells.add(band(row.infestation()));
     cells.add(chance(d.overThresholdToday(), ""));
     cells.add(band(row.judged()));
@@ -136,6 +141,12 @@ record SheetSection(
       }
     }
     return cells;
+  }
+
+  private static Cell count(BoardCount board) {
+    return new Cell(
+        Digits.counted(board.mites(), "mite") + " on a board",
+        Plain.shortDay(board.date()) + ", " + Digits.two(board.perDay()) + " a day");
   }
 
   private static Cell count(Wash w) {

@@ -6,6 +6,7 @@ import broodtide.assessment.HiveRow;
 import broodtide.assessment.QuantileSummary;
 import broodtide.terminal.Table;
 import broodtide.terminal.Terminal;
+import broodtide.wash.Wash;
 import broodtide.words.ApiaryWords;
 import broodtide.words.Digits;
 import broodtide.words.Plain;
@@ -125,14 +126,17 @@ public final class SheetTerminalTable {
   }
 
   private static String counted(HiveRow row, boolean bees) {
-    return row.lastCount()
-        .map(
-            w ->
-                Plain.shortDay(w.date())
-                    + " "
-                    + w.mites()
-                    + (!bees ? "" : w.beesAssumed() ? "/cup" : "/" + w.bees().getAsInt()))
+    return row.lastBoard()
+        .map(b -> Plain.shortDay(b.date()) + " " + b.mites() + "/board")
+        .or(() -> row.lastCount().map(w -> counted(w, bees)))
         .orElse(NONE);
+  }
+
+  private static String counted(Wash w, boolean bees) {
+    return Plain.shortDay(w.date())
+        + " "
+        + w.mites()
+        + (!bees ? "" : w.beesAssumed() ? "/cup" : "/" + w.bees().getAsInt());
   }
 
   private static void band(List<String> cells, QuantileSummary s) {
@@ -157,7 +161,11 @@ public final class SheetTerminalTable {
     boolean plans = sheet.plansLaid();
     boolean losses = sheet.knowsWinterLoss();
     StringBuilder s = new StringBuilder("Most urgent first. counted: last count, mites");
-    s.append(" found. now: mites per 100 adult bees today, with the 90 % interval.");
+    s.append(" found");
+    if (sheet.rows().stream().anyMatch(r -> r.lastBoard().isPresent())) {
+      s.append(", /board those fallen on a board");
+    }
+    s.append(". now: mites per 100 adult bees today, with the 90 % interval.");
     s.append(" over: chance of being over the treatment threshold today, in %.");
     if (!plans || !losses) {
       s.append(' ').append(Plain.shortDay(sheet.judgedOn())).append(": mites per 100 if you wait.");

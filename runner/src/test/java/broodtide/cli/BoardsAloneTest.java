@@ -59,6 +59,21 @@ class BoardsAloneTest {
     JsonNode rows = JSON.readTree(trial.out()).at("/sheet/rows");
     assertThat(rows).hasSize(2);
     assertThat(rows.findValuesAsText("colony")).containsExactlyInAnyOrder("A", "B");
+    for (JsonNode row : rows) {
+      boolean board = row.get("colony").asText().equals("B");
+      assertThat(row.get("lastCount").isNull()).isEqualTo(board);
+      assertThat(row.at("/lastBoard/mites").asInt()).isEqualTo(board ? 36 : 0);
+      assertThat(row.at("/lastBoard/perDay").asDouble()).isEqualTo(board ? 12 : 0);
+    }
+    assertThat(
+            run(HEAD + "2025-07-16,A,9,300,,\n2025-07-15,B,36,,board,3\n", "forecast -")
+                .out()
+                .replaceAll("\\s+", " "))
+        .contains("16 Jul 9/300", "15 Jul 36/board", "/board those fallen on a board");
+    assertThat(Files.readString(folder.resolve("report.html")))
+        .contains("36 mites on a board", "15 Jul, 12 a day");
+    assertThat(Files.readString(folder.resolve("sheet.csv")))
+        .containsPattern("(?m)^B,2025-07-15,36,,,");
   }
 
   /** A study reads a table of boards alone as the command does without a study. */

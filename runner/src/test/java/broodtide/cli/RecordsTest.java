@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,15 +35,57 @@ class RecordsTest {
     String words = trial.out().replaceAll("\\s+", " ");
     assertThat(words)
         .containsPattern("On your records forecasts ran about \\S+ times too high \\(90 % interval")
-        .contains("The figures have not been adjusted for this");
+        .containsPattern("The figures take this in. From the last wash on a mite has 0\\S+ times");
     JsonNode file = JSON.readTree(folder.resolve("forecast/results.json").toFile());
     assertThat(file.at("/notes/0").asText()).startsWith("On your records forecasts ran about");
+    JsonNode plain = JSON.readTree(run(flat(), "forecast - --json").out()).at("/sheet/rows");
+    JsonNode rows = file.at("/sheet/rows");
+    for (int i = 0; i < rows.size(); i++) {
+      assertThat(median(rows.get(i))).isLessThan(0.9 * median(named(plain, rows.get(i))));
+    }
     String backtest = run(flat(), "backtest -").out().replaceAll("\\s+", " ");
     String said =
         words.substring(
             words.indexOf("On your records"),
             words.indexOf(" (90 % interval", words.indexOf("On your records")));
     assertThat(backtest).contains(said);
+  }
+
+  private static double median(JsonNode row) {
+    return row.at("/judged/median").asDouble();
+  }
+
+  private static JsonNode named(JsonNode rows, JsonNode other) {
+    for (JsonNode row : rows) {
+      if (row.get("colony").equals(other.get("colony"))) {
+        return row;
+      }
+    }
+    throw new AssertionError(other.get("colony"));
+  }
+
+  /** The option says the same beside plans, which it moves as well. */
+  @Test
+  void plansRestOnTheRecordsToo() throws IOException {
+    String words = run(flat(), "compare - --records").out().replaceAll("\\s+", " ");
+    assertThat(words).containsPattern("On your records forecasts ran about \\S+ times too high");
+    JsonNode with = JSON.readTree(folder.resolve("compare/results.json").toFile());
+    JsonNode without = JSON.readTree(run(flat(), "compare - --json").out());
+    for (JsonNode row : with.at("/sheet/rows")) {
+      assertThat(median(row)).isLessThan(0.9 * median(named(without.at("/sheet/rows"), row)));
+    }
+    assertThat(without.at("/notes").toString()).doesNotContain("On your records");
+  }
+
+  /** Too few records leave every figure as it is. */
+  @Test
+  void tooFewRecordsMoveNothing() throws IOException {
+    String few = flat().lines().limit(7).collect(Collectors.joining("\n")) + "\n";
+    JsonNode with = JSON.readTree(run(few, "forecast - --records --json").out());
+    JsonNode without = JSON.readTree(run(few, "forecast - --json").out());
+    assertThat(with.at("/notes/0").asText()).contains("The figures are as they are without");
+    assertThat(with.get("colonies")).isEqualTo(without.get("colonies"));
+    assertThat(with.get("sheet")).isEqualTo(without.get("sheet"));
   }
 
   @Test

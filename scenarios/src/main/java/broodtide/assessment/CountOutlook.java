@@ -8,6 +8,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
+import broodtide.mite.Immigration;
 import broodtide.season.Climate;
 import broodtide.wash.BoardCount;
 import broodtide.wash.ThresholdSet;
@@ -99,7 +100,7 @@ public record CountOutlook(
     ColonyCase c =
         new ColonyCase(
                 colony,
-                ColonyModel.in(climate).with(Surroundings.SPARSE.immigration(Assumptions.usual())),
+                place(climate),
                 first,
                 now,
                 day,
@@ -118,6 +119,12 @@ public record CountOutlook(
             ? Optional.empty()
             : Optional.of(new Ahead(day, waiting.runs().get(0).on(Quantity.INFESTATION, day)));
     return new CountOutlook(c, assessment.waiting(), ahead, waiting.runs().get(0));
+  }
+
+  /** Few neighbours, whose mites arrive by the calendar of the place. */
+  private static ColonyModel place(Climate climate) {
+    Immigration arrivals = Surroundings.SPARSE.immigration(Assumptions.usual());
+    return ColonyModel.in(climate).with(climate.southern() ? arrivals.inSouth() : arrivals);
   }
 
   /** {@return mites per 100 adult bees on the decision date, of simulated colonies that live} */

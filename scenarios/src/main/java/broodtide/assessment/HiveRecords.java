@@ -4,7 +4,6 @@ import broodtide.assessment.HiveChance.Seasons;
 import broodtide.assessment.HiveChance.Share;
 import broodtide.control.Control;
 import broodtide.control.Plan;
-import broodtide.wash.Wash;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -14,7 +13,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -206,7 +204,8 @@ public final class HiveRecords {
       }
       return new HiveRow(
           c.colony(),
-          c.washes().stream().max(Comparator.comparing(Wash::date)),
+          HiveRow.lastWash(c),
+          HiveRow.lastBoard(c),
           infestation,
           judgedOn,
           judged,

@@ -1,11 +1,11 @@
 package broodtide.assessment;
 
 import broodtide.engine.Quantity;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,7 +17,8 @@ import java.util.OptionalDouble;
  * <p>Immutable, and safe to share between threads. It holds no simulated season.
  *
  * @param hive its name
- * @param lastCount its newest count; empty when nothing was counted
+ * @param lastCount its newest wash; empty where there is none
+ * @param lastBoard its newest board, where no wash of it is as new; empty otherwise
  * @param infestation mites per 100 adult bees on the decision date, of living colonies
  * @param judgedOn the day that the answer speaks of: see {@link Comparison#answerDay}
  * @param judged mites per 100 adult bees on that day if one waits, of living colonies
@@ -32,6 +33,7 @@ import java.util.OptionalDouble;
 public record HiveRow(
     String hive,
     Optional<Wash> lastCount,
+    Optional<BoardCount> lastBoard,
     QuantileSummary infestation,
     LocalDate judgedOn,
     QuantileSummary judged,
@@ -62,7 +64,6 @@ public record HiveRow(
   public static HiveRow of(Comparison comparison, Decision decision, Optional<WashGain> wash) {
     ColonyCase c = comparison.colony();
     PlanRun waiting = comparison.reference();
-    List<Wash> washes = c.washes();
     Map<String, HiveLoss> lost = new HashMap<>();
     if (comparison.runs().size() > 1) {
       for (PlanRun run : comparison.runs()) {
@@ -73,15 +74,27 @@ public record HiveRow(
     }
     return new HiveRow(
         c.colony(),
-        washes.stream().max(Comparator.comparing(Wash::date)),
+        lastWash(c),
+        lastBoard(c),
         waiting.on(Quantity.INFESTATION, c.now()),
         comparison.answerDay(),
         waiting.on(Quantity.INFESTATION, comparison.answerDay()),
         decision,
-        NextCount.of(washes, c.now()),
+        NextCount.of(c.washes(), c.now()),
         wash,
         HiveChance.over(comparison.posterior(), waiting, c.now()),
         lost);
+  }
+
+  static Optional<Wash> lastWash(ColonyCase c) {
+    return c.washes().stream().max(Comparator.comparing(Wash::date));
+  }
+
+  static Optional<BoardCount> lastBoard(ColonyCase c) {
+    Optional<LocalDate> washed = lastWash(c).map(Wash::date);
+    return c.boards().stream()
+        .max(Comparator.comparing(BoardCount::date))
+        .filter(board -> washed.isEmpty() || board.date().isAfter(washed.get()));
   }
 
   /** {@return its place among others on the sheet} */

@@ -24,7 +24,7 @@ public record NextCount(Reason reason, LocalDate by) {
 
   /** What is lacking. */
   public enum Reason {
-    /** No mites were counted yet. */
+    /** No bees were washed yet. */
     NO_COUNT("no-count"),
     /** The last count is more than {@value NextCount#OLD} days old. */
     OLD_COUNT("old-count"),

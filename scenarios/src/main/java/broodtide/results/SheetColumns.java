@@ -86,7 +86,7 @@ public final class SheetColumns {
     boolean plans = row.decision().ranking().isPresent();
     List<@Nullable Object> cells = new ArrayList<>();
     cells.add(row.hive());
-    cells.addAll(row.lastCount().map(SheetColumns::count).orElse(Arrays.asList(new Object[4])));
+    cells.addAll(count(row));
     cells.add(row.decision().date());
     band(row.infestation(), cells);
     cells.add(number(row.decision().overThresholdToday()));
@@ -104,6 +104,14 @@ public final class SheetColumns {
     cells.add(row.wash().map(WashGain::gain).orElse(null));
     cells.add(row.wash().map(WashGain::changes).orElse(null));
     return cells;
+  }
+
+  /** The newest count; a board has neither bees nor mites per 100 of them. */
+  private static List<@Nullable Object> count(HiveRow row) {
+    return row.lastBoard()
+        .map(board -> Arrays.<@Nullable Object>asList(board.date(), board.mites(), null, null))
+        .or(() -> row.lastCount().map(SheetColumns::count))
+        .orElse(Arrays.asList(new Object[4]));
   }
 
   private static List<@Nullable Object> count(Wash w) {

@@ -10,6 +10,7 @@ import broodtide.assessment.ApiarySheet;
 import broodtide.assessment.Decision;
 import broodtide.assessment.HiveRow;
 import broodtide.assessment.PlanSummary;
+import broodtide.wash.BoardCount;
 import broodtide.wash.Wash;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -71,6 +72,7 @@ final class SheetJson {
     row.lastCount()
         .ifPresentOrElse(
             w -> count(node.putObject("lastCount"), w), () -> node.putNull("lastCount"));
+    row.lastBoard().ifPresent(board -> board(node.putObject("lastBoard"), board));
     band(node.putObject("infestation"), row.infestation());
     put(node, "overThresholdToday", d.overThresholdToday());
     band(node.putObject("judged"), row.judged());
@@ -104,6 +106,13 @@ final class SheetJson {
     node.put("bees", four(w.beesOrAssumed()));
     node.put("beesAssumed", w.beesAssumed());
     node.put("perHundred", four(w.perHundred()));
+  }
+
+  private static void board(ObjectNode node, BoardCount board) {
+    node.put("date", board.date().toString());
+    node.put("days", board.days());
+    node.put("mites", board.mites());
+    node.put("perDay", four(board.perDay()));
   }
 
   private static void put(ObjectNode node, String name, OptionalDouble value) {

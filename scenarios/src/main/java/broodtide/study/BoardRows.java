@@ -114,9 +114,9 @@ final class BoardRows {
     notes.add(
         "Mites on a board were counted "
             + (counts.size() == 1 ? "once" : counts.size() + " times")
-            + ". They are read together with the washes, but say less: what falls differs widely"
-            + " between hives. The commands growth, worked, wash and the scores of backtest use"
-            + " washes alone.");
+            + ". They say less than washes, for what falls differs widely between hives. 'growth',"
+            + " 'worked', the scores of 'backtest' and 'wash' with a table use washes alone. All"
+            + " else reads both together.");
     Set<String> alone = new TreeSet<>();
     counts.forEach(count -> alone.add(count.colony()));
     washes.forEach(wash -> alone.remove(wash.colony()));

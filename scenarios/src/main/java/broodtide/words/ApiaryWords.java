@@ -223,7 +223,7 @@ public final class ApiaryWords {
    */
   public static String next(NextCount next) {
     return switch (next.reason()) {
-      case NO_COUNT -> "wash now, nothing was counted yet";
+      case NO_COUNT -> "wash now, no bees were washed yet";
       case OLD_COUNT -> "wash now, the last count is over " + NextCount.OLD / 7 + " weeks old";
       case ONE_DAY ->
           "wash again by " + Plain.day(next.by()) + ", one count says nothing of growth";
@@ -237,7 +237,7 @@ public final class ApiaryWords {
    */
   public static String mark(NextCount next) {
     return switch (next.reason()) {
-      case NO_COUNT -> "no count";
+      case NO_COUNT -> "no wash";
       case OLD_COUNT -> "old count";
       case ONE_DAY -> "one count";
     };

@@ -2,6 +2,7 @@ package broodtide.words;
 
 import broodtide.fit.Backtest;
 import broodtide.fit.ForecastBias;
+import broodtide.fit.GrowthBias;
 
 /** What is said of forecasts on one's own records: whether they ran too high or too low. */
 public final class BiasWords {
@@ -51,10 +52,27 @@ public final class BiasWords {
    * @param report forecasts of washes that were held out
    */
   public static String besideAnswer(Backtest.Report report) {
-    boolean clear = report.marks().size() >= ForecastBias.FEWEST && ForecastBias.of(report).clear();
+    GrowthBias bias = GrowthBias.of(report);
+    int telling = GrowthBias.untreated(report).size();
+    int all = report.marks().size();
+    if (bias.none()) {
+      return sentence(report)
+          + (all < ForecastBias.FEWEST
+              ? " The figures are as they are without records."
+              : " The figures are as they are without records: fewer than "
+                  + ForecastBias.FEWEST
+                  + " forecasts have no treatment since the wash before.");
+    }
     return sentence(report)
-        + (clear
-            ? " The figures have not been adjusted for this: read them with that in mind."
-            : " The figures have not been adjusted for this.");
+        + (telling == all
+            ? " The figures take this in."
+            : " The figures take in the "
+                + telling
+                + " forecasts without a treatment since the wash before.")
+        + " From the last wash on a mite has "
+        + Digits.two(bias.factor())
+        + " times the usual daughters (90 % interval "
+        + Digits.range(bias.range().low(), bias.range().high())
+        + ").";
   }
 }

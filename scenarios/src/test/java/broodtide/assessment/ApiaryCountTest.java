@@ -7,6 +7,7 @@ import broodtide.assessment.HiveChance.Ranked;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
+import broodtide.fit.GrowthBias;
 import broodtide.fit.SeasonPosterior;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -123,6 +124,42 @@ class ApiaryCountTest {
       assertThat(count.distribution()[2]).isGreaterThan(chance * chance);
       assertThat(count.distribution()[0]).isGreaterThan((1 - chance) * (1 - chance));
     }
+  }
+
+  /** What records leave in doubt is shared: hives meet more often, and each keeps its chance. */
+  @Test
+  void doubtOfTheRecordsIsSharedByTheHives() {
+    ColonyCase usual = Invented.colony().throughWinter();
+    ColonyCase doubted = usual.with(usual.priors().with(new GrowthBias(-0.3, 0.25)));
+    try (Workers workers = new Workers(2)) {
+      HiveChance before = lost(usual, workers);
+      HiveChance after = lost(doubted, workers);
+      assertThat(after.chance()).as("flat records").isLessThan(before.chance());
+      ApiaryCount one = ApiaryCount.of(List.of(after));
+      assertThat(one.distribution()).containsExactly(1 - after.chance(), after.chance());
+      ApiaryCount eight = ApiaryCount.of(Collections.nCopies(8, after));
+      assertThat(mean(eight)).isCloseTo(8 * after.chance(), within(1e-9));
+      double growth = share(after);
+      assertThat(growth).isGreaterThan(share(before));
+      // own variance .36 of .5 squared, beside which .25 squared is shared
+      assertThat(1 - growth).isCloseTo(0.36 * 0.25 / (0.25 + 0.0625), within(1e-9));
+    }
+  }
+
+  private static double share(HiveChance hive) {
+    return hive.shared().stream()
+        .filter(s -> s.what().startsWith("growthToCome"))
+        .mapToDouble(HiveChance.Share::share)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static HiveChance lost(ColonyCase c, Workers workers) {
+    SeasonPosterior posterior = Invented.posterior(c, 256, workers);
+    PlanRun wait =
+        Comparison.of(c, posterior, List.of(Plan.waiting("wait")), workers, Progress.NONE)
+            .reference();
+    return HiveChance.lost(posterior, wait).orElseThrow();
   }
 
   /** Over invented yards that share what they are said to share, intervals hold what they say. */

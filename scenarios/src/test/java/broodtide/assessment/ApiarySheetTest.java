@@ -64,6 +64,7 @@ class ApiarySheetTest {
         new HiveRow(
             "a",
             row.lastCount(),
+            row.lastBoard(),
             row.infestation(),
             row.judgedOn(),
             row.judged(),
@@ -134,6 +135,7 @@ class ApiarySheetTest {
     return new HiveRow(
         hive,
         r.lastCount(),
+        r.lastBoard(),
         r.infestation(),
         r.judgedOn(),
         r.judged(),
@@ -152,6 +154,7 @@ class ApiarySheetTest {
     return new HiveRow(
         r.hive(),
         r.lastCount(),
+        r.lastBoard(),
         r.infestation(),
         r.judgedOn(),
         band(level),
@@ -177,6 +180,7 @@ class ApiarySheetTest {
     return new HiveRow(
         hive,
         Optional.of(Wash.of(NOW.minusDays(1), hive, 3, 300)),
+        Optional.empty(),
         band(1),
         LocalDate.of(2025, 9, 30),
         band(5),

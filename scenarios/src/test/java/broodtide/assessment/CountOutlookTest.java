@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import broodtide.catalog.Catalog;
 import broodtide.engine.Workers;
@@ -31,6 +32,27 @@ class CountOutlookTest {
     assertThat(many.infestation().median()).isGreaterThan(2 * few.infestation().median());
     assertThat(few.infestation().q05()).isLessThan(few.infestation().median());
     assertThat(many.infestation().median()).isGreaterThan(3);
+  }
+
+  /** South of the equator all that belongs to the calendar is half a year later. */
+  @Test
+  void mitesFlyInByTheCalendarOfThePlace() {
+    LocalDate january = LocalDate.of(2026, 1, 13);
+    CountOutlook south;
+    try (Workers workers = new Workers(2)) {
+      south =
+          CountOutlook.of(
+              Wash.of(january, "A", 3, 300),
+              TEMPERATE.inSouth(),
+              Catalog.threshold("kulhanek-2021"),
+              workers);
+    }
+    assertThat(south.colony().model().immigration().on(LocalDate.of(2026, 3, 1))).isPositive();
+    assertThat(south.colony().model().immigration().on(LocalDate.of(2026, 9, 1))).isZero();
+    CountOutlook.Ahead north = of(LocalDate.of(2026, 7, 15), 3).orElseThrow();
+    CountOutlook.Ahead here = south.ahead().orElseThrow();
+    assertThat(here.infestation().median())
+        .isCloseTo(north.infestation().median(), withPercentage(5));
   }
 
   @Test

@@ -69,7 +69,7 @@ public final class ClusterMain implements Callable<Integer> {
       description =
           "Table of washes, CSV or Parquet: a file, or a folder of files. The columns of the"
               + " washes file with yard, and climate and region if wanted.")
-  private String washes = "";
+  String washes = "";
 
   @Option(
       names = "--given",
@@ -82,7 +82,7 @@ public final class ClusterMain implements Callable<Integer> {
       required = true,
       paramLabel = "PATH",
       description = "Folder of the results, which all machines can write to.")
-  private String folder = "";
+  String folder = "";
 
   @Option(
       names = "--format",
@@ -257,7 +257,7 @@ public final class ClusterMain implements Callable<Integer> {
       done = true;
       out.println(counts.text());
       out.println("Written to " + folder + ".");
-      out.println(Caution.ANSWER);
+      out.println(Caution.answer(counts.acid()));
     } finally {
       if (!done) {
         results.sweep();
@@ -278,14 +278,13 @@ public final class ClusterMain implements Callable<Integer> {
         .put("simulatedColonies", colonies)
         .put("climate", question.usualClimate())
         .put("threshold", threshold)
-        .put("neighbours", neighbours)
-        .put("caution", Caution.ANSWER);
+        .put("neighbours", neighbours);
     plans.forEach(facts.putArray("plans")::add);
     return facts;
   }
 
   /** What is asked, with everything that the words mean looked up once. */
-  private Question question() {
+  Question question() {
     boolean compare = asked == Asked.compare;
     if (!compare && (with != null || only || !plans.isEmpty())) {
       throw new RefusedException(

@@ -9,11 +9,13 @@ import broodtide.study.WashFile;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -89,7 +91,8 @@ record ColonyRows(
             first(rows, CLIMATE),
             without(rows, judged.faults()),
             usedGiven,
-            newest(washes, usedGiven),
+            days(washes, usedGiven).min(Comparator.naturalOrder()).orElseThrow(),
+            days(washes, usedGiven).max(Comparator.naturalOrder()).orElseThrow(),
             washes.boards().stream().map(b -> b.date()).max(LocalDate::compareTo).orElse(null));
     return new ColonyRows(hive, rejected, rejectedGiven, 0);
   }
@@ -98,12 +101,10 @@ record ColonyRows(
     return own.stream().anyMatch(row -> row.file().equals(r.file()) && row.line() == r.line());
   }
 
-  private static LocalDate newest(WashFile washes, List<InputRow> given) {
+  private static Stream<LocalDate> days(WashFile washes, List<InputRow> given) {
     return Stream.concat(
-            washes.washes().stream().map(w -> w.date()),
-            given.stream().map(row -> LocalDate.parse(row.cells()[DATE])))
-        .max(LocalDate::compareTo)
-        .orElseThrow();
+        washes.washes().stream().map(w -> w.date()),
+        given.stream().map(row -> LocalDate.parse(row.cells()[DATE])));
   }
 
   static List<String[]> cells(List<InputRow> rows) {
@@ -123,6 +124,19 @@ record ColonyRows(
   static List<broodtide.control.Control> given(Hive hive, LocalDate today) {
     TreatmentFile given = RowSieve.treatments(cells(hive.given()), i -> "row " + i, today).table();
     return given == null ? List.of() : given.of(hive.colony());
+  }
+
+  /** What a colony was given and when, the same text for all that were treated alike. */
+  static String treatments(Hive hive) {
+    return hive.given().stream()
+        .map(
+            row -> {
+              String[] cells = row.cells().clone();
+              cells[CONTROL_COLONY] = "";
+              return String.join("\t", cells);
+            })
+        .sorted()
+        .collect(Collectors.joining("\n"));
   }
 
   private static String first(List<InputRow> rows, int cell) {

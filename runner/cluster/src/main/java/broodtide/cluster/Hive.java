@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param climate its climate; empty when none is named
  * @param counts its washes and boards
  * @param given what it was given, what all colonies were given among it
+ * @param first its first wash or treatment, on which its season begins
  * @param newest its newest wash or treatment
  * @param newestBoard the day on which its newest board was taken out; null without boards
  */
@@ -24,6 +25,7 @@ record Hive(
     String climate,
     List<InputRow> counts,
     List<InputRow> given,
+    LocalDate first,
     LocalDate newest,
     @Nullable LocalDate newestBoard)
     implements Serializable {
@@ -34,6 +36,7 @@ record Hive(
 
   /** The same colony where its yard stands. */
   Hive in(String otherRegion, String otherClimate) {
-    return new Hive(colony, yard, otherRegion, otherClimate, counts, given, newest, newestBoard);
+    return new Hive(
+        colony, yard, otherRegion, otherClimate, counts, given, first, newest, newestBoard);
   }
 }

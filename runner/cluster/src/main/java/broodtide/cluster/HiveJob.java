@@ -1,5 +1,6 @@
 package broodtide.cluster;
 
+import broodtide.assessment.Caution;
 import broodtide.assessment.RegionCount;
 import broodtide.forms.Fault;
 import broodtide.measure.RefusedException;
@@ -8,7 +9,6 @@ import broodtide.study.RowSieve;
 import broodtide.study.RowSieve.Table;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,6 +19,7 @@ import org.apache.spark.SparkException;
 import org.apache.spark.api.java.JavaPairRDD;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
+import org.apache.spark.broadcast.Broadcast;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.storage.StorageLevel;
 import org.jspecify.annotations.Nullable;
@@ -74,20 +75,6 @@ final class HiveJob {
       long used,
       long unused) {}
 
-  /** The newest of all days of a kind. */
-  private record Newest(LocalDate day, @Nullable LocalDate board) implements Serializable {
-    static Newest of(Hive hive) {
-      return new Newest(hive.newest(), hive.newestBoard());
-    }
-
-    Newest and(Newest other) {
-      LocalDate mine = board;
-      LocalDate theirs = other.board;
-      boolean takesTheirs = mine == null || (theirs != null && theirs.isAfter(mine));
-      return new Newest(day.isAfter(other.day) ? day : other.day, takesTheirs ? theirs : mine);
-    }
-  }
-
   /**
    * Runs the job.
    *
@@ -101,28 +88,28 @@ final class HiveJob {
     Colonies colonies = colonies(washes, given);
     JavaRDD<Yard> yards =
         colonies.yards().filter(y -> y.yard() != null).map(y -> Objects.requireNonNull(y.yard()));
-    JavaRDD<Newest> days = yards.flatMap(y -> y.hives().stream().map(Newest::of).iterator());
-    if (days.isEmpty()) {
+    YardSurvey all = yards.aggregate(YardSurvey.NONE, YardSurvey::and, YardSurvey::and);
+    LocalDate newest = all.newest();
+    if (newest == null) {
       throw new RefusedException(nothing(colonies));
     }
-    Newest newest = days.reduce(Newest::and);
     LocalDate decideOn = question.decideOn();
-    LocalDate now = decideOn == null ? newest.day().plusDays(1) : decideOn;
-    yards.map(Yard::climate).distinct().collect().forEach(climate -> question.cases(climate, now));
-    YardWorker worker =
-        new YardWorker(
-            question,
-            now,
-            decideOn == null ? newest.board() : null,
-            yards.map(y -> y.hives().size()).fold(0, Integer::sum),
-            work);
+    LocalDate now = decideOn == null ? newest.plusDays(1) : decideOn;
+    LocalDate newestBoard = decideOn == null ? all.newestBoard() : null;
+    all.climates().forEach(climate -> question.cases(climate, now));
+    YardWorker worker = new YardWorker(question, now, newestBoard, all.hives(), work);
     String place = out.staged(WORK).toString();
-    yards.mapPartitions(worker::each).saveAsObjectFile(place);
-    JavaRDD<YardResult> results =
-        JavaSparkContext.fromSparkContext(spark.sparkContext()).objectFile(place);
+    JavaSparkContext context = JavaSparkContext.fromSparkContext(spark.sparkContext());
+    Broadcast<SharedSeasons> seasons = context.broadcast(new SharedSeasons(question.colonies()));
+    yards
+        .sortBy(YardOrder::of, true, tasks)
+        .mapPartitions(part -> worker.each(part, seasons.value().here()))
+        .saveAsObjectFile(place);
+    JavaRDD<YardResult> results = context.objectFile(place);
     JobCounts counts = write(results, colonies, format);
     out.discard(WORK);
-    facts.put("decisionDate", decidedOn(now, decideOn == null ? newest.board() : null).toString());
+    facts.put("decisionDate", decidedOn(now, newestBoard).toString());
+    facts.put("caution", Caution.answer(counts.acid()));
     counts.write(facts.putObject("rows"));
     out.publish(facts);
     return counts;
@@ -228,17 +215,19 @@ final class HiveJob {
             .rejectedCounts()
             .union(colonies.yards().flatMap(y -> y.rejected().iterator()))
             .union(results.flatMap(y -> y.rejected().iterator()));
+    YardTally tally = results.aggregate(YardTally.NONE, YardTally::and, YardTally::and);
     JobCounts counts =
         new JobCounts(
             colonies.counts(),
-            results.map(y -> (long) y.counts()).fold(0L, Long::sum),
+            tally.counts(),
             rejectedCounts.count(),
             colonies.given(),
             colonies.used(),
             colonies.unused(),
             colonies.rejectedGiven().count(),
-            results.map(y -> (long) y.lines().size()).fold(0L, Long::sum),
-            results.filter(y -> !y.lines().isEmpty()).count());
+            tally.hives(),
+            tally.yards(),
+            tally.acid());
     if (counts.hives() == 0) {
       throw new RefusedException(
           "nothing can be said of any hive; the first reason: "

@@ -122,7 +122,8 @@ final class InputTables {
     return uri.startsWith("file:") ? Path.of(uri.replaceFirst("^file:/*", "/")).toString() : uri;
   }
 
-  private static Iterator<Sifted> csv(
+  /** The rows of one CSV file. */
+  static Iterator<Sifted> csv(
       Table table, InputStream in, String name, List<String> further, LocalDate today) {
     List<Sifted> out = new ArrayList<>();
     try {

@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
  * @param treatmentsRejected those that were set aside
  * @param hives hives of the sheet
  * @param yards their yards
+ * @param acid whether a plan that the sheet names uses an acid
  */
 record JobCounts(
     long countsRead,
@@ -24,7 +25,8 @@ record JobCounts(
     long treatmentsUnused,
     long treatmentsRejected,
     long hives,
-    long yards) {
+    long yards,
+    boolean acid) {
   /** What comes in goes out or is rejected; anything else is a fault of the program. */
   JobCounts {
     if (countsRead != countsUsed + countsRejected

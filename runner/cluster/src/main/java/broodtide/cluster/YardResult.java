@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param lost how many are lost by spring if all that can do so carry out a plan, by its name;
  *     empty where losses are not known
  * @param waiting the plan of those that do nothing
+ * @param acid whether a plan that the sheet names for one of them uses an acid
  * @param rejected rows of hives of which nothing can be said
  * @param counts washes and boards that were used
  */
@@ -27,6 +28,7 @@ record YardResult(
     @Nullable RegionCount over,
     Map<String, RegionCount> lost,
     String waiting,
+    boolean acid,
     List<RejectedRow> rejected,
     int counts)
     implements Serializable {

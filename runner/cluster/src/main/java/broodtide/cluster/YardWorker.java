@@ -5,6 +5,7 @@ import broodtide.assessment.ApiaryPlan;
 import broodtide.assessment.ApiaryPlan.Whom;
 import broodtide.assessment.ColonyCase;
 import broodtide.assessment.ColonyCases;
+import broodtide.assessment.ControlCautions;
 import broodtide.assessment.HiveAnswer;
 import broodtide.assessment.HiveChance;
 import broodtide.assessment.HiveRow;
@@ -20,6 +21,7 @@ import broodtide.study.WashFile;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
@@ -50,20 +52,20 @@ record YardWorker(
         return answer.row(NextWash.of(answer.comparison()));
       };
 
-  /** Banks of seasons that a task holds at once. */
-  private static final int BANKS = 2;
+  /** Hives that began alike and were treated alike, which share seasons, stand together. */
+  private static final Comparator<Hive> SHARING_TOGETHER =
+      Comparator.comparing(Hive::first).thenComparing(ColonyRows::treatments);
 
-  /** Works out yards, which stand in an order that keeps those of one climate together. */
-  Iterator<YardResult> each(Iterator<Yard> yards) {
+  /**
+   * Works out yards, each after those that it shares seasons with.
+   *
+   * @param banks seasons that hives share
+   */
+  Iterator<YardResult> each(Iterator<Yard> yards, SeasonBanks banks) {
     Map<String, PlaceCases> places = new HashMap<>();
-    SeasonBanks banks = new SeasonBanks(BANKS);
     List<Yard> sorted = new ArrayList<>();
     yards.forEachRemaining(sorted::add);
-    sorted.sort(
-        (a, b) ->
-            a.climate().equals(b.climate())
-                ? a.key().compareTo(b.key())
-                : a.climate().compareTo(b.climate()));
+    sorted.sort(Comparator.comparing(YardOrder::of));
     return sorted.stream()
         .map(
             yard ->
@@ -79,7 +81,7 @@ record YardWorker(
     List<RejectedRow> rejected = new ArrayList<>();
     int counts = 0;
     try (Workers alone = new Workers(1)) {
-      for (Hive hive : yard.hives()) {
+      for (Hive hive : yard.hives().stream().sorted(SHARING_TOGETHER).toList()) {
         try {
           ColonyCase c = colony(hive, place);
           List<Plan> plans = question.plans(c);
@@ -92,6 +94,7 @@ record YardWorker(
         }
       }
     }
+    rows.sort(Comparator.comparing(HiveRow::hive));
     return result(yard, rows, rejected, counts);
   }
 
@@ -115,12 +118,14 @@ record YardWorker(
     TreeSet<String> plans = new TreeSet<>();
     List<HiveChance> over = new ArrayList<>();
     String waiting = "";
+    boolean acid = false;
     for (HiveRow row : rows) {
       Object[] cells = SheetColumns.cells(row).toArray();
       lines.add(new YardResult.Line(row.urgency(), TableRow.of(cells)));
       plans.addAll(row.lost().keySet());
       row.over().ifPresent(over::add);
       waiting = row.decision().waiting().plan().name();
+      acid |= ControlCautions.acid(row.decision().named().toList());
     }
     Map<String, RegionCount> lost = new TreeMap<>();
     for (String plan : plans) {
@@ -128,6 +133,6 @@ record YardWorker(
     }
     RegionCount counted = over.size() == rows.size() ? RegionCount.of(ApiaryCount.of(over)) : null;
     return new YardResult(
-        yard.key(), yard.region(), lines, counted, lost, waiting, rejected, counts);
+        yard.key(), yard.region(), lines, counted, lost, waiting, acid, rejected, counts);
   }
 }

@@ -21,10 +21,10 @@ import java.util.concurrent.TimeUnit;
  */
 public final class FaultyJob {
   /** The hive that fails. */
-  static final String BAD = "Hive 00007";
+  static final String BAD = "Hive 00003";
 
   /** From this hive on, work waits when it is held. */
-  static final String HELD = "Hive 00012";
+  static final String HELD = "Hive 00004";
 
   /** A file that lets held work go on. */
   static final String GO = "go";
@@ -32,10 +32,13 @@ public final class FaultyJob {
   /** How the names of marks begin; the number of the process follows. */
   static final String AT_WORK = "at-work-";
 
+  /** Likewise, of banks of seasons; the process and the bank's own number follow. */
+  static final String SEASONS = "seasons-";
+
   /** Likewise, of executors that wait. */
   static final String WAITS = "waits-";
 
-  private static final long PATIENCE = TimeUnit.MINUTES.toNanos(2);
+  private static final long PATIENCE = TimeUnit.MINUTES.toNanos(10);
   private static final long PAUSE = 20;
   private static final int MEGABYTE = 1 << 20;
 
@@ -78,6 +81,7 @@ public final class FaultyJob {
         ColonyCase c, List<Plan> plans, Question question, SeasonBanks banks, Workers workers) {
       long process = ProcessHandle.current().pid();
       isFirst(AT_WORK + process);
+      isFirst(SEASONS + process + "-" + System.identityHashCode(banks));
       boolean bad = c.colony().equals(BAD);
       switch (fault) {
         case NONE -> {}

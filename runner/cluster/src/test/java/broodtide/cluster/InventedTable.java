@@ -34,6 +34,11 @@ final class InventedTable {
     return out;
   }
 
+  /** The first round of washes alone. */
+  static List<String> firstRound(int hives, int perYard) {
+    return rows(hives, perYard).stream().filter(row -> row.startsWith("2026-05")).toList();
+  }
+
   static String csv(List<String> rows) {
     return HEAD + "\n" + String.join("\n", rows) + "\n";
   }

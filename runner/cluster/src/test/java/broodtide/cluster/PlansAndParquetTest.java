@@ -2,11 +2,13 @@ package broodtide.cluster;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import broodtide.assessment.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -63,7 +65,9 @@ class PlansAndParquetTest {
     JobRun.Outcome job = JobRun.job(YardWorker.CORE, 2, words.toArray(String[]::new));
     assertThat(job.code()).as(job.err()).isZero();
     assertThat(job.out())
-        .contains("Treatments read: 3; used: 2; of colonies without counts: 1; rejected: 0.");
+        .contains("Treatments read: 3; used: 2; of colonies without counts: 1; rejected: 0.")
+        .contains(Caution.answer(false))
+        .doesNotContain(Caution.ACID);
     assertThat(folder.resolve("csv/sheet.csv"))
         .hasSameBinaryContentAs(folder.resolve("plain/sheet.csv"));
     List<String> regions = Files.readAllLines(folder.resolve("csv/regions.csv"));
@@ -82,6 +86,29 @@ class PlansAndParquetTest {
       assertThat(second.code()).as(second.err()).isZero();
     }
     theSameInParquet();
+  }
+
+  @Test
+  void acidsAreWarnedOfAsByTheProgram() throws IOException {
+    Path csv = folder.resolve("washes.csv");
+    Files.writeString(csv, InventedTable.HEAD + "\n2026-08-01,Brimful,40,300,Yard,Region,\n");
+    String end =
+        " --climate cool-maritime --colonies 64 --only --plan on|2026-08-05|with|formic-strips"
+            + " --out ";
+    JobRun.Outcome program = JobRun.program(spaced("compare " + csv + end + path("plain")));
+    assertThat(program.code()).as(program.out()).isZero();
+    assertThat(program.out().replaceAll("\\s+", " ")).contains(Caution.ACID);
+    String[] words = spaced("compare --washes " + csv + end + path("job")).toArray(String[]::new);
+    JobRun.Outcome job = JobRun.job(YardWorker.CORE, 1, words);
+    assertThat(job.code()).as(job.err()).isZero();
+    assertThat(job.out()).contains(Caution.answer(true));
+    assertThat(Files.readString(folder.resolve("job/broodtide-cluster.json")))
+        .contains(Caution.answer(true));
+  }
+
+  /** Words parted by blanks, with bars for blanks within a word. */
+  private static List<String> spaced(String call) {
+    return Arrays.stream(call.split(" ")).map(word -> word.replace('|', ' ')).toList();
   }
 
   private String path(String name) {
