@@ -30,7 +30,8 @@ record ColonySection(ColonyResult result, SeasonChart chart, boolean several) {
           + " logarithmic: equal steps up are equal factors.";
 
   /** How to read the figures of plans. */
-  static final String FIGURES = "The median; below it, where there is one, the 90 % interval.";
+  static final String FIGURES =
+      "Each figure is a median, with its 90 % interval below where there is one.";
 
   HtmlWriter write(String id) {
     HtmlWriter h = HtmlWriter.piece();
