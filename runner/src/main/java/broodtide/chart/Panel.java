@@ -58,7 +58,7 @@ public record Panel(
     for (Line line : lines) {
       Estimate end = line.last();
       Range outer = end.outer();
-      s.append(' ').append(line.name()).append(": ").append(Numerals.two(end.median()));
+      s.append(' ').append(begun(line.name())).append(": ").append(Numerals.two(end.median()));
       if (outer != null) {
         s.append(" (").append(Numerals.range(outer.low(), outer.high())).append(')');
       }
@@ -66,5 +66,10 @@ public record Panel(
       s.append(line.ended().isEmpty() ? "." : ", where the line ends: " + line.ended() + ".");
     }
     return s.toString();
+  }
+
+  /** A name as a sentence begins. */
+  private static String begun(String name) {
+    return name.isEmpty() ? "" : Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 }
