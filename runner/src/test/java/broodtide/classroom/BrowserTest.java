@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page in a real browser: keys, pointer, small and large windows. */
+@Tag("slow")
 class BrowserTest extends ClassInBrowser {
   @AfterEach
   void theConsoleIsQuiet() {

@@ -7,12 +7,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A hive of which only mites on a board are known. */
+@Tag("slow")
 class BoardsAloneTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String HEAD = "date,colony,mites,bees,method,board_days\n";
