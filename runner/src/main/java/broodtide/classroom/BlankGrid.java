@@ -4,7 +4,6 @@ import broodtide.lesson.Lesson;
 import broodtide.web.Html;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 
 /** An empty grid on which learners draw with a pencil; the first point is given. */
 final class BlankGrid {
@@ -16,11 +15,18 @@ final class BlankGrid {
   private static final int FOOT = 34;
   private static final int ROWS = 4;
 
-  private final StringBuilder out = new StringBuilder();
   private final Lesson.Draw draw;
+  private final PencilGrid grid;
 
   private BlankGrid(Lesson.Draw draw) {
     this.draw = draw;
+    this.grid =
+        new PencilGrid(
+            draw.show().label() + ", " + draw.show().unit(),
+            "grid",
+            "An empty grid to draw on",
+            WIDTH,
+            HEIGHT);
   }
 
   /**
@@ -34,27 +40,18 @@ final class BlankGrid {
   }
 
   private String svg(double given) {
-    out.append("<figure><figcaption>")
-        .append(Html.text(draw.show().label() + ", " + draw.show().unit()))
-        .append("</figcaption><svg class=\"grid\" role=\"img\" aria-label=\"An empty grid to draw")
-        .append(" on\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT + "\">");
     for (int row = 0; row <= ROWS; row++) {
       double value = draw.top() * row / ROWS;
-      line(LEFT, y(value), WIDTH - RIGHT, y(value));
-      text(LEFT - 8, y(value) + 5, "end", SeasonJson.number(value).toPlainString());
+      grid.line(LEFT, y(value), WIDTH - RIGHT, y(value));
+      grid.text(LEFT - 8, y(value) + 5, "end", SeasonJson.number(value).toPlainString());
     }
     for (LocalDate day : draw.days()) {
-      line(x(day), TOP, x(day), HEIGHT - FOOT);
+      grid.line(x(day), TOP, x(day), HEIGHT - FOOT);
       boolean last = day.equals(draw.days().get(draw.days().size() - 1));
-      text(x(day), HEIGHT - 12, last ? "end" : "middle", Sentences.brief(day));
+      grid.text(x(day), HEIGHT - 12, last ? "end" : "middle", Sentences.brief(day));
     }
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"6\"/>",
-            x(draw.days().get(0)),
-            y(given)));
-    return out.append("</svg></figure>").toString();
+    grid.point(x(draw.days().get(0)), y(given));
+    return grid.figure();
   }
 
   private double x(LocalDate day) {
@@ -67,27 +64,5 @@ final class BlankGrid {
 
   private double y(double value) {
     return HEIGHT - FOOT - value / draw.top() * (HEIGHT - FOOT - TOP);
-  }
-
-  private void line(double x1, double y1, double x2, double y2) {
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>",
-            x1,
-            y1,
-            x2,
-            y2));
-  }
-
-  private void text(double x, double y, String anchor, String text) {
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>",
-            x,
-            y,
-            anchor,
-            Html.text(text)));
   }
 }

@@ -3,7 +3,6 @@ package broodtide.classroom;
 import broodtide.lesson.Lesson;
 import broodtide.web.Html;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -20,32 +19,37 @@ final class EfficacyScale {
   private static final int FOOT = 26;
   private static final int STEP = 10;
 
-  private final StringBuilder out = new StringBuilder();
+  private final PencilGrid grid;
 
-  private EfficacyScale() {}
+  private EfficacyScale(int hives) {
+    grid =
+        new PencilGrid(
+            "Efficacy, % of all mites in the hive",
+            "grid efficacy",
+            "An empty scale from 0 to 100 % for each hive",
+            WIDTH,
+            hives * (WORDS + BOX + GAP) + FOOT);
+  }
 
   /** The scales as one picture; nothing where no hive is judged. */
   static Html of(List<Lesson.Judged> hives) {
-    return new Html(hives.isEmpty() ? "" : new EfficacyScale().svg(hives));
+    return new Html(hives.isEmpty() ? "" : new EfficacyScale(hives.size()).svg(hives));
   }
 
   private String svg(List<Lesson.Judged> hives) {
-    int height = hives.size() * (WORDS + BOX + GAP) + FOOT;
-    out.append("<h2>How many of the mites did the treatment kill?</h2><p>For each hive mark your")
-        .append(" best guess, and a bar from the lowest to the highest share that you think")
-        .append(" possible.</p><figure><figcaption>Efficacy, % of all mites in the")
-        .append(" hive</figcaption><svg class=\"grid efficacy\" role=\"img\" aria-label=\"An empty")
-        .append(" scale from 0 to 100 % for each hive\" viewBox=\"0 0 " + WIDTH + " " + height)
-        .append("\">");
     int top = 0;
     for (Lesson.Judged hive : hives) {
       hive(hive, top);
       top += WORDS + BOX + GAP;
     }
     for (int share = 0; share <= 100; share += 2 * STEP) {
-      text(x(share), top + 12, "middle", share + (share == 100 ? " %" : ""));
+      grid.text(x(share), top + 12, "middle", share + (share == 100 ? " %" : ""));
     }
-    return out.append("</svg></figure>").toString();
+    String question = "<h2>How many of the mites did the treatment kill?</h2>";
+    String how =
+        "<p>For each hive mark your best guess, and a bar from the lowest to the highest share that"
+            + " you think possible.</p>";
+    return question + how + grid.figure();
   }
 
   private void hive(Lesson.Judged hive, int top) {
@@ -53,39 +57,17 @@ final class EfficacyScale {
         hive.washes().stream()
             .map(w -> w.mites() + " in " + w.bees() + " on " + Sentences.day(w.date()))
             .collect(Collectors.joining(", "));
-    text(LEFT, top + 16, "start", "Hive " + hive.hive() + ": " + washes);
+    grid.text(LEFT, top + 16, "start", "Hive " + hive.hive() + ": " + washes);
     int upper = top + WORDS;
     int lower = upper + BOX;
     for (int share = 0; share <= 100; share += STEP) {
-      line(x(share), upper, x(share), lower);
+      grid.line(x(share), upper, x(share), lower);
     }
-    line(x(0), upper, x(100), upper);
-    line(x(0), lower, x(100), lower);
+    grid.line(x(0), upper, x(100), upper);
+    grid.line(x(0), lower, x(100), lower);
   }
 
   private static double x(int share) {
     return LEFT + share / 100.0 * (WIDTH - LEFT - RIGHT);
-  }
-
-  private void line(double x1, double y1, double x2, double y2) {
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>",
-            x1,
-            y1,
-            x2,
-            y2));
-  }
-
-  private void text(double x, double y, String anchor, String text) {
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>",
-            x,
-            y,
-            anchor,
-            Html.text(text)));
   }
 }

@@ -50,12 +50,13 @@ final class LessonPage {
   /** One lesson. */
   static Html of(Lesson lesson, LessonPlay play, List<Lesson> all) {
     int at = all.indexOf(lesson);
-    Html next =
-        at + 1 < all.size()
-            ? link("/lessons/" + all.get(at + 1).name(), "Next lesson: " + all.get(at + 1).title())
-            : link("/explore", "Now play with a colony of your own");
+    boolean last = at + 1 == all.size();
     String before = at > 0 ? "/lessons/" + all.get(at - 1).name() + "#talk" : LIST;
-    String after = at + 1 < all.size() ? "/lessons/" + all.get(at + 1).name() : LIST;
+    String after = last ? LIST : "/lessons/" + all.get(at + 1).name();
+    Html next =
+        last
+            ? link("/explore", "Now play with a colony of your own")
+            : link(after, "Next lesson: " + all.get(at + 1).title());
     Html main =
         Template.named("lesson.html")
             .fill(
@@ -67,9 +68,9 @@ final class LessonPage {
                     Map.entry(
                         "on",
                         Html.text(
-                            at + 1 < all.size()
-                                ? "Page Down goes on to lesson " + (at + 2) + ", Page Up back."
-                                : "Page Down goes back to the list of lessons.")),
+                            last
+                                ? "Page Down goes back to the list of lessons."
+                                : "Page Down goes on to lesson " + (at + 2) + ", Page Up back.")),
                     Map.entry("title", Html.text(lesson.title())),
                     Map.entry("story", Html.text(lesson.story())),
                     Map.entry("caution", caution(lesson, " class=\"mind\"")),

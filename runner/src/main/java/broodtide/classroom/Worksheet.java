@@ -29,6 +29,8 @@ final class Worksheet {
 
   /** The page. */
   static Html of(Lesson lesson, LessonPlay play) {
+    List<JudgedHive> hives =
+        IntStream.range(0, lesson.judged().size()).mapToObj(play::judged).toList();
     Html main =
         Template.named("worksheet.html")
             .fill(
@@ -47,8 +49,8 @@ final class Worksheet {
                     Map.entry("reveal", Html.text(lesson.reveal())),
                     Map.entry("figures", figures(play)),
                     Map.entry("charts", new Html(chart(lesson, play).svg())),
-                    Map.entry("judged", judged(lesson, play)),
-                    Map.entry("verdicts", verdicts(lesson, play)),
+                    Map.entry("judged", judged(hives)),
+                    Map.entry("verdicts", verdicts(lesson, hives)),
                     Map.entry("records", LessonPage.records(lesson)),
                     Map.entry("evening", LessonPage.evening(lesson)),
                     Map.entry("answers", answers(lesson)),
@@ -132,11 +134,10 @@ final class Worksheet {
   }
 
   /** The efficacy of each hive whose washes judge a treatment, as the reveal shows it. */
-  private static Html judged(Lesson lesson, LessonPlay play) {
-    if (lesson.judged().isEmpty()) {
+  private static Html judged(List<JudgedHive> hives) {
+    if (hives.isEmpty()) {
       return new Html("");
     }
-    List<JudgedHive> hives = hives(lesson, play);
     String picture =
         PriorPosterior.of(
                 new Heading("What the washes say of the efficacy", "As the reveal shows it"),
@@ -146,16 +147,11 @@ final class Worksheet {
     return new Html("<div class=\"efficacy\">" + picture + "</div>");
   }
 
-  private static List<JudgedHive> hives(Lesson lesson, LessonPlay play) {
-    return IntStream.range(0, lesson.judged().size()).mapToObj(play::judged).toList();
-  }
-
   /** What is said of each of these hives. */
-  private static Html verdicts(Lesson lesson, LessonPlay play) {
-    if (lesson.judged().isEmpty()) {
+  private static Html verdicts(Lesson lesson, List<JudgedHive> hives) {
+    if (hives.isEmpty()) {
       return new Html("");
     }
-    List<JudgedHive> hives = hives(lesson, play);
     return new Html(
         "<h2>What the washes say</h2>"
             + Html.each(

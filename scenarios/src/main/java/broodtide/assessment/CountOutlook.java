@@ -1,14 +1,11 @@
 package broodtide.assessment;
 
-import broodtide.catalog.Assumptions;
 import broodtide.catalog.Surroundings;
 import broodtide.control.Plan;
-import broodtide.engine.ColonyModel;
 import broodtide.engine.Quantity;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.SeasonPosterior;
-import broodtide.mite.Immigration;
 import broodtide.season.Climate;
 import broodtide.wash.BoardCount;
 import broodtide.wash.ThresholdSet;
@@ -100,7 +97,7 @@ public record CountOutlook(
     ColonyCase c =
         new ColonyCase(
                 colony,
-                place(climate),
+                Place.of(climate, climate.southern(), Surroundings.SPARSE, thresholds).model(),
                 first,
                 now,
                 day,
@@ -119,12 +116,6 @@ public record CountOutlook(
             ? Optional.empty()
             : Optional.of(new Ahead(day, waiting.runs().get(0).on(Quantity.INFESTATION, day)));
     return new CountOutlook(c, assessment.waiting(), ahead, waiting.runs().get(0));
-  }
-
-  /** Few neighbours, whose mites arrive by the calendar of the place. */
-  private static ColonyModel place(Climate climate) {
-    Immigration arrivals = Surroundings.SPARSE.immigration(Assumptions.usual());
-    return ColonyModel.in(climate).with(climate.southern() ? arrivals.inSouth() : arrivals);
   }
 
   /** {@return mites per 100 adult bees on the decision date, of simulated colonies that live} */
