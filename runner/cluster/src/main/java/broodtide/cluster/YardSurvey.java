@@ -23,16 +23,15 @@ record YardSurvey(
   static final YardSurvey NONE = new YardSurvey(0, new TreeSet<>(), null, null);
 
   YardSurvey and(Yard yard) {
-    YardSurvey all = and(new YardSurvey(yard.hives().size(), climates(yard), null, null));
+    SortedSet<String> all = new TreeSet<>(climates);
+    all.add(yard.climate());
+    LocalDate day = newest;
+    LocalDate board = newestBoard;
     for (Hive hive : yard.hives()) {
-      all =
-          new YardSurvey(
-              all.hives,
-              all.climates,
-              later(all.newest, hive.newest()),
-              later(all.newestBoard, hive.newestBoard()));
+      day = later(day, hive.newest());
+      board = later(board, hive.newestBoard());
     }
-    return all;
+    return new YardSurvey(hives + yard.hives().size(), all, day, board);
   }
 
   YardSurvey and(YardSurvey other) {
@@ -43,12 +42,6 @@ record YardSurvey(
         both,
         later(newest, other.newest),
         later(newestBoard, other.newestBoard));
-  }
-
-  private static SortedSet<String> climates(Yard yard) {
-    SortedSet<String> one = new TreeSet<>();
-    one.add(yard.climate());
-    return one;
   }
 
   private static @Nullable LocalDate later(@Nullable LocalDate a, @Nullable LocalDate b) {

@@ -57,23 +57,27 @@ record YardWorker(
       Comparator.comparing(Hive::first).thenComparing(ColonyRows::treatments);
 
   /**
-   * Works out yards, each after those that it shares seasons with.
+   * Works out yards one by one.
    *
+   * @param yards in their order, so that those that share seasons stand together
    * @param banks seasons that hives share
    */
   Iterator<YardResult> each(Iterator<Yard> yards, SeasonBanks banks) {
     Map<String, PlaceCases> places = new HashMap<>();
-    List<Yard> sorted = new ArrayList<>();
-    yards.forEachRemaining(sorted::add);
-    sorted.sort(Comparator.comparing(YardOrder::of));
-    return sorted.stream()
-        .map(
-            yard ->
-                of(
-                    yard,
-                    places.computeIfAbsent(yard.climate(), c -> question.cases(c, now)),
-                    banks))
-        .iterator();
+    return new Iterator<>() {
+      @Override
+      public boolean hasNext() {
+        return yards.hasNext();
+      }
+
+      @Override
+      public YardResult next() {
+        Yard yard = yards.next();
+        PlaceCases place =
+            places.computeIfAbsent(yard.climate(), climate -> question.cases(climate, now));
+        return of(yard, place, banks);
+      }
+    };
   }
 
   private YardResult of(Yard yard, PlaceCases place, SeasonBanks banks) {
