@@ -1,7 +1,9 @@
 package broodtide.engine;
 
 import broodtide.colony.BroodTimes;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
@@ -166,6 +168,32 @@ public final class ColonyBlock implements ColonyView {
   /** Copies bees, brood and mites of a lane of another block. */
   void copyLane(ColonyBlock from, int lane, int to) {
     eachRow(from, (theirs, ours) -> ours[to] = theirs[lane]);
+  }
+
+  /**
+   * Takes bees, brood and mites of some lanes a little beyond what two runs led to.
+   *
+   * @param from a run
+   * @param to the next
+   * @param beyond by lane, how far beyond the second, in parts of the way from the first; NaN
+   *     leaves the lane as it is
+   */
+  void follow(ColonyBlock from, ColonyBlock to, double[] beyond) {
+    List<double[]> before = new ArrayList<>();
+    List<double[]> after = new ArrayList<>();
+    from.stateRows(before::add);
+    to.stateRows(after::add);
+    int[] next = {0};
+    stateRows(
+        row -> {
+          double[] first = before.get(next[0]);
+          double[] second = after.get(next[0]++);
+          for (int l = 0; l < beyond.length; l++) {
+            if (!Double.isNaN(beyond[l])) {
+              row[l] = Math.max(0, second[l] + beyond[l] * (second[l] - first[l]));
+            }
+          }
+        });
   }
 
   /** Scales bees, brood and mites of a lane. */

@@ -1,6 +1,7 @@
 package broodtide.engine;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,9 @@ final class Lanes {
     }
   }
 
+  /** The factors that begin on a day. */
+  private record Begun(LocalDate from, Factors factors) {}
+
   /**
    * Lays the members out.
    *
@@ -48,6 +52,8 @@ final class Lanes {
     immigration = rows.row();
     infectivity = rows.row();
     success = rows.rows(courses);
+    // members of one posterior mostly change on the same days, so each is looked up once
+    List<Begun> known = new ArrayList<>();
     for (int l = 0; l < members.size(); l++) {
       SimulatedColony m = members.get(l);
       strength[l] = m.strength();
@@ -57,10 +63,17 @@ final class Lanes {
       for (int c = 0; c < courses; c++) {
         success[c][l] = c < m.success().size() ? m.success().get(c) : 1;
       }
-      for (SeasonChange change : m.changes()) {
-        // of those before the start the last one holds, since they come in the order of days
-        int day = (int) Math.max(0, change.from().toEpochDay() - start.toEpochDay());
-        Factors factors = changes.computeIfAbsent(day, d -> new Factors(rows));
+      for (int k = 0; k < m.changes().size(); k++) {
+        SeasonChange change = m.changes().get(k);
+        if (k == known.size() || !known.get(k).from.equals(change.from())) {
+          // of those before the start the last one holds, since they come in the order of days
+          int day = (int) Math.max(0, change.from().toEpochDay() - start.toEpochDay());
+          Begun begun =
+              new Begun(change.from(), changes.computeIfAbsent(day, d -> new Factors(rows)));
+          known.subList(k, known.size()).clear();
+          known.add(begun);
+        }
+        Factors factors = known.get(k).factors;
         factors.growth[l] = change.growth();
         factors.arrivals[l] = change.arrivals();
       }

@@ -2,7 +2,7 @@ package broodtide.engine;
 
 import broodtide.control.Plan;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,8 +13,11 @@ import java.util.List;
  * in.
  */
 final class Lead {
-  /** Share within which a search ends; mites are then scaled to meet the infestation exactly. */
-  private static final double NEAR = 1e-7;
+  /** Share within which a search ends; what is left is put right along the last two runs. */
+  private static final double NEAR = 1e-5;
+
+  /** The same after a first run, or where the run before is of no use. */
+  private static final double MET = 1e-7;
 
   /** Runs after which a search ends anyway, as where no colony lives on with so many mites. */
   private static final int MOST_RUNS = 12;
@@ -26,16 +29,7 @@ final class Lead {
   private final Schedule schedule;
   private final ColonyBlock before;
 
-  /** Vigours at which it is known what few mites lead to, evenly spread from 0. */
-  private static final int VIGOURS = 17;
-
-  private static final double STEP = 3.0 / (VIGOURS - 1);
-
-  /** By vigour: infestation on the start day per infestation on the first, while mites are few. */
-  private final double[] growth = new double[VIGOURS];
-
-  /** By vigour: infestation on the start day that mites from outside bring alone. */
-  private final double[] brought = new double[VIGOURS];
+  private final LeadOutcomes outcomes;
 
   /**
    * A lead.
@@ -49,32 +43,20 @@ final class Lead {
     this.before = before;
     schedule =
         Schedule.of(new Scenario(model, Plan.waiting("standard"), first, StandardColony.LEAD));
-    knowFewMites();
+    outcomes = new LeadOutcomes(HIGHEST, this::infestations);
   }
 
-  /** Runs a trace of mites at every vigour, without reinvasion and with them. */
-  private void knowFewMites() {
-    List<SimulatedColony> members = new ArrayList<>();
-    for (int i = 0; i < 2 * VIGOURS; i++) {
-      int arriving = i / VIGOURS;
-      members.add(new SimulatedColony(1, 1, 0, i % VIGOURS * STEP, arriving, List.of()));
-    }
+  /** Infestations on the start day of colonies whose infestation is that of the first. */
+  private double[] infestations(List<SimulatedColony> members) {
     ColonyBlock b = new ColonyBlock(members.size(), model.mites().clumping());
     for (int l = 0; l < members.size(); l++) {
-      b.copyLane(before, 0, l);
+      begin(b, l, members.get(l).infestation());
     }
     b.begin();
     run(b, new Lanes(members, schedule.start, b.rows, 0));
-    for (int i = 0; i < VIGOURS; i++) {
-      growth[i] = infestation(b, i) / infestation(before, 0);
-      brought[i] = Math.max(0, infestation(b, VIGOURS + i) - infestation(b, i));
-    }
-  }
-
-  private static double at(double[] values, double vigour) {
-    int below = Math.min(VIGOURS - 2, (int) (vigour / STEP));
-    double share = vigour / STEP - below;
-    return values[below] + share * (values[below + 1] - values[below]);
+    double[] out = new double[members.size()];
+    Arrays.setAll(out, l -> infestation(b, l));
+    return out;
   }
 
   /** Fills a block with colonies as they are on the start day. */
@@ -83,30 +65,32 @@ final class Lead {
     for (int l = 0; l < searches.length; l++) {
       searches[l] = search(members.get(l));
     }
-    ColonyBlock b = run(members, searches);
-    for (int runs = 1; runs < MOST_RUNS && !aimed(b, searches); runs++) {
-      b = run(members, searches);
+    ColonyBlock found = new ColonyBlock(searches.length, model.mites().clumping());
+    ColonyBlock last = run(members, searches);
+    boolean ended = take(found, last, last, searches, false);
+    for (int runs = 1; runs < MOST_RUNS && !ended; runs++) {
+      ColonyBlock next = run(members, searches);
+      ended = take(found, next, last, searches, runs == MOST_RUNS - 1);
+      last = next;
     }
     for (int l = 0; l < searches.length; l++) {
       SimulatedColony m = members.get(l);
-      meet(b, l, m.infestation());
-      b.scaleLane(l, m.startSize());
+      meet(found, l, m.infestation());
+      found.scaleLane(l, m.startSize());
     }
-    b.begin();
-    return b;
+    found.begin();
+    return found;
   }
 
   private Search search(SimulatedColony m) {
-    return new Search(m, at(growth, m.vigour()), at(brought, m.vigour()));
+    return new Search(m, outcomes);
   }
 
   private ColonyBlock run(List<SimulatedColony> members, Search[] searches) {
     ColonyBlock b = new ColonyBlock(searches.length, model.mites().clumping());
     Lanes lanes = new Lanes(members, schedule.start, b.rows, 0);
     for (int l = 0; l < searches.length; l++) {
-      b.copyLane(before, 0, l);
-      double mites = before.adults(0) * searches[l].mites() / 100;
-      b.scaleMites(l, mites / b.phoretic[l]);
+      begin(b, l, searches[l].mites());
       lanes.strength[l] = 1;
       lanes.arriving(l, searches[l].immigration());
     }
@@ -115,18 +99,36 @@ final class Lead {
     return b;
   }
 
+  /** Puts the standard year's colony into a lane, with so many mites per 100 bees. */
+  private void begin(ColonyBlock b, int lane, double infestation) {
+    b.copyLane(before, 0, lane);
+    b.scaleMites(lane, before.adults(0) * infestation / 100 / b.phoretic[lane]);
+  }
+
   private void run(ColonyBlock b, Lanes lanes) {
     DailyEngine.of(b, model, schedule, lanes).run(DayObserver.NONE);
     b.turn(StandardColony.LEAD);
   }
 
-  /** Takes a run in; returns whether every search has ended. */
-  private static boolean aimed(ColonyBlock b, Search[] searches) {
-    boolean all = true;
+  /**
+   * Takes a run in, with the colonies whose search it ends; returns whether all have ended.
+   *
+   * @param last the run before; the same where it is the first
+   * @param all whether it ends all searches
+   */
+  private static boolean take(
+      ColonyBlock found, ColonyBlock run, ColonyBlock last, Search[] searches, boolean all) {
+    double[] beyond = new double[searches.length];
+    boolean ended = true;
     for (int l = 0; l < searches.length; l++) {
-      all &= searches[l].ended(infestation(b, l));
+      Search search = searches[l];
+      boolean ends = search.ended(infestation(run, l)) || all;
+      beyond[l] = ends && !search.taken ? search.beyond : Double.NaN;
+      search.taken = ends;
+      ended &= ends;
     }
-    return all;
+    found.follow(last, run, beyond);
+    return ended;
   }
 
   /** Scales mites to the infestation, and puts them on bees alone where none is left to scale. */
@@ -148,9 +150,14 @@ final class Lead {
    * what it leads to.
    */
   private static final class Search {
+    /** Share by which an infestation is changed to see how fast the first day's changes. */
+    private static final double NUDGE = 1e-3;
+
+    /** What is left must be a small part of the way between the last two runs. */
+    private static final double CLOSE = 0.1;
+
     private final double wanted;
     private final double usual;
-    private final double base;
 
     /** Whether the colony begins without mites and those from outside are sought. */
     private boolean outside;
@@ -158,16 +165,32 @@ final class Lead {
     private double low;
     private double high = HIGHEST;
     private double x;
+
+    /** What it leads to per unit of what it begins with, hereabouts. */
+    private double slope;
+
+    /** How far beyond its last run, in parts of the way from the one before, a search ends. */
+    private double beyond;
+
     private double lastX = Double.NaN;
     private double lastY = Double.NaN;
     private boolean ended;
 
-    Search(SimulatedColony m, double growth, double brought) {
+    /** Whether its colony has been taken from the run that ended it. */
+    private boolean taken;
+
+    Search(SimulatedColony m, LeadOutcomes outcomes) {
       wanted = m.infestation();
       usual = m.immigration() / m.startSize();
-      base = Math.min(brought * usual, 0.9 * wanted);
-      x = Math.min(HIGHEST, (wanted - base) / growth);
       ended = wanted == 0;
+      if (ended) {
+        return;
+      }
+      double all = outcomes.firstDay(wanted, m.vigour(), m.infectivity());
+      double arrivals = Math.min(outcomes.arrivals(m.vigour()) * usual, 0.9 * all);
+      x = Math.min(HIGHEST, all - arrivals);
+      double more = outcomes.firstDay(wanted * (1 + NUDGE), m.vigour(), m.infectivity());
+      slope = more > all ? wanted * NUDGE / (more - all) : wanted / all;
     }
 
     /** Mites per 100 bees on the first day. */
@@ -186,13 +209,18 @@ final class Lead {
         return true;
       }
       boolean capped = !outside && x == HIGHEST && y < wanted;
-      if (capped || Math.abs(y - wanted) <= NEAR * wanted) {
+      double rest = (wanted - y) / (y - lastY);
+      if (capped || Math.abs(y - wanted) <= MET * wanted) {
         ended = true;
-      } else if (!outside && x == 0) {
+      } else if (Math.abs(y - wanted) <= NEAR * wanted && Math.abs(rest) < CLOSE) {
+        ended = true;
+        beyond = rest;
+      } else if (!outside && x == 0 && y > wanted) {
         outside = true;
         low = 0;
         high = usual;
         lastX = Double.NaN;
+        lastY = Double.NaN;
         x = usual * wanted / y;
       } else {
         step(y);
@@ -206,8 +234,11 @@ final class Lead {
       } else {
         high = x;
       }
-      double under = outside ? 0 : Math.min(base, 0.9 * y);
-      double slope = Double.isNaN(lastX) ? (y - under) / x : (y - lastY) / (x - lastX);
+      if (!Double.isNaN(lastX)) {
+        slope = (y - lastY) / (x - lastX);
+      } else if (outside) {
+        slope = y / x;
+      }
       double next = x + (wanted - y) / slope;
       lastX = x;
       lastY = y;

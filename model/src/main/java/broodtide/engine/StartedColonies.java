@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Simulated colonies as they stand on the start day. To seek the mites with which a colony leaves
- * the standard year takes about four runs of the lead; who plays the same colonies through several
+ * the standard year takes about two runs of the lead; who plays the same colonies through several
  * plans does it once and keeps what it led to, some 700 bytes for each colony.
  *
  * <p>Immutable, and safe to share between threads.

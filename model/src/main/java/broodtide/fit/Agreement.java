@@ -4,10 +4,14 @@ import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.special.Gamma;
@@ -31,6 +35,9 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
 
   /** So many factors, each of at most a few thousand, multiply to no more than a double holds. */
   private static final int FEW = 64;
+
+  /** Logarithm of a share that no sum of colonies would show. */
+  private static final double NEGLIGIBLE = -50;
 
   private static final long SEED = 0xA6EE;
   private static final int NONE_LEFT_OUT = -1;
@@ -80,6 +87,32 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   }
 
   /**
+   * What colonies before any wash hang on.
+   *
+   * @param past rates, days and what was done
+   * @param priors what is believed before
+   * @param dates the days of the visits
+   */
+  record Days(Scenario past, Priors priors, List<LocalDate> dates) {}
+
+  /**
+   * Colonies of the priors on the days of some visits.
+   *
+   * @param states by visit
+   * @param dispersions sizes of the negative binomial of washes, by colony
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  record Unwashed(List<ExpectedWashes.State> states, double[] dispersions) {
+    static Unwashed of(SeasonPosterior posterior, List<LocalDate> dates, Workers workers) {
+      SeasonPosterior prior =
+          posterior.beforeWashes(new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED));
+      return new Unwashed(
+          ExpectedWashes.states(prior, posterior.past().plan(), dates, workers),
+          prior.dispersions());
+    }
+  }
+
+  /**
    * Records that colonies of the priors would give.
    *
    * @param terms what stays the same in the probabilities of counts, by wash
@@ -88,11 +121,20 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   @SuppressWarnings("ArrayRecordComponent") // read only, never compared
   record Invented(List<Terms> terms, double[] logMeans) {
     static Invented of(SeasonPosterior posterior, Workers workers) {
-      SeasonPosterior prior =
-          posterior.beforeWashes(new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED));
+      List<LocalDate> days = posterior.washes().stream().map(Wash::date).toList();
+      Unwashed prior =
+          posterior
+              .origin()
+              .unwashed
+              .get(
+                  new Days(posterior.past(), posterior.priors(), days),
+                  () -> Unwashed.of(posterior, days, workers));
       List<ExpectedWashes.Parts> parts =
-          ExpectedWashes.parts(prior, posterior.past().plan(), posterior.washes(), workers);
+          ExpectedWashes.parts(prior.states(), prior.dispersions(), posterior.washes());
       List<Terms> terms = parts.stream().map(Terms::of).toList();
+      // most counts are small, and many records have the same
+      List<Map<Integer, double[]>> rows =
+          terms.stream().<Map<Integer, double[]>>map(t -> new ConcurrentHashMap<>()).toList();
       SplittableRandom[] streams = Streams.of(SEED, Streams.Purpose.PREDICT, RECORDS);
       double[] logMeans = new double[RECORDS];
       workers.run(
@@ -100,12 +142,13 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
           r -> {
             RandomGenerator random = new Well19937c(streams[r].nextLong());
             int colony = random.nextInt(COLONIES);
-            int[] counts = new int[parts.size()];
-            for (int w = 0; w < counts.length; w++) {
+            List<double[]> own = new ArrayList<>();
+            for (int w = 0; w < parts.size(); w++) {
               ExpectedWashes.Parts p = parts.get(w);
-              counts[w] = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
+              int count = WashModel.draw(p.means()[colony], p.sizes()[colony], random);
+              own.add(rows.get(w).computeIfAbsent(count, terms.get(w)::row));
             }
-            logMeans[r] = logMean(terms, counts, colony);
+            logMeans[r] = logMean(own, colony);
           },
           Progress.NONE);
       return new Invented(terms, logMeans);
@@ -118,8 +161,11 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
             .origin()
             .invented
             .get(Visits.of(posterior), () -> Invented.of(posterior, workers));
-    int[] real = posterior.washes().stream().mapToInt(Wash::mites).toArray();
-    double own = logMean(invented.terms(), real, NONE_LEFT_OUT);
+    List<double[]> real = new ArrayList<>();
+    for (int w = 0; w < posterior.washes().size(); w++) {
+      real.add(invented.terms().get(w).row(posterior.washes().get(w).mites()));
+    }
+    double own = logMean(real, NONE_LEFT_OUT);
     long rare = Arrays.stream(invented.logMeans()).filter(log -> log <= own).count();
     return (double) rare / RECORDS;
   }
@@ -128,12 +174,15 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
    * Log of the mean density of a record over colonies, on the scale of log(1 + count): on the scale
    * of counts every record with many mites would look improbable, for its chance is spread wide.
    *
+   * @param rows log densities of its counts, by colony
    * @param apart the colony that gave the record, which has no say: none gave the real one
    */
-  private static double logMean(List<Terms> terms, int[] counts, int apart) {
+  private static double logMean(List<double[]> rows, int apart) {
     double[] log = new double[COLONIES];
-    for (int w = 0; w < counts.length; w++) {
-      terms.get(w).add(counts[w], log);
+    for (double[] row : rows) {
+      for (int i = 0; i < COLONIES; i++) {
+        log[i] += row[i];
+      }
     }
     if (apart != NONE_LEFT_OUT) {
       log[apart] = Double.NEGATIVE_INFINITY;
@@ -144,7 +193,7 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
     }
     double sum = 0;
     for (double v : log) {
-      sum += FastMath.exp(v - top);
+      sum += v - top > NEGLIGIBLE ? FastMath.exp(v - top) : 0;
     }
     return top + FastMath.log(sum / (apart == NONE_LEFT_OUT ? COLONIES : COLONIES - 1));
   }
@@ -163,11 +212,14 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
       return new Terms(none, perMite, p.sizes(), logGamma);
     }
 
-    void add(int count, double[] log) {
+    /** Log densities of one count, by colony. */
+    double[] row(int count) {
       double same = FastMath.log1p(count) - Gamma.logGamma(count + 1.0);
+      double[] out = new double[COLONIES];
       for (int i = 0; i < COLONIES; i++) {
-        log[i] += none[i] + (count == 0 ? 0 : count * perMite[i] + ways(count, i)) + same;
+        out[i] = none[i] + (count == 0 ? 0 : count * perMite[i] + ways(count, i)) + same;
       }
+      return out;
     }
 
     /** Log of gamma(count + size) / gamma(size): for few mites a product of as many terms. */

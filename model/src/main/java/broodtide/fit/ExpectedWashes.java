@@ -19,6 +19,9 @@ import org.apache.commons.math3.util.FastMath;
 public final class ExpectedWashes {
   private static final Set<Quantity> QUANTITIES = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
 
+  /** Most mites of a wash whose place is found without the chances of all other counts. */
+  private static final int FEW = 100;
+
   private ExpectedWashes() {}
 
   /**
@@ -60,36 +63,83 @@ public final class ExpectedWashes {
     CountDistribution distribution() {
       return CountDistribution.mixture(means, sizes, weights);
     }
+
+    /** The chance of fewer mites than a count and half the chance of as many. */
+    double place(int count) {
+      if (count > FEW) {
+        return distribution().place(count);
+      }
+      double sum = 0;
+      double all = 0;
+      for (int i = 0; i < means.length; i++) {
+        double chance = FastMath.exp(-sizes[i] * FastMath.log1p(means[i] / sizes[i]));
+        double ratio = means[i] / (sizes[i] + means[i]);
+        double fewer = 0;
+        for (int y = 0; y < count; y++) {
+          fewer += chance;
+          chance *= (y + sizes[i]) / (y + 1.0) * ratio;
+        }
+        sum += weights[i] * (fewer + 0.5 * chance);
+        all += weights[i];
+      }
+      return sum / all;
+    }
   }
 
   static List<Parts> parts(
       SeasonPosterior posterior, Plan plan, List<Wash> washes, Workers workers) {
-    if (washes.isEmpty()) {
+    List<LocalDate> days = washes.stream().map(Wash::date).toList();
+    return parts(states(posterior, plan, days, workers), posterior.dispersions(), washes);
+  }
+
+  /**
+   * Colonies on the day of a wash.
+   *
+   * @param infestations mites per 100 adult bees by colony
+   * @param living chance that the colony is alive, given that it was on the day of the wash before
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  record State(double[] infestations, double[] living) {}
+
+  /** The colonies of a posterior on some days. */
+  static List<State> states(
+      SeasonPosterior posterior, Plan plan, List<LocalDate> dates, Workers workers) {
+    if (dates.isEmpty()) {
       return List.of();
     }
     Scenario past = posterior.past();
     int days = 1;
-    for (Wash w : washes) {
-      long day = w.date().toEpochDay() - past.start().toEpochDay();
+    for (LocalDate date : dates) {
+      long day = date.toEpochDay() - past.start().toEpochDay();
       if (day < 0) {
-        throw new IllegalArgumentException(w.date() + " lies before the start, " + past.start());
+        throw new IllegalArgumentException(date + " lies before the start, " + past.start());
       }
       days = Math.max(days, Math.toIntExact(day));
     }
     Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
     EnsembleRun run = posterior.run(season, days, QUANTITIES, workers, Progress.NONE);
     Survival survival = posterior.survival();
-    double[] dispersions = posterior.dispersions();
+    return dates.stream()
+        .map(
+            date ->
+                new State(
+                    run.values(Quantity.INFESTATION, date), living(survival, run, posterior, date)))
+        .toList();
+  }
+
+  /** What washes show in colonies of which the state on their days is known. */
+  static List<Parts> parts(List<State> states, double[] dispersions, List<Wash> washes) {
     List<Parts> out = new ArrayList<>();
-    for (Wash w : washes) {
-      WashModel model = new WashModel(w);
-      double[] means = run.values(Quantity.INFESTATION, w.date());
-      double[] sizes = new double[means.length];
+    for (int w = 0; w < washes.size(); w++) {
+      WashModel model = new WashModel(washes.get(w));
+      State state = states.get(w);
+      double[] means = new double[dispersions.length];
+      double[] sizes = new double[dispersions.length];
       for (int i = 0; i < means.length; i++) {
-        means[i] = model.mean(means[i] / 100);
+        means[i] = model.mean(state.infestations()[i] / 100);
         sizes[i] = model.size(dispersions[i]);
       }
-      out.add(new Parts(means, sizes, living(survival, run, posterior, w.date())));
+      out.add(new Parts(means, sizes, state.living()));
     }
     return out;
   }
@@ -177,8 +227,7 @@ public final class ExpectedWashes {
    * @param workers threads; their number does not change the result
    */
   public static List<Check> checks(SeasonPosterior posterior, Workers workers) {
-    List<CountDistribution> expected =
-        of(posterior, posterior.past().plan(), posterior.washes(), workers);
+    List<Parts> expected = parts(posterior, posterior.past().plan(), posterior.washes(), workers);
     List<Check> out = new ArrayList<>();
     for (int i = 0; i < expected.size(); i++) {
       Wash w = posterior.washes().get(i);

@@ -20,6 +20,9 @@ final class RecordOrigin {
   /** What invented records of some visits say, under the priors. */
   final Memo<Agreement.Visits, Agreement.Invented> invented = new Memo<>();
 
+  /** Colonies of the priors on the days of some visits. */
+  final Memo<Agreement.Days, Agreement.Unwashed> unwashed = new Memo<>();
+
   /** Infestations of colonies of the priors, whose unknowns were exchanged one by one. */
   final Memo<PriorSensitivity.Question, List<double[]>> exchanged = new Memo<>();
 

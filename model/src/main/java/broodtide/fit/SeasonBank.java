@@ -238,7 +238,7 @@ final class SeasonBank {
           row.adults[i] < bees
               ? Double.NEGATIVE_INFINITY
               : logLik[i]
-                  + model.quickLogLikelihood(row.infestation[i] / 100.0, dispersions[i])
+                  + model.logLikelihood(row.infestation[i] / 100.0, dispersions[i])
                   + note.logLikelihood(row.adults[i]);
     }
   }

@@ -48,16 +48,11 @@ final class WashModel {
     return 1 / (1 / dispersion + extraVariance);
   }
 
-  /** Log-likelihood of the count. */
-  double logLikelihood(double mitesPerBee, double dispersion) {
-    return logProbability(mites, mean(mitesPerBee), size(dispersion));
-  }
-
   /**
-   * The same but for the last digits, with a product in place of gamma functions where mites are
-   * few; for who asks it of thousands of colonies at once.
+   * Log-likelihood of the count: but for the last digits {@link #logProbability}, with a product in
+   * place of gamma functions where mites are few.
    */
-  double quickLogLikelihood(double mitesPerBee, double dispersion) {
+  double logLikelihood(double mitesPerBee, double dispersion) {
     double mean = mean(mitesPerBee);
     double size = size(dispersion);
     if (mites == 0 || mites > FEW || !(mean > 0)) {
