@@ -196,18 +196,34 @@ public final class ColonyBlock implements ColonyView {
         });
   }
 
+  /** Puts the first lane of another block into all lanes. */
+  void repeat(ColonyBlock from) {
+    eachRow(from, (theirs, ours) -> Arrays.fill(ours, 0, lanes, theirs[0]));
+  }
+
   /** Scales bees, brood and mites of a lane. */
   void scaleLane(int lane, double factor) {
     eachRow(this, (same, row) -> row[lane] *= factor);
   }
 
-  /** Scales the mites of a lane, on bees and in cells. */
-  void scaleMites(int lane, double factor) {
-    phoretic[lane] *= factor;
+  /** Scales bees, brood and mites of every lane. */
+  void scale(double[] factors) {
+    stateRows(row -> scale(row, factors));
+  }
+
+  /** Scales the mites of every lane, on bees and in cells. */
+  void scaleMites(double[] factors) {
+    scale(phoretic, factors);
     for (double[][] ring : miteRings()) {
       for (double[] row : ring) {
-        row[lane] *= factor;
+        scale(row, factors);
       }
+    }
+  }
+
+  private static void scale(double[] row, double[] factors) {
+    for (int l = 0; l < factors.length; l++) {
+      row[l] *= factors[l];
     }
   }
 
@@ -274,13 +290,14 @@ public final class ColonyBlock implements ColonyView {
   private void eachRow(ColonyBlock other, BiConsumer<double[], double[]> rows) {
     each(other.adults, adults, rows);
     rows.accept(other.phoretic, phoretic);
-    double[][][] brood = other.broodRings();
-    double[][][] mites = other.miteRings();
-    for (int r = 0; r < brood.length; r++) {
-      each(brood[r], broodRings()[r], rows);
-    }
-    for (int r = 0; r < mites.length; r++) {
-      each(mites[r], miteRings()[r], rows);
+    each(other.broodRings(), broodRings(), rows);
+    each(other.miteRings(), miteRings(), rows);
+  }
+
+  private static void each(
+      double[][][] theirs, double[][][] ours, BiConsumer<double[], double[]> rows) {
+    for (int r = 0; r < ours.length; r++) {
+      each(theirs[r], ours[r], rows);
     }
   }
 

@@ -5,14 +5,16 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
- * Chosen quantities of many colonies on every day of one scenario. Colonies weigh the same. Values
+ * Chosen quantities of many colonies on the days of one scenario. Colonies weigh the same. Values
  * are kept in single precision, seven digits, so that thousands of colonies and several plans fit
  * into half a gigabyte.
  */
 public final class EnsembleRun {
+  /** Stands for the values of a day on which a quantity is not kept. */
+  private static final float[] NOT_KEPT = {};
+
   private final Scenario scenario;
   private final int members;
   private final Map<Quantity, float[][]> kept = new EnumMap<>(Quantity.class);
@@ -23,23 +25,30 @@ public final class EnsembleRun {
   }
 
   /** A run that its {@link #keeper} fills. */
-  static EnsembleRun empty(Scenario scenario, int members, Set<Quantity> quantities) {
+  static EnsembleRun empty(Scenario scenario, int members, Watched watched) {
     EnsembleRun run = new EnsembleRun(scenario, members);
-    for (Quantity q : quantities) {
-      run.kept.put(q, new float[scenario.days() + 1][members]);
+    for (Quantity q : watched.quantities()) {
+      run.kept.put(q, run.room(q, watched, new float[scenario.days() + 1][], 0));
     }
     return run;
   }
 
+  /** Makes room for a quantity from a day on; a day on which it is not kept has none. */
+  private float[][] room(Quantity quantity, Watched watched, float[][] days, int from) {
+    for (int day = from; day < days.length; day++) {
+      boolean kept = watched.keeps(quantity, scenario.start().plusDays(day));
+      days[day] = kept ? new float[members] : NOT_KEPT;
+    }
+    return days;
+  }
+
   /** A run whose first days are those of another, kept once for both. */
-  static EnsembleRun after(EnsembleRun past, Scenario scenario, Set<Quantity> quantities) {
+  static EnsembleRun after(EnsembleRun past, Scenario scenario, Watched watched) {
     EnsembleRun run = new EnsembleRun(scenario, past.members);
-    for (Quantity q : quantities) {
+    int from = past.scenario.days() + 1;
+    for (Quantity q : watched.quantities()) {
       float[][] days = Arrays.copyOf(past.kept(q), scenario.days() + 1);
-      for (int day = past.scenario.days() + 1; day < days.length; day++) {
-        days[day] = new float[past.members];
-      }
-      run.kept.put(q, days);
+      run.kept.put(q, run.room(q, watched, days, from));
     }
     return run;
   }
@@ -50,7 +59,7 @@ public final class EnsembleRun {
    * @param scenario what is done, where and when
    * @param start the standard year's state on the start day
    * @param members the colonies, at least one
-   * @param quantities what to keep
+   * @param watched what to keep
    * @param workers threads
    * @param progress is told of every block done
    * @return the finished run
@@ -59,10 +68,10 @@ public final class EnsembleRun {
       Scenario scenario,
       StandardColony start,
       List<SimulatedColony> members,
-      Set<Quantity> quantities,
+      Watched watched,
       Workers workers,
       Progress progress) {
-    EnsembleRun run = empty(scenario, members.size(), quantities);
+    EnsembleRun run = empty(scenario, members.size(), watched);
     Ensemble.run(scenario, start, members, run::keeper, workers, progress);
     return run;
   }
@@ -73,7 +82,7 @@ public final class EnsembleRun {
    * @param scenario what is done, where and when
    * @param started the members on the start day, in their order
    * @param members the colonies, at least one
-   * @param quantities what to keep
+   * @param watched what to keep
    * @param workers threads
    * @param progress is told of every block done
    * @return the finished run
@@ -82,10 +91,10 @@ public final class EnsembleRun {
       Scenario scenario,
       StartedColonies started,
       List<SimulatedColony> members,
-      Set<Quantity> quantities,
+      Watched watched,
       Workers workers,
       Progress progress) {
-    EnsembleRun run = empty(scenario, members.size(), quantities);
+    EnsembleRun run = empty(scenario, members.size(), watched);
     Ensemble.run(scenario, started, members, run::keeper, workers, progress);
     return run;
   }
@@ -96,7 +105,7 @@ public final class EnsembleRun {
    * @param scenario what is done, where and when
    * @param past the days before, which {@link SharedPast#begins begin} the scenario
    * @param members the colonies, at least one
-   * @param quantities what to keep
+   * @param watched what to keep
    * @param workers threads
    * @param progress is told of every block done
    * @return the finished run
@@ -105,10 +114,10 @@ public final class EnsembleRun {
       Scenario scenario,
       SharedPast past,
       List<SimulatedColony> members,
-      Set<Quantity> quantities,
+      Watched watched,
       Workers workers,
       Progress progress) {
-    EnsembleRun run = after(past.run(), scenario, quantities);
+    EnsembleRun run = after(past.run(), scenario, watched);
     Ensemble.run(scenario, past, members, run::keeper, workers, progress);
     return run;
   }
@@ -135,16 +144,16 @@ public final class EnsembleRun {
     return part;
   }
 
-  /** What is kept. */
-  Set<Quantity> quantities() {
-    return Set.copyOf(kept.keySet());
-  }
-
   /** Keeps the quantities of a block. */
   DayObserver keeper(int first, int count) {
     BlockRow row = new BlockRow(count);
     return (day, view) ->
-        kept.forEach((quantity, values) -> row.read(quantity, day, view, values[day], first));
+        kept.forEach(
+            (quantity, values) -> {
+              if (values[day] != NOT_KEPT) {
+                row.read(quantity, day, view, values[day], first);
+              }
+            });
   }
 
   /** {@return what was run} */
@@ -279,7 +288,12 @@ public final class EnsembleRun {
   }
 
   private float[] values(Quantity quantity, int day) {
-    return kept(quantity)[day];
+    float[] values = kept(quantity)[day];
+    if (values == NOT_KEPT) {
+      throw new IllegalArgumentException(
+          quantity + " was not kept on " + scenario.start().plusDays(day));
+    }
+    return values;
   }
 
   private float[][] kept(Quantity quantity) {

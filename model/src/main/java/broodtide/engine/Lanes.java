@@ -4,8 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The members of a block laid out as one array per trait, for the engine's loops. What changes with
@@ -23,8 +24,8 @@ final class Lanes {
   private final double[] usualVigour;
   private final double[] usualImmigration;
 
-  /** What changes on a day, by days since the start. */
-  private final Map<Integer, Factors> changes = new TreeMap<>();
+  /** What changes on a day, by days since the start; null where nothing does. */
+  private final @Nullable Factors[] changes;
 
   /** New factors by lane; NaN where nothing changes. */
   @SuppressWarnings("ArrayRecordComponent") // read only, never compared
@@ -54,6 +55,7 @@ final class Lanes {
     success = rows.rows(courses);
     // members of one posterior mostly change on the same days, so each is looked up once
     List<Begun> known = new ArrayList<>();
+    SortedMap<Integer, Factors> byDay = new TreeMap<>();
     for (int l = 0; l < members.size(); l++) {
       SimulatedColony m = members.get(l);
       strength[l] = m.strength();
@@ -69,7 +71,7 @@ final class Lanes {
           // of those before the start the last one holds, since they come in the order of days
           int day = (int) Math.max(0, change.from().toEpochDay() - start.toEpochDay());
           Begun begun =
-              new Begun(change.from(), changes.computeIfAbsent(day, d -> new Factors(rows)));
+              new Begun(change.from(), byDay.computeIfAbsent(day, d -> new Factors(rows)));
           known.subList(k, known.size()).clear();
           known.add(begun);
         }
@@ -78,6 +80,8 @@ final class Lanes {
         factors.arrivals[l] = change.arrivals();
       }
     }
+    changes = new Factors[byDay.isEmpty() ? 0 : byDay.lastKey() + 1];
+    byDay.forEach((day, factors) -> changes[day] = factors);
     usualVigour = vigour.clone();
     usualImmigration = immigration.clone();
   }
@@ -90,7 +94,7 @@ final class Lanes {
 
   /** Takes in what changes on a day. Days must be entered one after the other. */
   void enter(int day) {
-    Factors factors = changes.get(day);
+    Factors factors = day < changes.length ? changes[day] : null;
     if (factors == null) {
       return;
     }

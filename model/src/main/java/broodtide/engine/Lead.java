@@ -48,11 +48,7 @@ final class Lead {
 
   /** Infestations on the start day of colonies whose infestation is that of the first. */
   private double[] infestations(List<SimulatedColony> members) {
-    ColonyBlock b = new ColonyBlock(members.size(), model.mites().clumping());
-    for (int l = 0; l < members.size(); l++) {
-      begin(b, l, members.get(l).infestation());
-    }
-    b.begin();
+    ColonyBlock b = begin(members.stream().mapToDouble(SimulatedColony::infestation).toArray());
     run(b, new Lanes(members, schedule.start, b.rows, 0));
     double[] out = new double[members.size()];
     Arrays.setAll(out, l -> infestation(b, l));
@@ -73,11 +69,8 @@ final class Lead {
       ended = take(found, next, last, searches, runs == MOST_RUNS - 1);
       last = next;
     }
-    for (int l = 0; l < searches.length; l++) {
-      SimulatedColony m = members.get(l);
-      meet(found, l, m.infestation());
-      found.scaleLane(l, m.startSize());
-    }
+    meet(found, members);
+    found.scale(members.stream().mapToDouble(SimulatedColony::startSize).toArray());
     found.begin();
     return found;
   }
@@ -87,22 +80,24 @@ final class Lead {
   }
 
   private ColonyBlock run(List<SimulatedColony> members, Search[] searches) {
-    ColonyBlock b = new ColonyBlock(searches.length, model.mites().clumping());
+    ColonyBlock b = begin(Arrays.stream(searches).mapToDouble(Search::mites).toArray());
     Lanes lanes = new Lanes(members, schedule.start, b.rows, 0);
     for (int l = 0; l < searches.length; l++) {
-      begin(b, l, searches[l].mites());
       lanes.strength[l] = 1;
       lanes.arriving(l, searches[l].immigration());
     }
-    b.begin();
     run(b, lanes);
     return b;
   }
 
-  /** Puts the standard year's colony into a lane, with so many mites per 100 bees. */
-  private void begin(ColonyBlock b, int lane, double infestation) {
-    b.copyLane(before, 0, lane);
-    b.scaleMites(lane, before.adults(0) * infestation / 100 / b.phoretic[lane]);
+  /** The standard year's colony in every lane, with so many mites per 100 bees. */
+  private ColonyBlock begin(double[] infestations) {
+    ColonyBlock b = new ColonyBlock(infestations.length, model.mites().clumping());
+    b.repeat(before);
+    double perMite = before.adults(0) / 100 / before.phoretic[0];
+    b.scaleMites(Arrays.stream(infestations).map(i -> i * perMite).toArray());
+    b.begin();
+    return b;
   }
 
   private void run(ColonyBlock b, Lanes lanes) {
@@ -132,13 +127,18 @@ final class Lead {
   }
 
   /** Scales mites to the infestation, and puts them on bees alone where none is left to scale. */
-  private static void meet(ColonyBlock b, int lane, double infestation) {
-    double wanted = infestation * Math.max(1, b.adults(lane)) / 100;
-    if (b.phoretic[lane] > 0) {
-      b.scaleMites(lane, wanted / b.phoretic[lane]);
-    } else {
-      b.phoretic[lane] = wanted;
+  private static void meet(ColonyBlock b, List<SimulatedColony> members) {
+    double[] factors = new double[members.size()];
+    for (int l = 0; l < factors.length; l++) {
+      double wanted = members.get(l).infestation() * Math.max(1, b.adults(l)) / 100;
+      if (b.phoretic[l] > 0) {
+        factors[l] = wanted / b.phoretic[l];
+      } else {
+        factors[l] = 1;
+        b.phoretic[l] = wanted;
+      }
     }
+    b.scaleMites(factors);
   }
 
   private static double infestation(ColonyBlock b, int lane) {

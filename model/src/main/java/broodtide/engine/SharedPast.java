@@ -2,7 +2,6 @@ package broodtide.engine;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 
 /**
  * The first days of runs that begin alike, played once. Plans differ from the day of the decision
@@ -17,15 +16,18 @@ public final class SharedPast {
   private final Scenario scenario;
   private final Schedule schedule;
   private final List<SimulatedColony> members;
+  private final Watched watched;
   private final EnsembleRun run;
 
   /** Everything that a colony hands on to the next day, by colony. */
   private final double[][] states;
 
-  private SharedPast(Scenario scenario, List<SimulatedColony> members, EnsembleRun run) {
+  private SharedPast(
+      Scenario scenario, List<SimulatedColony> members, Watched watched, EnsembleRun run) {
     this.scenario = scenario;
     schedule = Schedule.of(scenario);
     this.members = List.copyOf(members);
+    this.watched = watched;
     this.run = run;
     states = new double[members.size()][];
   }
@@ -36,17 +38,17 @@ public final class SharedPast {
    * @param scenario the days that are shared; controls of its plan may act beyond them
    * @param started the members on the start day, in their order
    * @param members the colonies, at least one
-   * @param quantities what runs keep of these days, at most
+   * @param watched what runs keep of these days, at most
    * @param workers threads; their number does not change the result
    */
   public static SharedPast of(
       Scenario scenario,
       StartedColonies started,
       List<SimulatedColony> members,
-      Set<Quantity> quantities,
+      Watched watched,
       Workers workers) {
-    EnsembleRun run = EnsembleRun.empty(scenario, members.size(), quantities);
-    SharedPast past = new SharedPast(scenario, members, run);
+    EnsembleRun run = EnsembleRun.empty(scenario, members.size(), watched);
+    SharedPast past = new SharedPast(scenario, members, watched, run);
     Ensemble.run(scenario, started, members, past::keeper, workers, Progress.NONE);
     return past;
   }
@@ -59,7 +61,7 @@ public final class SharedPast {
    * @param workers threads; their number does not change the result
    */
   public SharedPast upTo(Scenario longer, List<SimulatedColony> of, Workers workers) {
-    SharedPast past = new SharedPast(longer, of, EnsembleRun.after(run, longer, quantities()));
+    SharedPast past = new SharedPast(longer, of, watched, EnsembleRun.after(run, longer, watched));
     Ensemble.run(longer, this, of, past::keeper, workers, Progress.NONE);
     return past;
   }
@@ -87,12 +89,12 @@ public final class SharedPast {
    *
    * @param season a scenario that goes on for longer
    * @param of its members
-   * @param quantities what it keeps
+   * @param wanted what it keeps
    */
-  public boolean begins(Scenario season, List<SimulatedColony> of, Set<Quantity> quantities) {
+  public boolean begins(Scenario season, List<SimulatedColony> of, Watched wanted) {
     return season.days() > days()
         && of.size() == members.size()
-        && quantities().containsAll(quantities)
+        && watched.holds(wanted)
         && season.model().equals(scenario.model())
         && Schedule.of(season).beginsLike(schedule)
         && sameMembers(of);
@@ -136,8 +138,8 @@ public final class SharedPast {
   }
 
   /** {@return what is kept of the shared days} */
-  public Set<Quantity> quantities() {
-    return run.quantities();
+  public Watched watched() {
+    return watched;
   }
 
   /** What was kept of the shared days. */

@@ -6,6 +6,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.Survival;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -17,7 +18,8 @@ import org.apache.commons.math3.util.FastMath;
 
 /** What the colonies of a posterior say that washes show: those they know, and those to come. */
 public final class ExpectedWashes {
-  private static final Set<Quantity> QUANTITIES = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
+  private static final Watched WATCHED =
+      Watched.daily(Set.of(Quantity.INFESTATION, Quantity.ADULTS));
 
   /** Most mites of a wash whose place is found without the chances of all other counts. */
   private static final int FEW = 100;
@@ -117,7 +119,7 @@ public final class ExpectedWashes {
       days = Math.max(days, Math.toIntExact(day));
     }
     Scenario season = new Scenario(past.model(), plan, past.start(), Math.max(days, past.days()));
-    EnsembleRun run = posterior.run(season, days, QUANTITIES, workers, Progress.NONE);
+    EnsembleRun run = posterior.run(season, days, WATCHED, workers, Progress.NONE);
     Survival survival = posterior.survival();
     return dates.stream()
         .map(
@@ -182,7 +184,7 @@ public final class ExpectedWashes {
     Scenario past = posterior.past();
     int days = SeasonPosterior.day(past, wash.date());
     EnsembleRun run =
-        posterior.run(past.with(plan), Math.max(1, days), QUANTITIES, workers, Progress.NONE);
+        posterior.run(past.with(plan), Math.max(1, days), WATCHED, workers, Progress.NONE);
     double[] truth = run.values(Quantity.INFESTATION, wash.date());
     return new Chances(
         byCount(posterior, truth, wash), living(posterior.survival(), run, posterior, wash.date()));

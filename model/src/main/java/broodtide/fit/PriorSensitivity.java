@@ -6,6 +6,7 @@ import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -100,7 +101,7 @@ public record PriorSensitivity(Unknown unknown, int course, int season, TotalInd
               Arrays.stream(z)
                   .map(row -> part.fitted(priors.draw(row, layout).colony(years)))
                   .toList();
-          Set<Quantity> kept = Set.of(Quantity.INFESTATION);
+          Watched kept = Watched.daily(Set.of(Quantity.INFESTATION));
           return EnsembleRun.of(part.scenario(), start, colonies, kept, workers, Progress.NONE)
               .values(Quantity.INFESTATION, day);
         };

@@ -12,6 +12,7 @@ import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.StartedColonies;
 import broodtide.engine.Survival;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.measure.OutOfRange;
 import broodtide.wash.BoardCount;
@@ -427,37 +428,50 @@ public final class SeasonPosterior {
    * trials is the same for the colonies of an apiary that are treated together.
    *
    * @param season same start; its plan begins with the past's controls
-   * @param quantities what to keep
+   * @param quantities what to keep, on every day
    * @param workers threads
    * @param progress is told of every block done
    * @return the finished run
    */
   public EnsembleRun run(
       Scenario season, Set<Quantity> quantities, Workers workers, Progress progress) {
-    return play(season, membersFor(season), quantities, workers, progress);
+    return run(season, Watched.daily(quantities), workers, progress);
+  }
+
+  /**
+   * Runs the colonies through a season that begins like the past. Each further miticide's success
+   * comes from the prior; the same treatment has the same luck in every plan. What differs between
+   * trials is the same for the colonies of an apiary that are treated together.
+   *
+   * @param season same start; its plan begins with the past's controls
+   * @param watched what to keep
+   * @param workers threads
+   * @param progress is told of every block done
+   * @return the finished run
+   */
+  public EnsembleRun run(Scenario season, Watched watched, Workers workers, Progress progress) {
+    return play(season, membersFor(season), watched, workers, progress);
   }
 
   /** The same, stopped early. */
-  EnsembleRun run(
-      Scenario season, int days, Set<Quantity> quantities, Workers workers, Progress progress) {
+  EnsembleRun run(Scenario season, int days, Watched watched, Workers workers, Progress progress) {
     TrimmedScenario part = TrimmedScenario.to(season, days);
     List<SimulatedColony> colonies = membersFor(season).stream().map(part::fitted).toList();
-    return play(part.scenario(), colonies, quantities, workers, progress);
+    return play(part.scenario(), colonies, watched, workers, progress);
   }
 
   private EnsembleRun play(
       Scenario season,
       List<SimulatedColony> colonies,
-      Set<Quantity> quantities,
+      Watched watched,
       Workers workers,
       Progress progress) {
     long counted = lastCount.toEpochDay() - season.start().toEpochDay();
     int own = Math.toIntExact(Math.max(0, Math.min(counted, season.days())));
-    Optional<SharedPast> shared =
-        pasts.of(season, own, colonies, quantities, this::started, workers);
+    Optional<SharedPast> shared = pasts.of(season, own, colonies, watched, this::started, workers);
     return shared.isPresent()
-        ? EnsembleRun.of(season, shared.get(), colonies, quantities, workers, progress)
-        : EnsembleRun.of(season, started(workers), colonies, quantities, workers, progress);
+        ? EnsembleRun.of(season, shared.get(), colonies, watched, workers, progress)
+        : EnsembleRun.of(season, started(workers), colonies, watched, workers, progress);
   }
 
   /**
@@ -465,20 +479,19 @@ public final class SeasonPosterior {
    *
    * @param chosen which of {@link #members}, at least one
    * @param season same start; its plan begins with the past's controls
-   * @param quantities what to keep
+   * @param watched what to keep
    * @param workers threads
    * @param progress is told of every block done
    * @return the finished run
    */
   public EnsembleRun run(
-      Scenario season, int[] chosen, Set<Quantity> quantities, Workers workers, Progress progress) {
+      Scenario season, int[] chosen, Watched watched, Workers workers, Progress progress) {
     List<SimulatedColony> all = membersFor(season);
     List<SimulatedColony> some = new ArrayList<>(chosen.length);
     for (int i : chosen) {
       some.add(all.get(i));
     }
-    return EnsembleRun.of(
-        season, started(workers).some(chosen), some, quantities, workers, progress);
+    return EnsembleRun.of(season, started(workers).some(chosen), some, watched, workers, progress);
   }
 
   private List<SimulatedColony> membersFor(Scenario season) {

@@ -1,18 +1,16 @@
 package broodtide.fit;
 
 import broodtide.control.Control;
-import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
 import broodtide.engine.SharedPast;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StartedColonies;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +34,7 @@ final class SharedPasts {
    * @param season the season
    * @param own the day, counted from its start, before which the seasons do not differ
    * @param members its colonies
-   * @param quantities what is kept
+   * @param watched what is kept
    * @param started the colonies on the start day
    * @param workers threads
    */
@@ -44,21 +42,21 @@ final class SharedPasts {
       Scenario season,
       int own,
       List<SimulatedColony> members,
-      Set<Quantity> quantities,
+      Watched watched,
       Function<Workers, StartedColonies> started,
       Workers workers) {
     int target = target(season, own);
     if (target == 0) {
       return Optional.empty();
     }
-    SharedPast best = best(season, target, members, quantities);
+    SharedPast best = best(season, target, members, watched);
     if (best == null || best.days() < target - SHORT) {
       TrimmedScenario part = TrimmedScenario.to(season, target);
       List<SimulatedColony> fitted = members.stream().map(part::fitted).toList();
       best =
           best == null
               ? SharedPast.of(
-                  part.scenario(), started.apply(workers), fitted, together(quantities), workers)
+                  part.scenario(), started.apply(workers), fitted, together(watched), workers)
               : best.upTo(part.scenario(), fitted, workers);
     }
     keep(best);
@@ -79,19 +77,21 @@ final class SharedPasts {
   }
 
   private @Nullable SharedPast best(
-      Scenario season, int target, List<SimulatedColony> members, Set<Quantity> quantities) {
+      Scenario season, int target, List<SimulatedColony> members, Watched watched) {
     return kept.stream()
         .filter(p -> p.days() <= target)
         .sorted((a, b) -> Integer.compare(b.days(), a.days()))
-        .filter(p -> p.begins(season, members, quantities))
+        .filter(p -> p.begins(season, members, watched))
         .findFirst()
         .orElse(null);
   }
 
   /** What was kept before is asked for again, most likely. */
-  private Set<Quantity> together(Set<Quantity> quantities) {
-    Set<Quantity> all = EnumSet.copyOf(quantities);
-    kept.forEach(p -> all.addAll(p.quantities()));
+  private Watched together(Watched watched) {
+    Watched all = watched;
+    for (SharedPast p : kept) {
+      all = all.with(p.watched());
+    }
     return all;
   }
 

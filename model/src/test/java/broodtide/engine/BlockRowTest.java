@@ -49,8 +49,10 @@ class BlockRowTest {
     }
     try (Workers workers = new Workers(2)) {
       StartedColonies started = StartedColonies.of(start, all, workers).some(turned);
-      EnsembleRun begun = EnsembleRun.of(YEAR, started, members, kept, workers, Progress.NONE);
-      EnsembleRun brought = EnsembleRun.of(YEAR, start, members, kept, workers, Progress.NONE);
+      EnsembleRun begun =
+          EnsembleRun.of(YEAR, started, members, Watched.daily(kept), workers, Progress.NONE);
+      EnsembleRun brought =
+          EnsembleRun.of(YEAR, start, members, Watched.daily(kept), workers, Progress.NONE);
       Scenario shorter = new Scenario(YEAR.model(), YEAR.plan(), YEAR.start(), 90);
       for (Quantity quantity : kept) {
         for (int m = 0; m < COLONIES; m++) {
@@ -58,7 +60,7 @@ class BlockRowTest {
         }
         assertThat(begun.upTo(shorter).series(quantity, 3))
             .isEqualTo(
-                EnsembleRun.of(shorter, start, members, kept, workers, Progress.NONE)
+                EnsembleRun.of(shorter, start, members, Watched.daily(kept), workers, Progress.NONE)
                     .series(quantity, 3));
       }
     }

@@ -36,7 +36,13 @@ class LeastAdultsTest {
             });
     try (Workers workers = new Workers(1)) {
       EnsembleRun run =
-          EnsembleRun.of(SEASON, start, MEMBERS, Set.of(Quantity.ADULTS), workers, Progress.NONE);
+          EnsembleRun.of(
+              SEASON,
+              start,
+              MEMBERS,
+              Watched.daily(Set.of(Quantity.ADULTS)),
+              workers,
+              Progress.NONE);
       LocalDate end = START.plusDays(DAYS);
       for (int l = 0; l < 2; l++) {
         int lane = l;

@@ -1,6 +1,7 @@
 package broodtide.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import broodtide.control.Control;
 import broodtide.control.Plan;
@@ -34,8 +35,8 @@ class SharedPastTest {
   @ValueSource(ints = {1, 50, 61, 79, 125, 146, 151, 163, 181, 250, 299})
   void goesOnWhereItWasLeft(int days) {
     SharedPast past = past(days);
-    assertThat(past.begins(YEAR, members(), ALL)).isTrue();
-    same(EnsembleRun.of(YEAR, past, members(), ALL, TWO, Progress.NONE));
+    assertThat(past.begins(YEAR, members(), Watched.daily(ALL))).isTrue();
+    same(EnsembleRun.of(YEAR, past, members(), Watched.daily(ALL), TWO, Progress.NONE));
   }
 
   @Test
@@ -43,7 +44,7 @@ class SharedPastTest {
     Scenario longer = scenario(150);
     SharedPast past = past(40).upTo(longer, members(), TWO).upTo(scenario(151), members(), TWO);
     assertThat(past.days()).isEqualTo(151);
-    same(EnsembleRun.of(YEAR, past, members(), ALL, TWO, Progress.NONE));
+    same(EnsembleRun.of(YEAR, past, members(), Watched.daily(ALL), TWO, Progress.NONE));
   }
 
   @Test
@@ -51,32 +52,35 @@ class SharedPastTest {
     SharedPast past = past(100);
     List<SimulatedColony> others = members();
     others.set(7, others.get(7).sized(1.1));
-    assertThat(past.begins(YEAR, others, ALL)).isFalse();
+    assertThat(past.begins(YEAR, others, Watched.daily(ALL))).isFalse();
 
     List<SimulatedColony> early = members();
     early.set(8, early.get(8).changing(List.of(new SeasonChange(START.plusDays(99), 1.2, 1))));
-    assertThat(past.begins(YEAR, early, ALL)).isFalse();
+    assertThat(past.begins(YEAR, early, Watched.daily(ALL))).isFalse();
     List<SimulatedColony> late = members();
     late.set(8, late.get(8).changing(List.of(new SeasonChange(START.plusDays(100), 1.2, 1))));
-    assertThat(past.begins(YEAR, late, ALL)).isTrue();
+    assertThat(past.begins(YEAR, late, Watched.daily(ALL))).isTrue();
 
-    assertThat(past.begins(YEAR.with(Plan.waiting("wait")), members(), ALL)).isFalse();
+    assertThat(past.begins(YEAR.with(Plan.waiting("wait")), members(), Watched.daily(ALL)))
+        .isFalse();
     Scenario later = new Scenario(MODEL, Plans.everything(START), START.plusDays(-1), 300);
-    assertThat(past.begins(later, members(), ALL)).isFalse();
-    assertThat(past.begins(scenario(100), members(), ALL)).isFalse();
-    assertThat(past.begins(YEAR, members().subList(0, 5), ALL)).isFalse();
+    assertThat(past.begins(later, members(), Watched.daily(ALL))).isFalse();
+    assertThat(past.begins(scenario(100), members(), Watched.daily(ALL))).isFalse();
+    assertThat(past.begins(YEAR, members().subList(0, 5), Watched.daily(ALL))).isFalse();
   }
 
   @Test
   void whatWasNotKeptIsNotThere() {
     SharedPast few =
-        SharedPast.of(scenario(60), started(), members(), Set.of(Quantity.ADULTS), TWO);
-    assertThat(few.begins(YEAR, members(), Set.of(Quantity.ADULTS))).isTrue();
-    assertThat(few.begins(YEAR, members(), Set.of(Quantity.MITES))).isFalse();
+        SharedPast.of(
+            scenario(60), started(), members(), Watched.daily(Set.of(Quantity.ADULTS)), TWO);
+    assertThat(few.begins(YEAR, members(), Watched.daily(Set.of(Quantity.ADULTS)))).isTrue();
+    assertThat(few.begins(YEAR, members(), Watched.daily(Set.of(Quantity.MITES)))).isFalse();
   }
 
   private static void same(EnsembleRun run) {
-    EnsembleRun whole = EnsembleRun.of(YEAR, started(), members(), ALL, TWO, Progress.NONE);
+    EnsembleRun whole =
+        EnsembleRun.of(YEAR, started(), members(), Watched.daily(ALL), TWO, Progress.NONE);
     for (Quantity quantity : ALL) {
       for (int m = 0; m < COLONIES; m++) {
         assertThat(run.series(quantity, m))
@@ -87,7 +91,7 @@ class SharedPastTest {
   }
 
   private static SharedPast past(int days) {
-    return SharedPast.of(scenario(days), started(), members(), ALL, TWO);
+    return SharedPast.of(scenario(days), started(), members(), Watched.daily(ALL), TWO);
   }
 
   private static Scenario scenario(int days) {
@@ -122,5 +126,41 @@ class SharedPastTest {
                       new SeasonChange(START.plusDays(170), 1.2, 0.5))));
     }
     return out;
+  }
+
+  @Test
+  void whatIsKeptOnSomeDaysIsThatOfEveryDay() {
+    LocalDate before = YEAR.start().plusDays(50);
+    LocalDate after = YEAR.start().plusDays(90);
+    Watched some =
+        Watched.daily(Set.of(Quantity.ADULTS))
+            .and(Quantity.INFESTED_WORKER_SHARE, Set.of(before, after));
+    SharedPast past = SharedPast.of(scenario(60), started(), members(), some, TWO);
+    assertThat(past.begins(YEAR, members(), some)).isTrue();
+    assertThat(past.begins(YEAR, members(), Watched.daily(ALL))).isFalse();
+    EnsembleRun run = EnsembleRun.of(YEAR, past, members(), some, TWO, Progress.NONE);
+    EnsembleRun whole =
+        EnsembleRun.of(YEAR, started(), members(), Watched.daily(ALL), TWO, Progress.NONE);
+    for (LocalDate day : List.of(before, after)) {
+      assertThat(run.values(Quantity.INFESTED_WORKER_SHARE, day))
+          .isEqualTo(whole.values(Quantity.INFESTED_WORKER_SHARE, day));
+    }
+    assertThatThrownBy(() -> run.values(Quantity.INFESTED_WORKER_SHARE, before.plusDays(1)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("INFESTED_WORKER_SHARE was not kept on " + before.plusDays(1));
+  }
+
+  @Test
+  void whatTwoKeepIsKeptByBothTogether() {
+    LocalDate day = YEAR.start();
+    Watched one = Watched.daily(Set.of(Quantity.ADULTS)).and(Quantity.MITES, Set.of(day));
+    Watched other =
+        Watched.daily(Set.of(Quantity.MITES)).and(Quantity.FORAGERS, Set.of(day.plusDays(1)));
+    Watched both = one.with(other);
+    assertThat(both.holds(one)).isTrue();
+    assertThat(both.holds(other)).isTrue();
+    assertThat(one.holds(other)).isFalse();
+    assertThat(both.keeps(Quantity.FORAGERS, day)).isFalse();
+    assertThat(both.keeps(Quantity.MITES, day.plusDays(200))).isTrue();
   }
 }

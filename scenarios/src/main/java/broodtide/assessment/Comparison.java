@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -145,7 +146,7 @@ public final class Comparison {
                   new PlanRun(
                       colony,
                       plan,
-                      posterior.run(played, PlanRun.QUANTITIES, workers, Progress.NONE),
+                      posterior.run(played, PlanRun.watched(colony), workers, Progress.NONE),
                       PlanCheck.of(plan, colony))));
       progress.at(++done, plans.size());
     }
@@ -205,7 +206,11 @@ public final class Comparison {
       EnsembleRun run =
           posterior
               .thinned(SPOKEN_OF)
-              .run(quiet.season(wait), PlanRun.QUANTITIES, workers, Progress.NONE);
+              .run(
+                  quiet.season(wait),
+                  Set.of(Quantity.INFESTATION, Quantity.ADULTS),
+                  workers,
+                  Progress.NONE);
       return OptionalDouble.of(
           new PlanRun(quiet, wait, run, List.of()).on(Quantity.INFESTATION, day).median());
     }

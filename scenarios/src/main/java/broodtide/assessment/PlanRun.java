@@ -6,6 +6,7 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
+import broodtide.engine.Watched;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.time.LocalDate;
@@ -31,13 +32,11 @@ public final class PlanRun {
   public static final double SHOWN_BY_A_WASH = WashMethod.ALCOHOL.recovery().mean();
 
   /** What is kept of every colony on every day. */
-  public static final Set<Quantity> QUANTITIES =
-      Set.of(
-          Quantity.INFESTATION,
-          Quantity.ADULTS,
-          Quantity.MITES,
-          Quantity.INFESTED_WORKER_SHARE,
-          Quantity.WINTER_BEES);
+  private static final Set<Quantity> DAILY =
+      Set.of(Quantity.INFESTATION, Quantity.ADULTS, Quantity.MITES);
+
+  /** Quantities that are kept on every day, and room for those that are kept on some. */
+  public static final int MOST_KEPT = DAILY.size() + 1;
 
   private final ColonyCase colony;
   private final Plan plan;
@@ -60,7 +59,7 @@ public final class PlanRun {
    *
    * @param colony the case
    * @param plan the plan, without what was already done
-   * @param run the colonies, day by day, with {@link #QUANTITIES}
+   * @param run the colonies, day by day, with what is {@link #watched}
    * @param objections what stands against the plan in its calendar
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
@@ -85,6 +84,28 @@ public final class PlanRun {
    */
   PlanRun upTo(ColonyCase shorter) {
     return new PlanRun(shorter, this, run.upTo(shorter.season(plan)));
+  }
+
+  /**
+   * {@return what is kept of every colony: besides bees and mites of every day, infested cells
+   * while winter bees are raised, and winter bees in spring}
+   *
+   * @param c the case
+   */
+  public static Watched watched(ColonyCase c) {
+    Set<LocalDate> spring = c.springLow().map(low -> Set.of(low.day())).orElse(Set.of());
+    return Watched.daily(DAILY)
+        .and(Quantity.INFESTED_WORKER_SHARE, Set.copyOf(winterBroodDays(c)))
+        .and(Quantity.WINTER_BEES, spring);
+  }
+
+  /** The days from which winter bees come, as far as a decision can change them. */
+  private static List<LocalDate> winterBroodDays(ColonyCase c) {
+    LocalDate from = c.stages().decidesFrom(c.now());
+    LocalDate end = c.winterBeesRaised().plusDays(1);
+    return from.isBefore(end)
+        ? from.datesUntil(end).filter(c.model().climate().winterBees()::holds).toList()
+        : List.of();
   }
 
   /** {@return the case} */
@@ -421,22 +442,16 @@ public final class PlanRun {
   private double[] findWinterBrood() {
     double[] out = new double[run.members()];
     int[] days = new int[out.length];
-    boolean raised = false;
-    LocalDate end = colony.winterBeesRaised();
-    for (LocalDate d = colony.stages().decidesFrom(colony.now());
-        !d.isAfter(end);
-        d = d.plusDays(1)) {
-      if (colony.model().climate().winterBees().holds(d)) {
-        double[] shares = run.values(Quantity.INFESTED_WORKER_SHARE, d);
-        raised = true;
-        for (int m = 0; m < out.length; m++) {
-          out[m] += shares[m];
-          days[m] += shares[m] > 0 ? 1 : 0;
-        }
+    List<LocalDate> raising = winterBroodDays(colony);
+    for (LocalDate day : raising) {
+      double[] shares = run.values(Quantity.INFESTED_WORKER_SHARE, day);
+      for (int m = 0; m < out.length; m++) {
+        out[m] += shares[m];
+        days[m] += shares[m] > 0 ? 1 : 0;
       }
     }
     for (int m = 0; m < out.length; m++) {
-      out[m] = raised ? out[m] / Math.max(1, days[m]) : Double.NaN;
+      out[m] = raising.isEmpty() ? Double.NaN : out[m] / Math.max(1, days[m]);
     }
     return out;
   }

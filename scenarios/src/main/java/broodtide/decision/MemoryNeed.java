@@ -61,7 +61,7 @@ public record MemoryNeed(long fixed, long perColony) {
 
   /** The posterior and the usual plans side by side. */
   private static MemoryNeed decided(ColonyCase c, int hives) {
-    return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.QUANTITIES.size()));
+    return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.MOST_KEPT));
   }
 
   private MemoryNeed and(long fixedMore, long perColonyMore) {
@@ -75,7 +75,7 @@ public record MemoryNeed(long fixed, long perColony) {
 
   /** Waiting alone, looked at to the spring, as every decision is that lays no plans. */
   private static long waiting(ColonyCase c) {
-    return season(c.throughWinter(), PlanRun.QUANTITIES.size());
+    return season(c.throughWinter(), PlanRun.MOST_KEPT);
   }
 
   /**
@@ -92,7 +92,7 @@ public record MemoryNeed(long fixed, long perColony) {
     return posterior(c, hives)
         .and(
             hives * DRAWN + Math.max(map, matters),
-            plans > 1 ? plans * season(c, PlanRun.QUANTITIES.size()) : waiting(c));
+            plans > 1 ? plans * season(c, PlanRun.MOST_KEPT) : waiting(c));
   }
 
   /**
@@ -110,7 +110,7 @@ public record MemoryNeed(long fixed, long perColony) {
 
   private static long windowMap(ColonyCase c, int controls, long starts) {
     return WindowSearch.ENOUGH
-        * (controls * starts * Double.BYTES + 2 * season(c, PlanRun.QUANTITIES.size()));
+        * (controls * starts * Double.BYTES + 2 * season(c, PlanRun.MOST_KEPT));
   }
 
   /**
@@ -126,7 +126,7 @@ public record MemoryNeed(long fixed, long perColony) {
     return decided(c, hives)
         .and(
             0,
-            2 * season(c, PlanRun.QUANTITIES.size())
+            2 * season(c, PlanRun.MOST_KEPT)
                 + 2L * Double.BYTES * washes
                 + (long) results * Double.BYTES * rules
                 + 2 * LISTED);
@@ -143,8 +143,7 @@ public record MemoryNeed(long fixed, long perColony) {
    */
   public static MemoryNeed ofWashWorth(ColonyCase c, int hives, int plans, int bees) {
     return decided(c, hives)
-        .and(
-            0, 2 * season(c, PlanRun.QUANTITIES.size()) + (long) Double.BYTES * (plans + bees + 1));
+        .and(0, 2 * season(c, PlanRun.MOST_KEPT) + (long) Double.BYTES * (plans + bees + 1));
   }
 
   /**

@@ -11,6 +11,7 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
@@ -32,7 +33,8 @@ import java.util.Set;
  * nothing to be carried over that could go wrong.
  */
 final class RulePlay {
-  private static final Set<Quantity> FOR_WASHES = Set.of(Quantity.INFESTATION, Quantity.ADULTS);
+  private static final Watched FOR_WASHES =
+      Watched.daily(Set.of(Quantity.INFESTATION, Quantity.ADULTS));
 
   private final ColonyCase colony;
   private final SeasonPosterior posterior;
@@ -265,7 +267,7 @@ final class RulePlay {
     return done.stream().map(p -> p.control().at(p.day())).toList();
   }
 
-  private PlanRun run(List<Rule.Placed> done, int[] who, LocalDate last, Set<Quantity> kept) {
+  private PlanRun run(List<Rule.Placed> done, int[] who, LocalDate last, Watched kept) {
     ColonyCase upTo = last.equals(colony.until()) ? colony : colony.until(last);
     Plan plan = new Plan(rule.name(), controls(done));
     Scenario season = upTo.season(plan);
@@ -280,7 +282,7 @@ final class RulePlay {
     double[] raised = new double[members];
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
-      PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.QUANTITIES);
+      PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.watched(colony));
       scatter(asAmongAll(Outcome.LOST.of(run), run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);

@@ -10,6 +10,7 @@ import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.Prior;
 import broodtide.fit.SeasonPosterior;
@@ -148,7 +149,7 @@ public record TreatmentCheck(
                     treated.season(nothing),
                     start,
                     members,
-                    Set.of(Quantity.MITES),
+                    Watched.daily(Set.of(Quantity.MITES)),
                     workers,
                     Progress.NONE)
                 .values(Quantity.MITES, day);

@@ -214,7 +214,7 @@ public record WashWorth(
           new PlanRun(
               colony,
               plan,
-              posterior.run(colony.season(plan), PlanRun.QUANTITIES, workers, Progress.NONE),
+              posterior.run(colony.season(plan), PlanRun.watched(colony), workers, Progress.NONE),
               List.of());
       double trouble = cost * measures(plan);
       out[a] = Arrays.stream(outcome.of(run)).map(v -> v + trouble).toArray();

@@ -143,7 +143,7 @@ public final class WindowSearch {
         new PlanRun(
             colony,
             plan,
-            posterior.run(colony.season(plan), PlanRun.QUANTITIES, workers, Progress.NONE),
+            posterior.run(colony.season(plan), PlanRun.watched(colony), workers, Progress.NONE),
             List.of());
     return new Windows.Played(outcome.middle(run), outcome.band(run), outcome.of(run));
   }

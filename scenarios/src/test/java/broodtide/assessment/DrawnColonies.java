@@ -9,6 +9,7 @@ import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.fit.Unknown;
@@ -67,7 +68,7 @@ final class DrawnColonies {
           Scenario.until(model, plan, start, until),
           StandardColony.on(model, start),
           members,
-          EnumSet.of(Quantity.ADULTS, Quantity.INFESTATION, Quantity.MITES),
+          Watched.daily(EnumSet.of(Quantity.ADULTS, Quantity.INFESTATION, Quantity.MITES)),
           workers,
           Progress.NONE);
     }

@@ -152,7 +152,7 @@ class PlanRunTest {
               season,
               StandardColony.on(c.model(), MAY),
               List.of(members),
-              PlanRun.QUANTITIES,
+              PlanRun.watched(c),
               workers,
               Progress.NONE),
           List.of());

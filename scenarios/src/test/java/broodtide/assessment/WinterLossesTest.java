@@ -161,7 +161,7 @@ class WinterLossesTest {
     try (Workers workers = new Workers(2)) {
       EnsembleRun run =
           c.posterior(new SeasonPosterior.SamplerSettings(1024, 3, 1), workers, Progress.NONE)
-              .run(c.season(wait), PlanRun.QUANTITIES, workers, Progress.NONE);
+              .run(c.season(wait), PlanRun.watched(c), workers, Progress.NONE);
       PlanRun played = new PlanRun(c, wait, run, List.of());
       return played.shareLost(played.springLow().orElseThrow().day());
     }
