@@ -19,6 +19,9 @@ final class Lead {
   /** The same after a first run, or where the run before is of no use. */
   private static final double MET = 1e-7;
 
+  /** The same where a start need only be about right. */
+  private static final double ABOUT = 3e-3;
+
   /** Runs after which a search ends anyway, as where no colony lives on with so many mites. */
   private static final int MOST_RUNS = 12;
 
@@ -30,6 +33,7 @@ final class Lead {
   private final ColonyBlock before;
 
   private final LeadOutcomes outcomes;
+  private final double met;
 
   /**
    * A lead.
@@ -44,6 +48,20 @@ final class Lead {
     schedule =
         Schedule.of(new Scenario(model, Plan.waiting("standard"), first, StandardColony.LEAD));
     outcomes = new LeadOutcomes(HIGHEST, this::infestations);
+    met = MET;
+  }
+
+  private Lead(Lead exact, double met) {
+    model = exact.model;
+    schedule = exact.schedule;
+    before = exact.before;
+    outcomes = exact.outcomes;
+    this.met = met;
+  }
+
+  /** A lead whose searches end when the first day is about right, most after one run. */
+  Lead about() {
+    return new Lead(this, ABOUT);
   }
 
   /** Infestations on the start day of colonies whose infestation is that of the first. */
@@ -76,7 +94,7 @@ final class Lead {
   }
 
   private Search search(SimulatedColony m) {
-    return new Search(m, outcomes);
+    return new Search(m, outcomes, met);
   }
 
   private ColonyBlock run(List<SimulatedColony> members, Search[] searches) {
@@ -156,6 +174,7 @@ final class Lead {
     /** What is left must be a small part of the way between the last two runs. */
     private static final double CLOSE = 0.1;
 
+    private final double met;
     private final double wanted;
     private final double usual;
 
@@ -179,7 +198,8 @@ final class Lead {
     /** Whether its colony has been taken from the run that ended it. */
     private boolean taken;
 
-    Search(SimulatedColony m, LeadOutcomes outcomes) {
+    Search(SimulatedColony m, LeadOutcomes outcomes, double met) {
+      this.met = met;
       wanted = m.infestation();
       usual = m.immigration() / m.startSize();
       ended = wanted == 0;
@@ -210,7 +230,7 @@ final class Lead {
       }
       boolean capped = !outside && x == HIGHEST && y < wanted;
       double rest = (wanted - y) / (y - lastY);
-      if (capped || Math.abs(y - wanted) <= MET * wanted) {
+      if (capped || Math.abs(y - wanted) <= met * wanted) {
         ended = true;
       } else if (Math.abs(y - wanted) <= NEAR * wanted && Math.abs(rest) < CLOSE) {
         ended = true;

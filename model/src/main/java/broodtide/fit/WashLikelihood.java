@@ -44,7 +44,7 @@ final class WashLikelihood implements TemperedSampler.LogLikelihood {
       List<BoardCount> boards,
       LocalDate lastCount,
       Workers workers) {
-    this.start = start;
+    this.start = start.about();
     layout = SeasonPosterior.layout(past, lastCount);
     years = BeeYears.of(past, lastCount);
     this.priors = priors;

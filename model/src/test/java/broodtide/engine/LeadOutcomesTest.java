@@ -79,4 +79,21 @@ class LeadOutcomesTest {
           .isCloseTo(infestation, within(1e-9 * infestation));
     }
   }
+
+  @Test
+  void aStartThatIsAboutRightHasTheInfestationAndNearlyTheSameBees() {
+    StandardColony start =
+        StandardColony.on(ColonyModel.in(Places.seasonal()), LocalDate.of(2026, 6, 1));
+    List<SimulatedColony> members =
+        List.of(
+            new SimulatedColony(1, 1.2, 0.3, 0.8, 1, 0.9, List.of()),
+            new SimulatedColony(1, 0.7, 12, 1.6, 3, 0.1, List.of()));
+    ColonyBlock exact = start.colonies(members);
+    ColonyBlock about = start.about().colonies(members);
+    for (int l = 0; l < members.size(); l++) {
+      double wanted = members.get(l).infestation();
+      assertThat(Quantity.INFESTATION.of(about, l)).isCloseTo(wanted, within(1e-9 * wanted));
+      assertThat(about.adults(l)).isCloseTo(exact.adults(l), within(3e-3 * exact.adults(l)));
+    }
+  }
 }
