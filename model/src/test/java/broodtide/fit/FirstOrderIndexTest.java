@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.measure.OutOfRange;
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,63 @@ class FirstOrderIndexTest {
       assertThat(h).isGreaterThanOrEqualTo(167);
     }
     assertThat(toldFromNothing).isLessThanOrEqualTo(23);
+  }
+
+  /** Seventy draws make four classes of 17 or 18; variances between and within them by hand. */
+  @Test
+  void aFewDrawsByHand() {
+    int n = 70;
+    SplittableRandom random = new SplittableRandom(8);
+    double[] x = new double[n];
+    double[] y = new double[n];
+    for (int i = 0; i < n; i++) {
+      // in another order than they rise in
+      x[i] = (i * 31 + 11) % n;
+      y[i] = 5 + 0.05 * x[i] + random.nextDouble();
+    }
+    int[] ends = {0, 17, 35, 52, 70};
+    double mean = Arrays.stream(y).average().orElseThrow();
+    double all = 0;
+    double within = 0;
+    double[] ofClass = new double[n];
+    for (int c = 0; c < 4; c++) {
+      int from = ends[c];
+      int to = ends[c + 1];
+      double middle =
+          IntStream.range(0, n)
+              .filter(i -> x[i] >= from && x[i] < to)
+              .mapToDouble(i -> y[i])
+              .average()
+              .orElseThrow();
+      for (int i = 0; i < n; i++) {
+        if (x[i] >= from && x[i] < to) {
+          ofClass[i] = middle - mean;
+          within += (y[i] - middle) * (y[i] - middle);
+        }
+      }
+    }
+    for (double v : y) {
+      all += (v - mean) * (v - mean);
+    }
+    FirstOrderIndex index = FirstOrderIndex.of(x, y);
+    double share = 1 - within / 66 / (all / 69);
+    assertThat(index.share()).isCloseTo(share, within(1e-12));
+    double squares = 0;
+    for (int i = 0; i < n; i++) {
+      // a draw adds its part between classes and its square; the ratio moves by both
+      double square = (y[i] - mean) * (y[i] - mean);
+      double away = y[i] - mean - ofClass[i];
+      double between = square - away * away;
+      squares += Math.pow((between - (1 - within / all) * square) / (all / n), 2);
+    }
+    double error = 1.6449 * Math.sqrt(squares) / n;
+    assertThat(index.range().low()).isCloseTo(share - error, within(1e-12));
+    assertThat(index.range().high()).isCloseTo(Math.min(1, share + error), within(1e-12));
+    assertThat(share).isBetween(0.3, 0.95);
+    double[] byClass = Arrays.stream(x).map(v -> v < 17 ? 1 : v < 35 ? 5 : 2).toArray();
+    FirstOrderIndex whole = FirstOrderIndex.of(x, byClass);
+    assertThat(whole.share()).isCloseTo(1, within(1e-12));
+    assertThat(whole.range().high()).as("never more than all").isLessThanOrEqualTo(1);
   }
 
   @Test
