@@ -14,6 +14,7 @@ import broodtide.engine.Scenario;
 import broodtide.engine.SimulatedColony;
 import broodtide.engine.StandardColony;
 import broodtide.engine.Survival;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.Priors;
 import broodtide.wash.BoardCount;
@@ -24,6 +25,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -47,7 +49,7 @@ class RankingByHandTest {
               new Scenario(COLONY.model(), Plan.waiting("wait"), COLONY.start(), 1),
               StandardColony.on(COLONY.model(), COLONY.start()),
               List.of(SimulatedColony.average(1)),
-              Set.of(Quantity.INFESTATION),
+              Watched.daily(Set.of(Quantity.INFESTATION)),
               workers,
               Progress.NONE);
     }
@@ -158,7 +160,7 @@ class RankingByHandTest {
         told,
         reaches,
         true,
-        summaries.get("wait"),
+        Objects.requireNonNull(summaries.get("wait")),
         ranking);
   }
 
@@ -248,7 +250,7 @@ class RankingByHandTest {
                   SimulatedColony.average(1),
                   new SimulatedColony(0.4, 0.3, 30, 1, 1, List.of()),
                   new SimulatedColony(2, 0.5, 0, 1, 1, List.of())),
-              Set.of(Quantity.ADULTS),
+              Watched.daily(Set.of(Quantity.ADULTS)),
               workers,
               Progress.NONE);
       LocalDate from = start.plusDays(10);
