@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.assessment.HiveChance.Ranked;
-import broodtide.engine.ColonyModel;
-import broodtide.engine.Places;
 import broodtide.engine.Survival;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -347,7 +345,7 @@ class CountsByHandTest {
   /** Lost are those that had enough bees and have not, or that something else takes. */
   @Test
   void theLostAreThoseThatAreNotThereAnyMore() {
-    Survival survival = Survival.in(ColonyModel.in(Places.seasonal()));
+    Survival survival = Survival.in(Shipped.model("temperate"));
     double[] w = {1, 2, 0.5};
     double bees = 0.4;
     double others = -0.7;
@@ -379,7 +377,7 @@ class CountsByHandTest {
   /** Losses over 41 lucks in bees and 41 in other losses, each as likely, by hand. */
   @Test
   void theLuckOfAYardSpreadsItsLosses() {
-    Survival survival = Survival.in(ColonyModel.in(Places.seasonal()));
+    Survival survival = Survival.in(Shipped.model("temperate"));
     double[] then = {12_000, 7_000};
     double[] least = {6_000, 5_000};
     double[] losses = new double[41 * 41];

@@ -7,7 +7,6 @@ import broodtide.catalog.Catalog;
 import broodtide.control.Plan;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.EnsembleRun;
-import broodtide.engine.Places;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
@@ -237,7 +236,7 @@ class RankingByHandTest {
   /** Alive is who had enough bees on every day so far, and was spared by all else. */
   @Test
   void lifeGoesByTheFewestBeesSoFar() {
-    ColonyModel model = ColonyModel.in(Places.seasonal());
+    ColonyModel model = Shipped.model("temperate");
     LocalDate start = LocalDate.of(2026, 9, 1);
     Scenario season = new Scenario(model, Plan.waiting("wait"), start, 60);
     Survival survival = Survival.in(model);
