@@ -159,15 +159,9 @@ public final class ColonyBlock implements ColonyView {
   /** A block of one colony, a copy of a lane of this one with its bees, brood and mites scaled. */
   ColonyBlock lane(int lane, double factor) {
     ColonyBlock one = new ColonyBlock(1, clumping);
-    one.copyLane(this, lane, 0);
-    one.scaleLane(0, factor);
+    one.eachRow(this, (theirs, ours) -> ours[0] = theirs[lane] * factor);
     one.begin();
     return one;
-  }
-
-  /** Copies bees, brood and mites of a lane of another block. */
-  void copyLane(ColonyBlock from, int lane, int to) {
-    eachRow(from, (theirs, ours) -> ours[to] = theirs[lane]);
   }
 
   /**
@@ -199,11 +193,6 @@ public final class ColonyBlock implements ColonyView {
   /** Puts the first lane of another block into all lanes. */
   void repeat(ColonyBlock from) {
     eachRow(from, (theirs, ours) -> Arrays.fill(ours, 0, lanes, theirs[0]));
-  }
-
-  /** Scales bees, brood and mites of a lane. */
-  void scaleLane(int lane, double factor) {
-    eachRow(this, (same, row) -> row[lane] *= factor);
   }
 
   /** Scales bees, brood and mites of every lane. */

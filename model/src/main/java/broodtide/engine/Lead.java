@@ -31,7 +31,6 @@ final class Lead {
   private final ColonyModel model;
   private final Schedule schedule;
   private final ColonyBlock before;
-
   private final LeadOutcomes outcomes;
   private final double met;
 
@@ -77,7 +76,7 @@ final class Lead {
   ColonyBlock colonies(List<SimulatedColony> members) {
     Search[] searches = new Search[members.size()];
     for (int l = 0; l < searches.length; l++) {
-      searches[l] = search(members.get(l));
+      searches[l] = new Search(members.get(l), outcomes, met);
     }
     ColonyBlock found = new ColonyBlock(searches.length, model.mites().clumping());
     ColonyBlock last = run(members, searches);
@@ -91,10 +90,6 @@ final class Lead {
     found.scale(members.stream().mapToDouble(SimulatedColony::startSize).toArray());
     found.begin();
     return found;
-  }
-
-  private Search search(SimulatedColony m) {
-    return new Search(m, outcomes, met);
   }
 
   private ColonyBlock run(List<SimulatedColony> members, Search[] searches) {
@@ -185,7 +180,7 @@ final class Lead {
     private double high = HIGHEST;
     private double x;
 
-    /** What it leads to per unit of what it begins with, hereabouts. */
+    /** By how much the start day's infestation rises with what the colony begins with. */
     private double slope;
 
     /** How far beyond its last run, in parts of the way from the one before, a search ends. */
@@ -215,7 +210,7 @@ final class Lead {
 
     /** Mites per 100 bees on the first day. */
     double mites() {
-      return outside || wanted == 0 ? 0 : x;
+      return outside ? 0 : x;
     }
 
     /** Factor on the mites that come from outside. */

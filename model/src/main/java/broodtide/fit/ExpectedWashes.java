@@ -181,13 +181,9 @@ public final class ExpectedWashes {
    * @return the chances, and how likely each colony is to be alive to be washed
    */
   public static Chances chances(SeasonPosterior posterior, Plan plan, Wash wash, Workers workers) {
-    Scenario past = posterior.past();
-    int days = SeasonPosterior.day(past, wash.date());
-    EnsembleRun run =
-        posterior.run(past.with(plan), Math.max(1, days), WATCHED, workers, Progress.NONE);
-    double[] truth = run.values(Quantity.INFESTATION, wash.date());
-    return new Chances(
-        byCount(posterior, truth, wash), living(posterior.survival(), run, posterior, wash.date()));
+    SeasonPosterior.day(posterior.past(), wash.date());
+    State then = states(posterior, plan, List.of(wash.date()), workers).get(0);
+    return new Chances(byCount(posterior, then.infestations(), wash), then.living());
   }
 
   /**

@@ -9,7 +9,6 @@ import broodtide.engine.MiteLedger;
 import broodtide.wash.BoardCount;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.special.Gamma;
 import org.junit.jupiter.api.Test;
 
 /** Boards under colonies whose deaths are given, against a fine sum over what a board shows. */
@@ -91,12 +90,7 @@ class BoardTallyTest {
       double log = -z * z / 2 - Math.log(2 * Math.PI) / 2;
       for (int b = 0; b < counts.length; b++) {
         double mean = 0.5 * Math.exp(0.7 * z) * died[b];
-        log +=
-            Gamma.logGamma(counts[b] + size)
-                - Gamma.logGamma(size)
-                - Gamma.logGamma(counts[b] + 1.0)
-                + size * Math.log(size / (size + mean))
-                + counts[b] * Math.log(mean / (size + mean));
+        log += Invented.logChance(counts[b], mean, size);
       }
       sum += Math.exp(log) * step;
     }

@@ -22,7 +22,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.apache.commons.math3.distribution.PascalDistribution;
-import org.apache.commons.math3.special.Gamma;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
@@ -37,13 +36,7 @@ class ExpectedWashesTest {
   }
 
   private static SeasonPosterior of(Scenario past, List<Wash> washes) {
-    return SeasonPosterior.of(
-        past,
-        washes,
-        Priors.defaults(),
-        new SeasonPosterior.SamplerSettings(COLONIES, 1, 4),
-        ONE,
-        Progress.NONE);
+    return Invented.posterior(past, washes, COLONIES, 4, ONE);
   }
 
   /** A roll of powdered sugar off the brood nest whose bees nobody counted. */
@@ -67,12 +60,7 @@ class ExpectedWashesTest {
   }
 
   private static double chance(int count, double mean, double size) {
-    return Math.exp(
-        Gamma.logGamma(count + size)
-            - Gamma.logGamma(size)
-            - Gamma.logGamma(count + 1.0)
-            + size * Math.log(size / (size + mean))
-            + count * Math.log(mean / (size + mean)));
+    return Math.exp(Invented.logChance(count, mean, size));
   }
 
   /** The whole season, day by day. */

@@ -15,6 +15,7 @@ import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import org.apache.commons.math3.special.Gamma;
 
 /** Invented records for tests of the posterior. */
 public final class Invented {
@@ -49,6 +50,15 @@ public final class Invented {
   /** A scenario from {@link #START}. */
   static Scenario season(int days, Control... controls) {
     return new Scenario(place(), new Plan("done", List.of(controls)), START, days);
+  }
+
+  /** Log of the chance of a count under a negative binomial, by the book. */
+  static double logChance(int count, double mean, double size) {
+    return Gamma.logGamma(count + size)
+        - Gamma.logGamma(size)
+        - Gamma.logGamma(count + 1.0)
+        + size * Math.log(size / (size + mean))
+        + count * Math.log(mean / (size + mean));
   }
 
   /** The posterior of washes with usual priors. */

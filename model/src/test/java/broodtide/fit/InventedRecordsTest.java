@@ -17,7 +17,6 @@ import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.PoissonDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
-import org.apache.commons.math3.special.Gamma;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,13 +35,7 @@ class InventedRecordsTest {
   }
 
   private static SeasonPosterior posterior(List<Wash> washes, int colonies) {
-    return SeasonPosterior.of(
-        PAST,
-        washes,
-        Priors.defaults(),
-        new SeasonPosterior.SamplerSettings(colonies, 1, 4),
-        ONE,
-        Progress.NONE);
+    return Invented.posterior(PAST, washes, colonies, 4, ONE);
   }
 
   /**
@@ -53,16 +46,7 @@ class InventedRecordsTest {
     for (int i = 0; i < COLONIES; i++) {
       double log = 0;
       for (int w = 0; w < counts.length; w++) {
-        int y = counts[w];
-        double mean = means[w][i];
-        double size = scatter[i];
-        log +=
-            Gamma.logGamma(y + size)
-                - Gamma.logGamma(size)
-                - Gamma.logGamma(y + 1.0)
-                + size * Math.log(size / (size + mean))
-                + y * Math.log(mean / (size + mean))
-                + Math.log1p(y);
+        log += Invented.logChance(counts[w], means[w][i], scatter[i]) + Math.log1p(counts[w]);
       }
       sum += Math.exp(log);
     }

@@ -59,6 +59,15 @@ class FlowEquationsTest {
     }
   }
 
+  /** The equations of the usual season on a day. */
+  private static FlowEquations usual(FlowState at, int day) {
+    ColonyModel model = FlowSeason.usual();
+    FlowEquations equations =
+        new FlowEquations(at, Schedule.of(FlowSeason.scenario(model)), model, FlowSeason.member());
+    equations.enter(day);
+    return equations;
+  }
+
   private PlainFlow.State drawn(FlowState at) {
     double[] y = new double[at.vector().length];
     for (int i = 0; i < y.length; i++) {
@@ -70,11 +79,8 @@ class FlowEquationsTest {
   /** What rounding takes below nothing counts as nothing. */
   @Test
   void lessThanNothingCountsAsNothing() {
-    ColonyModel model = FlowSeason.usual();
     FlowState at = FlowState.of(BLOCK, 2, 2);
-    FlowEquations equations =
-        new FlowEquations(at, Schedule.of(FlowSeason.scenario(model)), model, FlowSeason.member());
-    equations.enter(8);
+    FlowEquations equations = usual(at, 8);
     double[] below = new double[equations.getDimension()];
     double[] with = new double[below.length];
     double[] without = new double[below.length];
@@ -91,11 +97,8 @@ class FlowEquationsTest {
   /** Without bees, cells and mites only what arrives changes anything; nothing is divided by 0. */
   @Test
   void anEmptyHiveIsBroughtMitesAlone() {
-    ColonyModel model = FlowSeason.usual();
     FlowState at = FlowState.of(BLOCK, 3, 2);
-    FlowEquations equations =
-        new FlowEquations(at, Schedule.of(FlowSeason.scenario(model)), model, FlowSeason.member());
-    equations.enter(30);
+    FlowEquations equations = usual(at, 30);
     double[] rate = new double[equations.getDimension()];
     equations.computeDerivatives(30.2, new double[rate.length], rate);
     // three a day, the colony's factor of 1.7 and the season's of a half

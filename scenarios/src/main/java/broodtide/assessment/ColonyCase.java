@@ -320,7 +320,16 @@ public final class ColonyCase {
 
   /** {@return whether winter bees of the winter that is judged grow up within the forecast} */
   public boolean raisesWinterBees() {
-    return !stages().winterBees(stages().decidesFrom(now), winterBeesRaised()).isEmpty();
+    return !winterBroodDays().isEmpty();
+  }
+
+  /** {@return the days within the forecast on which winter bees of that winter are raised} */
+  List<LocalDate> winterBroodDays() {
+    LocalDate from = stages().decidesFrom(now);
+    LocalDate end = winterBeesRaised().plusDays(1);
+    return from.isBefore(end)
+        ? from.datesUntil(end).filter(model.climate().winterBees()::holds).toList()
+        : List.of();
   }
 
   /**

@@ -6,6 +6,7 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Quantity;
 import broodtide.engine.Scenario;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.RefusedException;
@@ -131,6 +132,7 @@ public final class Comparison {
       Progress progress) {
     List<PlanRun> runs = new ArrayList<>();
     List<Refused> refused = new ArrayList<>();
+    Watched watched = PlanRun.watched(colony);
     int done = 0;
     for (Plan plan : plans) {
       Optional<Scenario> season = Optional.empty();
@@ -146,7 +148,7 @@ public final class Comparison {
                   new PlanRun(
                       colony,
                       plan,
-                      posterior.run(played, PlanRun.watched(colony), workers, Progress.NONE),
+                      posterior.run(played, watched, workers, Progress.NONE),
                       PlanCheck.of(plan, colony))));
       progress.at(++done, plans.size());
     }

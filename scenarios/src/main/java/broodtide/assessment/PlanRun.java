@@ -95,17 +95,8 @@ public final class PlanRun {
   public static Watched watched(ColonyCase c) {
     Set<LocalDate> spring = c.springLow().map(low -> Set.of(low.day())).orElse(Set.of());
     return Watched.daily(DAILY)
-        .and(Quantity.INFESTED_WORKER_SHARE, Set.copyOf(winterBroodDays(c)))
+        .and(Quantity.INFESTED_WORKER_SHARE, Set.copyOf(c.winterBroodDays()))
         .and(Quantity.WINTER_BEES, spring);
-  }
-
-  /** The days from which winter bees come, as far as a decision can change them. */
-  private static List<LocalDate> winterBroodDays(ColonyCase c) {
-    LocalDate from = c.stages().decidesFrom(c.now());
-    LocalDate end = c.winterBeesRaised().plusDays(1);
-    return from.isBefore(end)
-        ? from.datesUntil(end).filter(c.model().climate().winterBees()::holds).toList()
-        : List.of();
   }
 
   /** {@return the case} */
@@ -442,7 +433,7 @@ public final class PlanRun {
   private double[] findWinterBrood() {
     double[] out = new double[run.members()];
     int[] days = new int[out.length];
-    List<LocalDate> raising = winterBroodDays(colony);
+    List<LocalDate> raising = colony.winterBroodDays();
     for (LocalDate day : raising) {
       double[] shares = run.values(Quantity.INFESTED_WORKER_SHARE, day);
       for (int m = 0; m < out.length; m++) {

@@ -280,9 +280,10 @@ final class RulePlay {
     double[] infestation = new double[members];
     double[] winterBrood = new double[members];
     double[] raised = new double[members];
+    Watched watched = PlanRun.watched(colony);
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
-      PlanRun run = run(group.getKey(), who, colony.until(), PlanRun.watched(colony));
+      PlanRun run = run(group.getKey(), who, colony.until(), watched);
       scatter(asAmongAll(Outcome.LOST.of(run), run), who, lost);
       scatter(Outcome.INFESTATION.of(run), who, infestation);
       scatter(Outcome.WINTER_BROOD.of(run), who, winterBrood);

@@ -8,6 +8,7 @@ import broodtide.assessment.UsualPlans;
 import broodtide.control.Control;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.ExpectedWashes;
 import broodtide.fit.SeasonPosterior;
@@ -208,13 +209,14 @@ public record WashWorth(
       double cost,
       Workers workers) {
     double[][] out = new double[plans.size()][];
+    Watched watched = PlanRun.watched(colony);
     for (int a = 0; a < out.length; a++) {
       Plan plan = plans.get(a);
       PlanRun run =
           new PlanRun(
               colony,
               plan,
-              posterior.run(colony.season(plan), PlanRun.watched(colony), workers, Progress.NONE),
+              posterior.run(colony.season(plan), watched, workers, Progress.NONE),
               List.of());
       double trouble = cost * measures(plan);
       out[a] = Arrays.stream(outcome.of(run)).map(v -> v + trouble).toArray();

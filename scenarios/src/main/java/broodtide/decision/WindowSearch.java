@@ -10,6 +10,7 @@ import broodtide.catalog.ControlTemplate;
 import broodtide.catalog.Obstacle;
 import broodtide.control.Plan;
 import broodtide.engine.Progress;
+import broodtide.engine.Watched;
 import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior;
 import broodtide.measure.Unworkable;
@@ -40,6 +41,7 @@ public final class WindowSearch {
   private final SeasonPosterior posterior;
   private final Outcome outcome;
   private final Workers workers;
+  private final Watched watched;
 
   private WindowSearch(
       ColonyCase colony, SeasonPosterior posterior, Outcome outcome, Workers workers) {
@@ -48,6 +50,7 @@ public final class WindowSearch {
     this.posterior = posterior;
     this.outcome = outcome;
     this.workers = workers;
+    watched = PlanRun.watched(this.colony);
   }
 
   /**
@@ -143,7 +146,7 @@ public final class WindowSearch {
         new PlanRun(
             colony,
             plan,
-            posterior.run(colony.season(plan), PlanRun.watched(colony), workers, Progress.NONE),
+            posterior.run(colony.season(plan), watched, workers, Progress.NONE),
             List.of());
     return new Windows.Played(outcome.middle(run), outcome.band(run), outcome.of(run));
   }
