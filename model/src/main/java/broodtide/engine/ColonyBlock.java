@@ -221,9 +221,9 @@ public final class ColonyBlock implements ColonyView {
     eachRow(this, (same, row) -> rows.accept(row));
   }
 
-  /** Bees, brood and mites of a lane, in the order of {@link #stateRows}. */
-  double[] state(int lane) {
-    return column(this::stateRows, lane);
+  /** Bees, brood and mites by lane, in the order of {@link #stateRows}. */
+  double[][] states() {
+    return columns(this::stateRows);
   }
 
   /** Shows every row that a day hands on to the next: the state, its sums, and the ledger. */
@@ -237,17 +237,21 @@ public final class ColonyBlock implements ColonyView {
     }
   }
 
-  /** All that a lane hands on to the next day, in the order of {@link #memoryRows}. */
-  double[] memory(int lane) {
-    return column(this::memoryRows, lane);
+  /** All that lanes hand on to the next day, by lane, in the order of {@link #memoryRows}. */
+  double[][] memory() {
+    return columns(this::memoryRows);
   }
 
-  private static double[] column(Consumer<Consumer<double[]>> rows, int lane) {
-    int[] next = {0};
-    rows.accept(row -> next[0]++);
-    double[] out = new double[next[0]];
-    next[0] = 0;
-    rows.accept(row -> out[next[0]++] = row[lane]);
+  private double[][] columns(Consumer<Consumer<double[]>> rows) {
+    List<double[]> all = new ArrayList<>();
+    rows.accept(all::add);
+    double[][] out = new double[lanes][all.size()];
+    for (int r = 0; r < all.size(); r++) {
+      double[] row = all.get(r);
+      for (int l = 0; l < lanes; l++) {
+        out[l][r] = row[l];
+      }
+    }
     return out;
   }
 
@@ -255,7 +259,7 @@ public final class ColonyBlock implements ColonyView {
    * Puts colonies into the lanes of a block.
    *
    * @param rows {@link #stateRows} or {@link #memoryRows} of the block
-   * @param columns by colony, what {@link #state} or {@link #memory} gave
+   * @param columns by colony, what {@link #states} or {@link #memory} gave
    * @param from the colony of lane 0
    * @param end where the colonies end
    */

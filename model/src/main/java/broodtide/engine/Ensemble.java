@@ -110,8 +110,9 @@ public final class Ensemble {
         blocks,
         block -> {
           int first = block * width;
+          // copied, for a list may make its colonies anew whenever they are asked for
           List<SimulatedColony> part =
-              members.subList(first, Math.min(members.size(), first + width));
+              List.copyOf(members.subList(first, Math.min(members.size(), first + width)));
           DailyEngine engine = DailyEngine.from(begin.block(first, part), scenario, schedule, part);
           DayObserver observer = observers.of(first, part.size());
           if (from == 0) {

@@ -71,9 +71,7 @@ public final class SharedPast {
     return (day, view) -> {
       keeper.see(day, view);
       if (day == scenario.days() && view instanceof ColonyBlock block) {
-        for (int l = 0; l < count; l++) {
-          states[first + l] = block.memory(l);
-        }
+        System.arraycopy(block.memory(), 0, states, first, count);
       }
     };
   }

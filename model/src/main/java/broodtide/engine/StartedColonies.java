@@ -39,10 +39,8 @@ public final class StartedColonies {
         block -> {
           int first = block * width;
           int end = Math.min(states.length, first + width);
-          ColonyBlock begun = start.colonies(members.subList(first, end));
-          for (int i = first; i < end; i++) {
-            states[i] = begun.state(i - first);
-          }
+          ColonyBlock begun = start.colonies(List.copyOf(members.subList(first, end)));
+          System.arraycopy(begun.states(), 0, states, first, end - first);
         },
         Progress.NONE);
     return new StartedColonies(start.clumping(), states);

@@ -7,7 +7,6 @@ import broodtide.engine.EnsembleRun;
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
 import broodtide.engine.Workers;
-import broodtide.wash.BoardCount;
 import broodtide.wash.Interval;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
@@ -196,8 +195,7 @@ public final class Backtest {
       SeasonPosterior.SamplerSettings effort,
       Workers workers,
       Progress progress) {
-    Reading reading =
-        colonies.size() > SeasonBanks.FEW ? new SeasonBanks(1)::posterior : SeasonPosterior::of;
+    SeasonBanks banks = SeasonBanks.inHeap(effort.particles());
     List<List<Mark>> marks = new ArrayList<>(Collections.nCopies(colonies.size(), List.of()));
     // those that began alike one after the other, so that they find their seasons ready
     int[] order =
@@ -208,23 +206,10 @@ public final class Backtest {
             .toArray();
     for (int i = 0; i < order.length; i++) {
       Colony c = colonies.get(order[i]);
-      marks.set(order[i], marks(model, c, priors, effort, reading, workers));
+      marks.set(order[i], marks(model, c, priors, effort, banks, workers));
       progress.at(i + 1, order.length);
     }
     return new Report(marks.stream().flatMap(List::stream).toList());
-  }
-
-  /** How the washes of a record are read. */
-  @FunctionalInterface
-  private interface Reading {
-    SeasonPosterior posterior(
-        Scenario past,
-        List<Wash> washes,
-        List<BoardCount> boards,
-        Priors priors,
-        SeasonPosterior.SamplerSettings effort,
-        Workers workers,
-        Progress progress);
   }
 
   private static List<Mark> marks(
@@ -232,7 +217,7 @@ public final class Backtest {
       Colony c,
       Priors priors,
       SeasonPosterior.SamplerSettings effort,
-      Reading reading,
+      SeasonBanks banks,
       Workers workers) {
     if (c.washes().isEmpty()) {
       return List.of();
@@ -247,7 +232,7 @@ public final class Backtest {
     Plan plan = new Plan("done", done);
     Scenario season = Scenario.until(model, plan, c.start(), last);
     SeasonPosterior posterior =
-        reading.posterior(season, seen, List.of(), priors, effort, workers, Progress.NONE);
+        banks.posterior(season, seen, List.of(), priors, effort, workers, Progress.NONE);
     List<ExpectedWashes.Parts> parts = ExpectedWashes.parts(posterior, plan, held, workers);
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < held.size(); i++) {

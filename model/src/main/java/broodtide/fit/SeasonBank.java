@@ -12,6 +12,7 @@ import broodtide.engine.Workers;
 import broodtide.fit.SeasonPosterior.SamplerSettings;
 import broodtide.wash.Wash;
 import java.time.LocalDate;
+import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -31,14 +32,14 @@ final class SeasonBank {
   /** Seasons for each simulated colony that a record asks for. Choice. */
   static final int SEASONS_PER_COLONY = 8;
 
-  /** Most simulated colonies that a record may ask for; more would fill the memory. */
-  static final int MOST_COLONIES = 8192;
-
   /**
    * Effective size, as a share of the simulated colonies asked for, below which seasons of the bank
    * are too few and a record needs a sampler of its own. Choice.
    */
   static final double ENOUGH = 0.25;
+
+  /** Seasons that a thread weighs at a time. */
+  private static final int STRETCH = 2048;
 
   /** Most days of which figures are kept. */
   private static final int MOST_DAYS = 32;
@@ -104,23 +105,42 @@ final class SeasonBank {
     origin = new RecordOrigin(beginning.model(), beginning.start());
     layout = ParticleLayout.of(SeasonPosterior.courses(past), 1);
     int seasons = SEASONS_PER_COLONY * beginning.colonies();
-    z = new TemperedSampler(layout.sampled(), seasons, 1, beginning.seed()).prior();
+    z = new TemperedSampler(layout.sampled(), seasons, 1, beginning.seed()).chances();
+    side(
+        workers,
+        (from, end) -> {
+          for (int i = from; i < end; i++) {
+            TemperedSampler.normal(z[i]);
+          }
+        });
     dispersions = SeasonPosterior.dispersions(beginning.priors(), layout, z);
-    started = StartedColonies.of(origin.start(), colonies(TrimmedScenario.to(past, 1)), workers);
+    started =
+        StartedColonies.of(origin.start().about(), colonies(TrimmedScenario.to(past, 1)), workers);
   }
 
-  /** The colonies of a record up to its last day, none of which lies ahead of the washes. */
+  /**
+   * The colonies of a record up to its last day, none of which lies ahead of the washes. They are
+   * made by whoever plays them, block by block: all at once would take more memory than the bank.
+   */
   private List<SimulatedColony> colonies(TrimmedScenario part) {
     Scenario run = part.scenario();
     BeeYears years = BeeYears.of(run, run.start().plusDays(run.days()));
-    return Arrays.stream(z)
-        .map(row -> part.fitted(beginning.priors().draw(row, layout).colony(years)))
-        .toList();
+    return new AbstractList<>() {
+      @Override
+      public SimulatedColony get(int i) {
+        return part.fitted(beginning.priors().draw(z[i], layout).colony(years));
+      }
+
+      @Override
+      public int size() {
+        return z.length;
+      }
+    };
   }
 
   /** Bytes that a bank takes at most; 0 where no bank serves so many colonies. */
   static long bytes(int colonies) {
-    long seasons = colonies > MOST_COLONIES ? 0 : (long) SEASONS_PER_COLONY * colonies;
+    long seasons = colonies > SeasonBanks.MOST_COLONIES ? 0 : (long) SEASONS_PER_COLONY * colonies;
     return seasons * (SEASON + 2L * Float.BYTES * MOST_DAYS);
   }
 
@@ -135,7 +155,7 @@ final class SeasonBank {
    */
   static boolean serves(Scenario past, List<Wash> ordered, SamplerSettings effort) {
     return !ordered.isEmpty()
-        && effort.particles() <= MOST_COLONIES
+        && effort.particles() <= SeasonBanks.MOST_COLONIES
         && BeeYears.of(past, ordered.get(ordered.size() - 1).date()).seen() == 0;
   }
 
@@ -153,9 +173,13 @@ final class SeasonBank {
             past,
             ordered.stream().mapToInt(w -> SeasonPosterior.day(past, w.date())).toArray(),
             workers);
-    for (int w = 0; w < then.size(); w++) {
-      weigh(ordered.get(w), then.get(w), logLik);
-    }
+    side(
+        workers,
+        (from, end) -> {
+          for (int w = 0; w < then.size(); w++) {
+            weigh(ordered.get(w), then.get(w), logLik, from, end);
+          }
+        });
     double top = Arrays.stream(logLik).max().orElseThrow();
     if (!(top > Double.NEGATIVE_INFINITY)) {
       return Optional.empty();
@@ -227,12 +251,26 @@ final class SeasonBank {
     rows.putAll(seen);
   }
 
+  /** What threads do with seasons from one number to before another. */
+  @FunctionalInterface
+  private interface Stretch {
+    void work(int from, int end);
+  }
+
+  private void side(Workers workers, Stretch stretch) {
+    int parts = (z.length + STRETCH - 1) / STRETCH;
+    workers.run(
+        parts,
+        p -> stretch.work(p * STRETCH, Math.min(z.length, (p + 1) * STRETCH)),
+        Progress.NONE);
+  }
+
   /** Adds the likelihood of a wash. */
-  private void weigh(Wash wash, Row row, double[] logLik) {
+  private void weigh(Wash wash, Row row, double[] logLik, int from, int end) {
     WashModel model = new WashModel(wash);
     StrengthNote note = StrengthNote.of(wash);
     double bees = wash.beesOrAssumed();
-    for (int i = 0; i < logLik.length; i++) {
+    for (int i = from; i < end; i++) {
       // a colony with fewer bees than the sample holds cannot have been sampled
       logLik[i] =
           row.adults[i] < bees

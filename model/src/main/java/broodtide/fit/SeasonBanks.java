@@ -24,8 +24,14 @@ import java.util.Optional;
  * @since 0.2.0
  */
 public final class SeasonBanks {
-  /** Records of a table up to which each has a sampler of its own, by choice. */
-  public static final int FEW = 30;
+  /** Most simulated colonies of a record that draws from a bank; more would fill the memory. */
+  public static final int MOST_COLONIES = 8192;
+
+  /** The share of the heap that banks take where there is room for several: one part in so many. */
+  private static final int HEAP_PARTS = 8;
+
+  /** Most banks that are kept, however large the heap. */
+  private static final int MOST_KEPT = 64;
 
   private final int most;
   private final Map<SeasonBank.Beginning, Shared> kept = new LinkedHashMap<>(16, 0.75f, true);
@@ -48,6 +54,17 @@ public final class SeasonBanks {
    */
   public SeasonBanks(int most) {
     this.most = most;
+  }
+
+  /**
+   * {@return banks of as many beginnings as an eighth of the heap holds, one at least}
+   *
+   * @param colonies simulated colonies of each record
+   */
+  public static SeasonBanks inHeap(int colonies) {
+    long share = Runtime.getRuntime().maxMemory() / HEAP_PARTS;
+    long fitting = share / Math.max(1, SeasonBank.bytes(colonies));
+    return new SeasonBanks((int) Math.max(1, Math.min(MOST_KEPT, fitting)));
   }
 
   /**
@@ -85,13 +102,15 @@ public final class SeasonBanks {
       Progress progress) {
     List<Wash> ordered = SeasonPosterior.ordered(past, washes);
     if (!boards.isEmpty() || !SeasonBank.serves(past, ordered, effort)) {
-      return SeasonPosterior.of(past, ordered, boards, priors, effort, workers, progress);
+      RecordOrigin origin = new RecordOrigin(past.model(), past.start());
+      return SeasonPosterior.sampled(
+          past, ordered, boards, priors, effort, origin, workers, progress);
     }
     SeasonBank bank = bank(SeasonBank.Beginning.of(past, priors, effort), past, workers);
     Optional<SeasonPosterior> weighed = bank.posterior(past, ordered, workers);
     return weighed.isPresent()
         ? weighed.get()
-        : SeasonPosterior.of(
+        : SeasonPosterior.sampled(
             past, ordered, boards, priors, effort, bank.origin(), workers, progress);
   }
 

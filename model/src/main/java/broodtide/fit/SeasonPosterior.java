@@ -30,7 +30,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the washes of one colony say of its unknowns: colonies that could have given these washes,
- * all of equal weight. Runs the daily engine inside a {@link TemperedSampler}.
+ * all of equal weight. They are drawn from a bank of seasons, see {@link SeasonBanks}, or by a
+ * {@link TemperedSampler} with the daily engine inside.
  */
 public final class SeasonPosterior {
   /** Most miticide courses whose success can be estimated besides the common unknowns. */
@@ -140,9 +141,7 @@ public final class SeasonPosterior {
       SamplerSettings effort,
       Workers workers,
       Progress progress) {
-    List<Wash> ordered = ordered(past, washes);
-    RecordOrigin origin = new RecordOrigin(past.model(), past.start());
-    return of(past, ordered, boards, priors, effort, origin, workers, progress);
+    return new SeasonBanks(1).posterior(past, washes, boards, priors, effort, workers, progress);
   }
 
   /** Washes by date, each within the record. */
@@ -155,8 +154,8 @@ public final class SeasonPosterior {
     return List.copyOf(ordered);
   }
 
-  /** The same for a record whose beginning others share, of washes in their order. */
-  static SeasonPosterior of(
+  /** The same by a sampler, of washes in their order. */
+  static SeasonPosterior sampled(
       Scenario past,
       List<Wash> ordered,
       List<BoardCount> boards,

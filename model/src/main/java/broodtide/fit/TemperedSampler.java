@@ -99,19 +99,34 @@ final class TemperedSampler {
    * @return particles by unknown
    */
   public double[][] prior() {
+    double[][] z = chances();
+    for (double[] row : z) {
+      normal(row);
+    }
+    return z;
+  }
+
+  /** The shifted Sobol set, which {@link #normal(double[])} makes draws from the prior of. */
+  double[][] chances() {
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimension);
     SplittableRandom random = Streams.of(seed, Streams.Purpose.START);
     double[] shift = random.doubles(dimension).toArray();
-    double[][] z = new double[particles][dimension];
-    for (double[] row : z) {
-      double[] u = sobol.nextVector();
+    double[][] chances = new double[particles][];
+    for (int i = 0; i < particles; i++) {
+      chances[i] = sobol.nextVector();
       for (int d = 0; d < dimension; d++) {
-        double v = u[d] + shift[d];
-        v -= Math.floor(v);
-        row[d] = normal(Math.min(1 - 1e-12, Math.max(1e-12, v)));
+        chances[i][d] += shift[d];
+        chances[i][d] -= Math.floor(chances[i][d]);
       }
     }
-    return z;
+    return chances;
+  }
+
+  /** Turns chances into draws of a standard normal, in place. */
+  static void normal(double[] chances) {
+    for (int d = 0; d < chances.length; d++) {
+      chances[d] = normal(Math.min(1 - 1e-12, Math.max(1e-12, chances[d])));
+    }
   }
 
   /**

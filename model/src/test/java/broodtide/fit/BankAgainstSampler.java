@@ -106,7 +106,7 @@ final class BankAgainstSampler {
       List<Wash> washes = washes(past, VISITS[h % VISITS.length], new Well19937c(h));
       for (int s = 0; s < banks.size(); s++) {
         double[] shared = figures(shared(past, washes, s), past);
-        double[] own = figures(Invented.posterior(past, washes, particles, s + 1, workers), past);
+        double[] own = figures(Invented.sampled(past, washes, particles, s + 1, workers), past);
         for (int f = 0; f < own.length; f++) {
           bank[f][h][s] = shared[f];
           sampler[f][h][s] = own[f];

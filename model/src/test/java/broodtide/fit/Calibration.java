@@ -59,14 +59,7 @@ final class Calibration {
     this(
         particles,
         workers,
-        (past, washes, seed) ->
-            SeasonPosterior.of(
-                past,
-                washes,
-                Priors.defaults(),
-                new SeasonPosterior.SamplerSettings(particles, 3, 31 * seed + 7),
-                workers,
-                Progress.NONE));
+        (past, washes, seed) -> Invented.sampled(past, washes, particles, 31 * seed + 7, workers));
   }
 
   private Calibration(int particles, Workers workers, Reading reading) {

@@ -72,4 +72,18 @@ public final class Invented {
         workers,
         Progress.NONE);
   }
+
+  /** The same by a sampler, whatever a bank could do. */
+  static SeasonPosterior sampled(
+      Scenario past, List<Wash> washes, int particles, long seed, Workers workers) {
+    return SeasonPosterior.sampled(
+        past,
+        SeasonPosterior.ordered(past, washes),
+        List.of(),
+        Priors.defaults(),
+        new SeasonPosterior.SamplerSettings(particles, 3, seed),
+        new RecordOrigin(past.model(), past.start()),
+        workers,
+        Progress.NONE);
+  }
 }

@@ -57,7 +57,7 @@ class SeasonBankTest {
               Priors.defaults(),
               Invented.four(),
               new TemperedSampler.Sample(withoutAhead(shared), 256, 1, 1, 0),
-              StartedColonies.of(shared.start(), shared.members(), workers));
+              StartedColonies.of(shared.start().about(), shared.members(), workers));
       for (Wash wash : Invented.four()) {
         assertThat(infestations(shared, wash, workers)).isEqualTo(infestations(own, wash, workers));
       }
@@ -71,7 +71,7 @@ class SeasonBankTest {
     try (Workers workers = new Workers(2)) {
       assertThat(read(new SeasonBanks(1), PLAIN, extreme, workers))
           .isDeepEqualTo(
-              Invented.posterior(PLAIN, extreme, EFFORT.particles(), 1, workers).sample().z());
+              Invented.sampled(PLAIN, extreme, EFFORT.particles(), 1, workers).sample().z());
     }
   }
 
@@ -82,7 +82,7 @@ class SeasonBankTest {
     try (Workers workers = new Workers(2)) {
       assertThat(read(new SeasonBanks(1), twoYears, washes, workers))
           .isDeepEqualTo(
-              Invented.posterior(twoYears, washes, EFFORT.particles(), 1, workers).sample().z());
+              Invented.sampled(twoYears, washes, EFFORT.particles(), 1, workers).sample().z());
     }
   }
 

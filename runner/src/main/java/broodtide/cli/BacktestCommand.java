@@ -109,7 +109,7 @@ final class BacktestCommand implements Callable<Integer> {
   /** What waiting leads to, on the day on which the whole apiary is decided. */
   private Map<String, Decision> decisions(CaseReader.Cases cases) {
     Map<String, Decision> out = new LinkedHashMap<>();
-    SeasonBanks banks = new SeasonBanks(1);
+    SeasonBanks banks = SeasonBanks.inHeap(run.effort().particles());
     LocalDate day =
         cases.cases().stream().map(ColonyCase::now).max(Comparator.naturalOrder()).orElseThrow();
     try (Workers workers = run.threads == null ? Workers.all() : new Workers(run.threads);

@@ -125,7 +125,7 @@ final class CaseReader {
                 ? "the day after the newest wash or treatment; --decide-on changes it."
                 : "as --decide-on says."));
     threshold(cases.stream());
-    return new Cases(placed(ColonyCases.ofTable(cases, washes.size())), Optional.empty(), notes);
+    return new Cases(placed(cases), Optional.empty(), notes);
   }
 
   /**
@@ -160,7 +160,7 @@ final class CaseReader {
                 cases.addAll(
                     ColonyCases.ofWashes(
                         place, Map.of(colony, taken), given, Optional.empty(), until(horizon))));
-    return new Cases(placed(ColonyCases.ofTable(cases, washes.size())), Optional.empty(), notes);
+    return new Cases(placed(cases), Optional.empty(), notes);
   }
 
   /** What to mind about the thresholds of colonies that are all decided on one day. */

@@ -31,7 +31,7 @@ import java.util.function.Function;
 /** Runs one decision tool for every colony, prints what it says, and writes its files. */
 final class DecisionCommandRun {
   private final CommandContext desk;
-  private final SeasonBanks banks = new SeasonBanks(1);
+  private final SeasonBanks banks;
   private final RunOptions run;
   private final String tool;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
@@ -44,6 +44,7 @@ final class DecisionCommandRun {
     this.desk = desk;
     this.run = run;
     this.tool = tool;
+    this.banks = SeasonBanks.inHeap(run.effort().particles());
     this.pictures = new PictureFiles(false, run.png);
   }
 

@@ -75,7 +75,7 @@ final class ManyHives {
   private final Optional<String> together;
   private final boolean resume;
   private final SeasonPosterior.SamplerSettings effort;
-  private final SeasonBanks banks = new SeasonBanks(1);
+  private final SeasonBanks banks;
   private Optional<String> records = Optional.empty();
 
   ManyHives(
@@ -92,6 +92,7 @@ final class ManyHives {
     this.together = together;
     this.resume = resume;
     this.effort = run.effort();
+    this.banks = SeasonBanks.inHeap(effort.particles());
   }
 
   /** What is said of forecasts on the beekeeper's own records. */

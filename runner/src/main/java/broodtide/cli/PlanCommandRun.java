@@ -42,7 +42,7 @@ import java.util.function.Function;
 /** Plays plans for every colony, prints the answer, and writes report, pictures and tables. */
 final class PlanCommandRun {
   private final CommandContext desk;
-  private final SeasonBanks banks = new SeasonBanks(1);
+  private final SeasonBanks banks;
   private final RunOptions run;
   private final String what;
   private final List<String> text = new ArrayList<>();
@@ -62,6 +62,7 @@ final class PlanCommandRun {
     this.desk = desk;
     this.run = run;
     this.what = what;
+    this.banks = SeasonBanks.inHeap(run.effort().particles());
   }
 
   /** Plays waiting alone for every colony. */

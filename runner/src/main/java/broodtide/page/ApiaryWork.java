@@ -83,7 +83,7 @@ final class ApiaryWork implements AutoCloseable {
   private final Workers workers = Workers.all();
   private final String version;
   private final int colonies;
-  private final SeasonBanks banks = new SeasonBanks(1);
+  private final SeasonBanks banks;
   private final Map<HiveKey, Assessment> read = new Newest<>(KEPT);
   private final Map<HiveKey, Standing> standing = new Newest<>(STANDING);
   private final Map<List<HiveKey>, Optional<String>> fits = new Newest<>(1);
@@ -114,6 +114,7 @@ final class ApiaryWork implements AutoCloseable {
   ApiaryWork(String version, int colonies) {
     this.version = version;
     this.colonies = colonies;
+    this.banks = SeasonBanks.inHeap(colonies);
   }
 
   /** The sheet of the apiary, then every hive with its first lines and its season. */

@@ -25,7 +25,6 @@ import java.util.List;
  * @param washes its washes
  * @param given its treatments
  * @param boards its boards
- * @param amongMany whether it shares seasons with others of its table
  */
 record HiveKey(
     String place,
@@ -36,8 +35,7 @@ record HiveKey(
     LocalDate until,
     List<Wash> washes,
     List<Control> given,
-    List<BoardCount> boards,
-    boolean amongMany) {
+    List<BoardCount> boards) {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<String> LEFT_OUT = List.of("title", "start", "until", "plans");
 
@@ -51,8 +49,7 @@ record HiveKey(
         c.until(),
         c.washes(),
         c.given(),
-        c.boards(),
-        c.amongMany());
+        c.boards());
   }
 
   /** {@return what a study says of the place, as text} */

@@ -4,6 +4,7 @@ import broodtide.catalog.Catalog;
 import broodtide.engine.ColonyModel;
 import broodtide.engine.Progress;
 import broodtide.engine.Workers;
+import broodtide.fit.SeasonBanks;
 import broodtide.fit.SeasonPosterior;
 import broodtide.fit.Unknown;
 import broodtide.measure.Unworkable;
@@ -49,8 +50,9 @@ public record ClimateEvidence(String climate, double logEvidence) {
     List<ClimateEvidence> out = new ArrayList<>();
     for (String name : Catalog.CLIMATES.names()) {
       double sum = 0;
+      SeasonBanks banks = SeasonBanks.inHeap(settings.particles());
       for (ColonyCase hive : telling) {
-        sum += evidence(hive, Catalog.climate(name), settings, workers);
+        sum += evidence(hive, Catalog.climate(name), settings, banks, workers);
       }
       out.add(new ClimateEvidence(name, sum * weight));
     }
@@ -76,7 +78,11 @@ public record ClimateEvidence(String climate, double logEvidence) {
   }
 
   private static double evidence(
-      ColonyCase hive, Climate climate, SeasonPosterior.SamplerSettings settings, Workers workers) {
+      ColonyCase hive,
+      Climate climate,
+      SeasonPosterior.SamplerSettings settings,
+      SeasonBanks banks,
+      Workers workers) {
     ColonyModel model = hive.model();
     Climate here = model.climate().southern() ? climate.inSouth() : climate;
     ColonyCase there =
@@ -91,7 +97,7 @@ public record ClimateEvidence(String climate, double logEvidence) {
             hive.thresholds(),
             hive.priors());
     try {
-      return there.posterior(settings, workers, Progress.NONE).sample().logEvidence();
+      return there.posterior(settings, banks, workers, Progress.NONE).sample().logEvidence();
     } catch (Unworkable e) {
       return Double.NEGATIVE_INFINITY;
     }

@@ -47,7 +47,6 @@ public final class ColonyCase {
   private final WinterAhead winter;
   private final String yard;
   private final List<BoardCount> boards;
-  private final boolean amongMany;
 
   /**
    * Copies the lists and checks the order of the days.
@@ -87,8 +86,7 @@ public final class ColonyCase {
         priors,
         WinterAhead.of(model, now),
         NO_YARD,
-        List.of(),
-        false);
+        List.of());
   }
 
   /** The same with the winter that others of the same place and decision date share. */
@@ -104,8 +102,7 @@ public final class ColonyCase {
       Priors priors,
       WinterAhead winter,
       String yard,
-      List<BoardCount> boards,
-      boolean amongMany) {
+      List<BoardCount> boards) {
     this.colony = colony;
     this.model = model;
     this.start = start;
@@ -118,7 +115,6 @@ public final class ColonyCase {
     this.winter = winter;
     this.yard = yard;
     this.boards = List.copyOf(boards);
-    this.amongMany = amongMany;
     if (now.isBefore(start) || !until.isAfter(now)) {
       throw new Unworkable(
           "colony \""
@@ -181,19 +177,6 @@ public final class ColonyCase {
    */
   public ColonyCase in(String other) {
     return but(c -> c.yard = other);
-  }
-
-  /**
-   * {@return whether it stands in a table of many colonies, of which each is read with seasons that
-   * it shares with others, see {@link SeasonBanks}; the same whether one is asked for or all are}
-   */
-  public boolean amongMany() {
-    return amongMany;
-  }
-
-  /** {@return the same colony as one of a table of many} */
-  public ColonyCase inTableOfMany() {
-    return but(c -> c.amongMany = true);
   }
 
   /** {@return mites on boards under it up to now} */
@@ -373,15 +356,13 @@ public final class ColonyCase {
     return posterior(effort, new SeasonBanks(1), workers, progress);
   }
 
-  /** The same, with seasons that it shares with others where it stands in a table of many. */
+  /** The same, with seasons that it shares with others that began like it. */
   SeasonPosterior posterior(
       SeasonPosterior.SamplerSettings effort,
       SeasonBanks banks,
       Workers workers,
       Progress progress) {
-    return amongMany
-        ? banks.posterior(past(), washes, boards, priors, effort, workers, progress)
-        : SeasonPosterior.of(past(), washes, boards, priors, effort, workers, progress);
+    return banks.posterior(past(), washes, boards, priors, effort, workers, progress);
   }
 
   private Scenario past() {
@@ -475,7 +456,6 @@ public final class ColonyCase {
     private WinterAhead winter;
     private String yard;
     private List<BoardCount> boards;
-    private boolean amongMany;
 
     private Draft(ColonyCase c) {
       colony = c.colony;
@@ -490,7 +470,6 @@ public final class ColonyCase {
       winter = c.winter;
       yard = c.yard;
       boards = c.boards;
-      amongMany = c.amongMany;
     }
 
     private ColonyCase made() {
@@ -506,8 +485,7 @@ public final class ColonyCase {
           priors,
           winter,
           yard,
-          boards,
-          amongMany);
+          boards);
     }
   }
 }

@@ -2,7 +2,6 @@ package broodtide.assessment;
 
 import broodtide.catalog.Referred;
 import broodtide.control.Control;
-import broodtide.fit.SeasonBanks;
 import broodtide.forms.BadInput;
 import broodtide.forms.Source;
 import broodtide.measure.OutOfRange;
@@ -36,8 +35,8 @@ public final class ColonyCases {
 
   static final String UNTIL = "--until";
 
-  /** Colonies of a table up to which each is read with a sampler of its own. */
-  public static final int FEW = SeasonBanks.FEW;
+  /** Colonies of a table up to which each is drawn unasked. Choice. */
+  public static final int FEW = 30;
 
   private ColonyCases() {}
 
@@ -138,20 +137,7 @@ public final class ColonyCases {
     washes.forEach(
         (colony, taken) ->
             cases.add(here.of(colony, taken, boards, given.getOrDefault(colony, List.of()))));
-    return ofTable(cases, washes.size());
-  }
-
-  /**
-   * {@return the same cases, of a table of so many colonies: in one of more than {@value #FEW}
-   * colonies share seasons, whether all of them are asked for or one}
-   *
-   * @param cases one for each colony that is asked for
-   * @param colonies colonies of the table
-   */
-  public static List<ColonyCase> ofTable(List<ColonyCase> cases, int colonies) {
-    return colonies > FEW
-        ? cases.stream().map(ColonyCase::inTableOfMany).toList()
-        : List.copyOf(cases);
+    return List.copyOf(cases);
   }
 
   /**

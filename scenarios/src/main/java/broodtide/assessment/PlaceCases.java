@@ -74,7 +74,6 @@ public final class PlaceCases {
         Priors.defaults(),
         winter,
         ColonyCase.NO_YARD,
-        List.of(),
-        false);
+        List.of());
   }
 }

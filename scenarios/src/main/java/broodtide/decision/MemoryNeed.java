@@ -9,10 +9,10 @@ import java.time.temporal.ChronoUnit;
 /**
  * Memory that a run holds at its fullest moment, reckoned before it begins. Most of it are the days
  * of simulated colonies: one float for each quantity that is kept, so it grows straight with
- * colonies, days and plans.
+ * colonies, days and plans. The bank of seasons from which they are drawn comes on top.
  *
  * @param fixed bytes whatever the number of simulated colonies
- * @param perColony bytes for each simulated colony
+ * @param perColony bytes for each simulated colony, without those of the bank
  */
 public record MemoryNeed(long fixed, long perColony) {
   /** The program itself, its library and one picture; measured, rounded up. */
@@ -55,8 +55,7 @@ public record MemoryNeed(long fixed, long perColony) {
    */
   private static MemoryNeed posterior(ColonyCase c, int hives) {
     long courses = c.given().stream().filter(g -> g.course().isPresent()).count();
-    long shared = c.amongMany() ? SeasonBanks.bytes(1) : 0;
-    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1) + shared);
+    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1));
   }
 
   /** The posterior and the usual plans side by side. */
@@ -178,7 +177,7 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param colonies simulated colonies
    */
   public long bytes(int colonies) {
-    return fixed + perColony * colonies;
+    return fixed + perColony * colonies + SeasonBanks.bytes(colonies);
   }
 
   /**
@@ -187,6 +186,10 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param bytes bytes that may be used
    */
   public int fitting(long bytes) {
-    return (int) Math.max(0, Math.min(Integer.MAX_VALUE, (bytes - fixed) / perColony));
+    long without = (bytes - fixed) / perColony;
+    long with = (bytes - fixed) / (perColony + SeasonBanks.bytes(1));
+    long most =
+        without > SeasonBanks.MOST_COLONIES ? without : Math.min(with, SeasonBanks.MOST_COLONIES);
+    return (int) Math.max(0, Math.min(Integer.MAX_VALUE, most));
   }
 }

@@ -97,7 +97,7 @@ final class HiveJob {
     LocalDate now = decideOn == null ? newest.plusDays(1) : decideOn;
     LocalDate newestBoard = decideOn == null ? all.newestBoard() : null;
     all.climates().forEach(climate -> question.cases(climate, now));
-    YardWorker worker = new YardWorker(question, now, newestBoard, all.hives(), work);
+    YardWorker worker = new YardWorker(question, now, newestBoard, work);
     String place = out.staged(WORK).toString();
     JavaSparkContext context = JavaSparkContext.fromSparkContext(spark.sparkContext());
     Broadcast<SharedSeasons> seasons = context.broadcast(new SharedSeasons(question.colonies()));

@@ -11,12 +11,6 @@ import org.jspecify.annotations.Nullable;
 final class SharedSeasons implements Serializable {
   private static final long serialVersionUID = 1;
 
-  /** Banks that are kept even where they take more of the heap than their share. */
-  private static final int FEWEST = 2;
-
-  /** The share of the heap that banks may take: one part in so many. */
-  private static final int HEAP_PARTS = 8;
-
   private final int colonies;
   private transient @Nullable SeasonBanks banks;
 
@@ -33,15 +27,9 @@ final class SharedSeasons implements Serializable {
   synchronized SeasonBanks here() {
     SeasonBanks made = banks;
     if (made == null) {
-      made = new SeasonBanks(most());
+      made = SeasonBanks.inHeap(colonies);
       banks = made;
     }
     return made;
-  }
-
-  private int most() {
-    long bytes = SeasonBanks.bytes(colonies);
-    long share = Runtime.getRuntime().maxMemory() / HEAP_PARTS;
-    return bytes == 0 ? FEWEST : (int) Math.max(FEWEST, Math.min(Integer.MAX_VALUE, share / bytes));
   }
 }

@@ -38,11 +38,10 @@ import org.jspecify.annotations.Nullable;
  * @param now the day of decision
  * @param newestBoard the newest board of all colonies; null without one or with a day that was
  *     named
- * @param colonies colonies of the table, which says whether they share seasons
  * @param work works out one hive
  */
 record YardWorker(
-    Question question, LocalDate now, @Nullable LocalDate newestBoard, int colonies, HiveWork work)
+    Question question, LocalDate now, @Nullable LocalDate newestBoard, HiveWork work)
     implements Serializable {
   /** The core's own. */
   static final HiveWork CORE =
@@ -112,8 +111,7 @@ record YardWorker(
             ColonyRows.given(hive, question.today()));
     ColonyCase counted =
         ColonyCases.withBoards(c, washes.boards(), Optional.ofNullable(newestBoard));
-    ColonyCase placed = ColonyCases.ofTable(List.of(counted.in(hive.yard())), colonies).get(0);
-    return question.believed(placed);
+    return question.believed(counted.in(hive.yard()));
   }
 
   private static YardResult result(

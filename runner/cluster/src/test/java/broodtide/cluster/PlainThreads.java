@@ -62,7 +62,6 @@ public final class PlainThreads {
             question,
             Objects.requireNonNullElse(question.decideOn(), newest.plusDays(1)),
             null,
-            yards.stream().mapToInt(y -> y.hives().size()).sum(),
             YardWorker.CORE);
     SeasonBanks banks = new SharedSeasons(question.colonies()).here();
     int parts = PARTS_PER_THREAD * threads;
