@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -34,7 +35,7 @@ final class SeasonBank {
 
   /**
    * Effective size, as a share of the simulated colonies asked for, below which seasons of the bank
-   * are too few and a record needs a sampler of its own. Choice.
+   * are too few and a sampler goes on from them. Choice.
    */
   static final double ENOUGH = 0.25;
 
@@ -144,11 +145,6 @@ final class SeasonBank {
     return seasons * (SEASON + 2L * Float.BYTES * MOST_DAYS);
   }
 
-  /** What colonies of these records start from. */
-  RecordOrigin origin() {
-    return origin;
-  }
-
   /**
    * {@return whether records of some washes may draw from a bank: within one season of the bees,
    * and with no more colonies than a bank has seasons for}
@@ -160,13 +156,21 @@ final class SeasonBank {
   }
 
   /**
-   * {@return what washes say of a colony; empty where too few seasons fit them}
+   * {@return what washes say of a colony} Where too few seasons fit them, a sampler goes on from
+   * all.
    *
    * @param past the record, whose beginning is that of the bank
    * @param ordered washes by date, at least one, all within the first season of the bees
+   * @param effort how hard a sampler works
    * @param workers threads; their number does not change the result
+   * @param progress is told of work done by a sampler
    */
-  Optional<SeasonPosterior> posterior(Scenario past, List<Wash> ordered, Workers workers) {
+  SeasonPosterior posterior(
+      Scenario past,
+      List<Wash> ordered,
+      SamplerSettings effort,
+      Workers workers,
+      Progress progress) {
     double[] logLik = new double[z.length];
     List<Row> then =
         rows(
@@ -181,20 +185,27 @@ final class SeasonBank {
           }
         });
     double top = Arrays.stream(logLik).max().orElseThrow();
-    if (!(top > Double.NEGATIVE_INFINITY)) {
-      return Optional.empty();
-    }
     double sum = 0;
     double squares = 0;
     double[] weights = new double[logLik.length];
     for (int i = 0; i < weights.length; i++) {
-      weights[i] = FastMath.exp(logLik[i] - top);
+      weights[i] = top > Double.NEGATIVE_INFINITY ? FastMath.exp(logLik[i] - top) : 0;
       sum += weights[i];
       squares += weights[i] * weights[i];
     }
-    double effective = sum * sum / squares;
+    double effective = sum > 0 ? sum * sum / squares : 0;
     if (effective < ENOUGH * beginning.colonies()) {
-      return Optional.empty();
+      int[] all = IntStream.range(0, z.length).toArray();
+      return SeasonPosterior.sampled(
+          past,
+          ordered,
+          List.of(),
+          beginning.priors(),
+          effort,
+          origin,
+          Optional.of(new TemperedSampler.Known(particles(past, ordered, all), logLik)),
+          workers,
+          progress);
     }
     int[] picked = pick(weights, sum);
     double evidence = top + FastMath.log(sum / weights.length);
@@ -205,9 +216,8 @@ final class SeasonBank {
             1,
             1,
             evidence);
-    return Optional.of(
-        SeasonPosterior.drawn(
-            past, origin, beginning.priors(), ordered, sample, started.some(picked)));
+    return SeasonPosterior.drawn(
+        past, origin, beginning.priors(), ordered, sample, started.some(picked));
   }
 
   /**

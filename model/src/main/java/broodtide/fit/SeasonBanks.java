@@ -106,12 +106,8 @@ public final class SeasonBanks {
       return SeasonPosterior.sampled(
           past, ordered, boards, priors, effort, origin, workers, progress);
     }
-    SeasonBank bank = bank(SeasonBank.Beginning.of(past, priors, effort), past, workers);
-    Optional<SeasonPosterior> weighed = bank.posterior(past, ordered, workers);
-    return weighed.isPresent()
-        ? weighed.get()
-        : SeasonPosterior.sampled(
-            past, ordered, boards, priors, effort, bank.origin(), workers, progress);
+    return bank(SeasonBank.Beginning.of(past, priors, effort), past, workers)
+        .posterior(past, ordered, effort, workers, progress);
   }
 
   private SeasonBank bank(SeasonBank.Beginning beginning, Scenario past, Workers workers) {

@@ -164,6 +164,21 @@ public final class SeasonPosterior {
       RecordOrigin origin,
       Workers workers,
       Progress progress) {
+    return sampled(
+        past, ordered, boards, priors, effort, origin, Optional.empty(), workers, progress);
+  }
+
+  /** The same from draws whose likelihood is known. */
+  static SeasonPosterior sampled(
+      Scenario past,
+      List<Wash> ordered,
+      List<BoardCount> boards,
+      Priors priors,
+      SamplerSettings effort,
+      RecordOrigin origin,
+      Optional<TemperedSampler.Known> known,
+      Workers workers,
+      Progress progress) {
     LocalDate last = lastWash(past, ordered);
     for (BoardCount b : boards) {
       day(past, b.from());
@@ -180,7 +195,10 @@ public final class SeasonPosterior {
         new WashLikelihood(past, origin.start(), priors, ordered, boards, last, workers);
     TemperedSampler.Sample sample;
     try {
-      sample = sampler.sample(likelihood, progress);
+      sample =
+          known.isPresent()
+              ? sampler.sample(known.get(), likelihood, progress)
+              : sampler.sample(likelihood, progress);
     } catch (TemperedSampler.NothingFits e) {
       throw ordered.isEmpty()
           ? new Unexplained(boards.get(0))

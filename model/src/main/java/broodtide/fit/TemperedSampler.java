@@ -13,9 +13,10 @@ import org.apache.commons.math3.util.FastMath;
 /**
  * Tempered sequential Monte Carlo over unknowns that are independent standard normals before any
  * data (Neal 2001, Statistics and Computing 11:125; Del Moral, Doucet &amp; Jasra 2006, J. R.
- * Statist. Soc. B 68:411). Particles start on a shifted Sobol set; the likelihood is let in by
- * steps that each keep half of the effective sample size; after each step particles are resampled
- * systematically and moved by a random walk shaped by their own covariance.
+ * Statist. Soc. B 68:411). Particles start on a shifted Sobol set, or are drawn from more whose
+ * likelihood is known; the likelihood is let in by steps that each keep an effective sample size of
+ * half of the particles; after each step particles are resampled systematically and moved by a
+ * random walk shaped by their own covariance.
  *
  * <p>The same seed gives the same particles, however the likelihood is computed.
  */
@@ -56,6 +57,15 @@ final class TemperedSampler {
               : "no particle of the prior fits the data");
     }
   }
+
+  /**
+   * Draws from the prior, with their log-likelihoods.
+   *
+   * @param z unknowns, by draw then dimension, in standard normal units
+   * @param logLik one value per draw
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  record Known(double[][] z, double[] logLik) {}
 
   /**
    * A finished sample.
@@ -153,6 +163,13 @@ final class TemperedSampler {
     double[][] z = prior();
     double[] logLik = new double[particles];
     likelihood.of(z, logLik);
+    return sample(new Known(z, logLik), likelihood, progress);
+  }
+
+  /** The same from draws that may be more than the particles, which takes fewer steps. */
+  Sample sample(Known known, LogLikelihood likelihood, Progress progress) {
+    double[][] z = known.z();
+    double[] logLik = known.logLik();
     SplittableRandom picker = Streams.of(seed, Streams.Purpose.RESAMPLE);
     SplittableRandom[] own = Streams.of(seed, Streams.Purpose.MOVE, particles);
     double temperature = 0;
@@ -162,7 +179,7 @@ final class TemperedSampler {
     int steps = 0;
     while (temperature < 1) {
       double next = steps < MOST_STEPS ? nextTemperature(logLik, temperature) : 1;
-      double[] weights = new double[particles];
+      double[] weights = new double[logLik.length];
       evidence += weigh(logLik, next - temperature, weights);
       double[][] root = spread(z, weights);
       int[] parents = resample(weights, particles, picker);
@@ -182,8 +199,8 @@ final class TemperedSampler {
     return new Sample(z, effectiveSize(z), acceptance, steps, evidence);
   }
 
-  /** The furthest temperature at which half of the effective sample size is left. */
-  private static double nextTemperature(double[] logLik, double from) {
+  /** The furthest temperature that leaves an effective sample size of half of the particles. */
+  private double nextTemperature(double[] logLik, double from) {
     if (share(logLik, 1 - from) >= KEEP) {
       return 1;
     }
@@ -200,14 +217,15 @@ final class TemperedSampler {
     return Math.max(low, from + 1e-9 * (1 - from));
   }
 
-  private static double share(double[] logLik, double step) {
+  /** Effective sample size of a step, as a share of the particles. */
+  private double share(double[] logLik, double step) {
     double[] w = new double[logLik.length];
     weigh(logLik, step, w);
     double squares = 0;
     for (double v : w) {
       squares += v * v;
     }
-    return 1 / (squares * w.length);
+    return 1 / (squares * particles);
   }
 
   /** Normalised weights of a step; returns the log of their mean before that. */
@@ -261,13 +279,13 @@ final class TemperedSampler {
   /** A triangular root of the weighted covariance of the particles. */
   private double[][] spread(double[][] z, double[] weights) {
     double[] mean = new double[dimension];
-    for (int i = 0; i < particles; i++) {
+    for (int i = 0; i < z.length; i++) {
       for (int d = 0; d < dimension; d++) {
         mean[d] += weights[i] * z[i][d];
       }
     }
     double[][] cov = new double[dimension][dimension];
-    for (int i = 0; i < particles; i++) {
+    for (int i = 0; i < z.length; i++) {
       for (int d = 0; d < dimension; d++) {
         for (int e = 0; e <= d; e++) {
           cov[d][e] += weights[i] * (z[i][d] - mean[d]) * (z[i][e] - mean[e]);
@@ -338,7 +356,7 @@ final class TemperedSampler {
   }
 
   private static double[][] pick(double[][] z, int[] parents) {
-    double[][] out = new double[z.length][];
+    double[][] out = new double[parents.length][];
     for (int i = 0; i < out.length; i++) {
       out[i] = z[parents[i]].clone();
     }
@@ -346,7 +364,7 @@ final class TemperedSampler {
   }
 
   private static double[] pick(double[] values, int[] parents) {
-    double[] out = new double[values.length];
+    double[] out = new double[parents.length];
     for (int i = 0; i < out.length; i++) {
       out[i] = values[parents[i]];
     }

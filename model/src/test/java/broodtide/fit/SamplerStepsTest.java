@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import broodtide.engine.Progress;
 import broodtide.measure.OutOfRange;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -243,5 +244,24 @@ class SamplerStepsTest {
       assertThat(times / (double) seeds).isCloseTo(0.2, within(0.03));
     }
     assertThat(rare / seeds).isCloseTo(4 * 0.05, within(0.03));
+  }
+
+  /** Steps end where half of the particles asked for are left, of however many draws. */
+  @Test
+  void moreDrawsTakeFewerSteps() {
+    ToDoubleFunction<double[]> seen = z -> -0.5 * z[0] * z[0] / (0.02 * 0.02);
+    TemperedSampler sampler = new TemperedSampler(1, 256, 2, 5);
+    TemperedSampler.Sample few = sampled(sampler, seen);
+    double[][] many = new TemperedSampler(1, 64 * 256, 2, 5).prior();
+    double[] known = new double[many.length];
+    each(seen).of(many, known);
+    TemperedSampler.Sample more =
+        sampler.sample(new TemperedSampler.Known(many, known), each(seen), Progress.NONE);
+    assertThat(few.steps()).isGreaterThan(1);
+    assertThat(more.steps()).isEqualTo(1);
+    assertThat(more.z()).hasNumberOfRows(256);
+    // mean likelihood under the prior: sd / sqrt(sd^2 + 1)
+    assertThat(more.logEvidence()).isCloseTo(Math.log(0.02 / Math.sqrt(1.0004)), within(0.01));
+    assertThat(Math.sqrt(mean(more.z(), z -> z[0] * z[0]))).isCloseTo(0.02, within(0.002));
   }
 }

@@ -1,6 +1,7 @@
 package broodtide.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import broodtide.engine.Progress;
 import broodtide.engine.Scenario;
@@ -65,14 +66,26 @@ class SeasonBankTest {
   }
 
   @Test
-  void whereTooFewSeasonsFitARecordHasItsOwnSampler() {
+  void whereTooFewSeasonsFitASamplerGoesOnFromThem() {
     List<Wash> extreme =
         List.of(Invented.wash(0, 90, 300), Invented.wash(31, 2, 300), Invented.wash(92, 150, 300));
     try (Workers workers = new Workers(2)) {
-      assertThat(read(new SeasonBanks(1), PLAIN, extreme, workers))
-          .isDeepEqualTo(
-              Invented.sampled(PLAIN, extreme, EFFORT.particles(), 1, workers).sample().z());
+      SeasonPosterior from = posterior(new SeasonBanks(1), PLAIN, extreme, workers);
+      SeasonPosterior own = Invented.sampled(PLAIN, extreme, EFFORT.particles(), 1, workers);
+      assertThat(from.sample().acceptance()).isLessThan(1);
+      assertThat(from.sample().steps()).isLessThan(own.sample().steps());
+      assertThat(from.members()).hasSize(EFFORT.particles());
+      Wash last = extreme.get(2);
+      assertThat(middle(from, last, workers)).isCloseTo(middle(own, last, workers), within(0.1));
     }
+  }
+
+  /** Mean logarithm of the mites that the wash would show. */
+  private static double middle(SeasonPosterior posterior, Wash wash, Workers workers) {
+    return infestations(posterior, wash, workers).stream()
+        .mapToDouble(Math::log)
+        .average()
+        .orElseThrow();
   }
 
   @Test
