@@ -105,4 +105,13 @@ public record GrowthBias(double log, double sd) {
     double own = usual.logSd() * usual.logSd();
     return none() ? share : (share * own + sd * sd) / (own + sd * sd);
   }
+
+  /**
+   * Share of the variance that hives of all yards have in common: that of the bias itself.
+   *
+   * @param usual what is believed without it
+   */
+  double common(Prior usual) {
+    return none() ? 0 : sd * sd / (usual.logSd() * usual.logSd() + sd * sd);
+  }
 }

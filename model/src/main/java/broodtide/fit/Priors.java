@@ -93,6 +93,11 @@ public record Priors(Map<Unknown, Prior> each, Map<String, Prior> efficacies, Gr
     return unknown.growth() ? bias.shared(of(unknown), unknown.shared()) : unknown.shared();
   }
 
+  /** The share of its variance that hives of all yards share in days that no wash saw. */
+  double commonToCome(Unknown unknown) {
+    return unknown.growth() ? bias.common(of(unknown)) : 0;
+  }
+
   /**
    * {@return the efficacy factor of a course with a miticide}
    *

@@ -16,11 +16,13 @@ import java.util.List;
  *
  * @param what what it is, alike for all colonies that share it
  * @param share share of its variance that colonies of a yard share, 0 to 1
+ * @param common share of its variance that colonies of all yards share, 0 to {@code share}: the
+ *     bias of one's own forecasts
  * @param draws by simulated colony; only their order counts
  * @since 0.2.0
  */
 @SuppressWarnings("ArrayRecordComponent") // thousands of figures, read only, never compared
-public record SharedDraws(String what, double share, double[] draws) {
+public record SharedDraws(String what, double share, double common, double[] draws) {
   /** Days into a season after which its own growth begins to count; two generations. Choice. */
   private static final int COUNTS_AFTER = 40;
 
@@ -37,36 +39,43 @@ public record SharedDraws(String what, double share, double[] draws) {
     List<SharedDraws> out = new ArrayList<>();
     boolean southern = season.model().climate().southern();
     LocalDate seen = posterior.lastWash();
-    Priors priors = posterior.priors();
     int now = BeeYears.year(southern, seen);
     Unknown ahead = Unknown.GROWTH_TO_COME;
-    add(out, ahead, priors.sharedToCome(ahead), now, posterior, years.seen());
+    toCome(out, ahead, now, posterior, years.seen());
     Unknown soFar = Unknown.REPRODUCTION_FACTOR;
-    add(out, soFar, soFar.shared(), now, posterior, years.seen());
+    add(out, soFar, soFar.shared(), 0, now, posterior, years.seen());
     for (int s = years.seen(); s < years.seasons(); s++) {
       LocalDate begins = s == 0 ? season.start() : years.starts().get(s - 1);
       int year = BeeYears.year(southern, begins);
       if (s > years.seen() && begins.plusDays(COUNTS_AFTER).isBefore(day)) {
-        add(out, soFar, priors.sharedToCome(soFar), year, posterior, s);
+        toCome(out, soFar, year, posterior, s);
       }
       if (years.late(s, seen, day)) {
         Unknown late = Unknown.LATE_REINVASION;
-        add(out, late, late.shared(), year, posterior, s);
+        add(out, late, late.shared(), 0, year, posterior, s);
       }
     }
     courses(out, posterior, season, day);
     return out;
   }
 
+  private static void toCome(
+      List<SharedDraws> out, Unknown unknown, int year, SeasonPosterior posterior, int season) {
+    Priors priors = posterior.priors();
+    double share = priors.sharedToCome(unknown);
+    add(out, unknown, share, priors.commonToCome(unknown), year, posterior, season);
+  }
+
   private static void add(
       List<SharedDraws> out,
       Unknown unknown,
       double share,
+      double common,
       int year,
       SeasonPosterior posterior,
       int season) {
     double[] draws = posterior.draws(unknown, season);
-    out.add(new SharedDraws(unknown.id() + ' ' + year, share, draws));
+    out.add(new SharedDraws(unknown.id() + ' ' + year, share, common, draws));
   }
 
   /** Courses since the last wash; what one before did, the washes after it have shown. */
@@ -85,7 +94,7 @@ public record SharedDraws(String what, double share, double[] draws) {
           && course.from().isBefore(day)
           && spread.trials() > 0) {
         double share = spread.trials() * spread.trials() / (spread.total() * spread.total());
-        out.add(new SharedDraws(FutureDraws.treatment(course), share, luck.get(c)));
+        out.add(new SharedDraws(FutureDraws.treatment(course), share, 0, luck.get(c)));
       }
       c++;
     }

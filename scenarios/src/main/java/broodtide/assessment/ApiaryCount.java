@@ -1,12 +1,14 @@
 package broodtide.assessment;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * How many colonies of an apiary are counted, over their treatment threshold or lost, when the
  * colonies of a yard share a part of their season. Each colony keeps the chance that its own washes
  * give it; what is shared only says how far several go together, and makes the count less sure than
- * if each stood alone. Colonies of different yards stand alone.
+ * if each stood alone. Colonies of different yards share the bias of one's own forecasts alone,
+ * where it is known.
  *
  * <p>The part that is shared is a Gaussian copula. Each simulated colony's growth to come, growth
  * so far, late reinvasion and treatments to come are turned into normal scores q. At {@value
@@ -18,7 +20,9 @@ import java.util.List;
  *
  * <p>with rho the share of the variance that is shared. Given u the colonies are independent, so
  * their chances are convolved, and the result is the mean over u. How many bees the yard's winter
- * asks for, and how many colonies other causes take in it, are further coordinates of u.
+ * asks for, and how many colonies other causes take in it, are further coordinates of u. Where all
+ * yards share a bias, it makes up a part of the u of growth: points are put into groups by it, and
+ * yards together within each group.
  *
  * <p>On field counts of yards that had no say in these spreads, 90 % intervals held about 80 % of
  * the counts; that is what should be promised.
@@ -49,11 +53,17 @@ public final class ApiaryCount {
    * @param hives one for each colony, in any order; none gives a count of 0
    */
   public static ApiaryCount of(List<HiveChance> hives) {
-    double[] all = {1};
-    for (List<HiveChance> yard : YardPoints.yards(hives, hive -> hive)) {
-      all = together(all, ofYard(yard));
+    List<List<HiveChance>> yards = YardPoints.yards(hives, hive -> hive);
+    int groups = YardPoints.groups(yards);
+    double[][] all = new double[groups][];
+    Arrays.fill(all, new double[] {1});
+    for (List<HiveChance> yard : yards) {
+      double[][] of = ofYard(yard, groups);
+      for (int g = 0; g < groups; g++) {
+        all[g] = together(all[g], of[g]);
+      }
     }
-    return new ApiaryCount(List.copyOf(hives), all);
+    return new ApiaryCount(List.copyOf(hives), mean(all));
   }
 
   /** {@return number of colonies} */
@@ -106,25 +116,33 @@ public final class ApiaryCount {
     return quantile(0.95);
   }
 
-  private static double[] ofYard(List<HiveChance> yard) {
-    if (yard.size() == 1) {
+  /** By group of points. */
+  private static double[][] ofYard(List<HiveChance> yard, int groups) {
+    if (yard.size() == 1 && groups == 1) {
       double own = yard.get(0).chance();
-      return new double[] {1 - own, own};
+      return new double[][] {{1 - own, own}};
     }
-    YardPoints points = new YardPoints(yard);
+    YardPoints points = new YardPoints(yard, groups);
     double[][] chances = yard.stream().map(points::fitted).toArray(double[][]::new);
-    double[] sum = new double[yard.size() + 1];
+    double[][] sum = new double[groups][yard.size() + 1];
     for (int p = 0; p < POINTS; p++) {
-      addCount(chances, p, sum);
+      addCount(chances, p, POINTS / groups, sum[points.group(p)]);
     }
     return sum;
+  }
+
+  /** The mean of distributions that weigh alike. */
+  static double[] mean(double[][] distributions) {
+    double[] out = new double[distributions[0].length];
+    Arrays.setAll(out, k -> Arrays.stream(distributions).mapToDouble(d -> d[k]).sum());
+    return Arrays.stream(out).map(sum -> sum / distributions.length).toArray();
   }
 
   /**
    * Adds the distribution of the count at one point. Ends of it that hold next to nothing are let
    * go, so that the work grows less than with the square of the colonies.
    */
-  private static void addCount(double[][] chances, int point, double[] sum) {
+  private static void addCount(double[][] chances, int point, int points, double[] sum) {
     double[] count = new double[sum.length];
     count[0] = 1;
     int first = 0;
@@ -145,7 +163,7 @@ public final class ApiaryCount {
       }
     }
     for (int k = first; k <= last; k++) {
-      sum[k] += count[k] / POINTS;
+      sum[k] += count[k] / points;
     }
   }
 

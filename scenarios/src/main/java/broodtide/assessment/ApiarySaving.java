@@ -40,16 +40,24 @@ public final class ApiarySaving {
   }
 
   static ApiarySaving of(Collection<Hive> treated) {
-    double[] all = {1};
-    for (List<Hive> yard : YardPoints.yards(treated, Hive::with)) {
-      all = ApiaryCount.together(all, ofYard(yard));
+    List<List<Hive>> yards = YardPoints.yards(treated, Hive::with);
+    int groups =
+        YardPoints.groups(yards.stream().map(y -> y.stream().map(Hive::with).toList()).toList());
+    double[][] all = new double[groups][];
+    Arrays.fill(all, new double[] {1});
+    for (List<Hive> yard : yards) {
+      double[][] of = ofYard(yard, groups);
+      for (int g = 0; g < groups; g++) {
+        all[g] = ApiaryCount.together(all[g], of[g]);
+      }
     }
     double mean = treated.stream().mapToDouble(Hive::mean).sorted().sum();
-    return new ApiarySaving(mean, treated.size(), all);
+    return new ApiarySaving(mean, treated.size(), ApiaryCount.mean(all));
   }
 
-  private static double[] ofYard(List<Hive> yard) {
-    YardPoints points = new YardPoints(yard.stream().map(Hive::with).toList());
+  /** By group of points. */
+  private static double[][] ofYard(List<Hive> yard, int groups) {
+    YardPoints points = new YardPoints(yard.stream().map(Hive::with).toList(), groups);
     double[][] prevented = new double[yard.size()][];
     double[][] brought = new double[yard.size()][];
     for (int h = 0; h < prevented.length; h++) {
@@ -63,15 +71,16 @@ public final class ApiarySaving {
       prevented[h] = YardPoints.fitted(less, mean(less) + Math.max(0, lacks));
       brought[h] = YardPoints.fitted(more, mean(more) + Math.max(0, -lacks));
     }
-    double[] sum = new double[2 * yard.size() + 1];
+    double[][] sum = new double[groups][2 * yard.size() + 1];
     for (int p = 0; p < YardPoints.POINTS; p++) {
-      add(prevented, brought, p, sum);
+      add(prevented, brought, p, YardPoints.POINTS / groups, sum[points.group(p)]);
     }
     return sum;
   }
 
   /** Adds the distribution at one point, without ends that hold next to nothing. */
-  private static void add(double[][] prevented, double[][] brought, int point, double[] sum) {
+  private static void add(
+      double[][] prevented, double[][] brought, int point, int points, double[] sum) {
     double[] count = new double[sum.length];
     count[0] = 1;
     int first = 0;
@@ -93,7 +102,7 @@ public final class ApiarySaving {
       }
     }
     for (int k = first; k <= last; k++) {
-      sum[k] += count[k] / YardPoints.POINTS;
+      sum[k] += count[k] / points;
     }
   }
 

@@ -35,19 +35,27 @@ public final class HiveChance {
    * What colonies share.
    *
    * @param what what it is
-   * @param share share of its variance that is shared
+   * @param share share of its variance that is shared in the yard
+   * @param common share of its variance that is shared by all yards, no more than {@code share}
    */
-  record Share(String what, double share) {}
+  record Share(String what, double share, double common) {
+    Share(String what, double share) {
+      this(what, share, 0);
+    }
+  }
 
   /**
    * What colonies share, by rank among the simulated colonies of this one.
    *
-   * @param what what it is
-   * @param share share of its variance that is shared
+   * @param what what it is, and how much of it is shared
    * @param ranks rank of each simulated colony, from 0
    */
   @SuppressWarnings("ArrayRecordComponent") // read only, never compared
-  record Ranked(String what, double share, short[] ranks) {
+  record Ranked(Share what, short[] ranks) {
+    Ranked(String what, double share, short[] ranks) {
+      this(new Share(what, share), ranks);
+    }
+
     static Ranked of(SharedDraws drawn, int n) {
       double[] z = drawn.draws();
       int[] order =
@@ -60,7 +68,7 @@ public final class HiveChance {
       for (int r = 0; r < n; r++) {
         ranks[order[r]] = (short) r;
       }
-      return new Ranked(drawn.what(), drawn.share(), ranks);
+      return new Ranked(new Share(drawn.what(), drawn.share(), drawn.common()), ranks);
     }
   }
 
@@ -81,7 +89,7 @@ public final class HiveChance {
         colony,
         yard,
         own,
-        shared.stream().map(s -> new Share(s.what(), s.share())).toList(),
+        shared.stream().map(Ranked::what).toList(),
         kept(new Seasons(shared.stream().map(Ranked::ranks).toList(), counted)));
   }
 

@@ -135,6 +135,7 @@ public final class HiveRecords {
     for (Share s : chance.shared()) {
       out.writeUTF(s.what());
       out.writeDouble(s.share());
+      out.writeDouble(s.common());
     }
     seasons.add(chance.seasons());
   }
@@ -279,7 +280,7 @@ public final class HiveRecords {
       int count = in.readInt();
       List<Share> shared = new ArrayList<>();
       for (int i = 0; i < count; i++) {
-        shared.add(new Share(in.readUTF(), in.readDouble()));
+        shared.add(new Share(in.readUTF(), in.readDouble(), in.readDouble()));
       }
       int which = chances++;
       // These outlive the reading: they may hold on to nothing of it but what they need.

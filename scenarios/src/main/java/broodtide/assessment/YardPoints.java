@@ -24,11 +24,17 @@ final class YardPoints {
   /** How many points. */
   static final int POINTS = 256;
 
+  /** Groups of points that are alike in what all yards share, where they share anything. */
+  private static final int GROUPS = 16;
+
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   /** Farthest that a chance is from 0 and 1 while it is fitted to the colony's own. */
   private static final double LEAST = 1e-9;
 
+  private final int groups;
+  private final double[] common;
+  private final int[] group;
   private final double[] bees;
   private final double[] others;
   private final Map<String, double[]> coordinates = new HashMap<>();
@@ -37,26 +43,61 @@ final class YardPoints {
   /**
    * What a table of weights hangs on.
    *
-   * @param what what is shared
-   * @param share how much of it is
+   * @param what what is shared, and how much of it
    * @param members simulated colonies of a colony
    */
-  private record Factor(String what, double share, int members) {}
+  private record Factor(HiveChance.Share what, int members) {}
+
+  /**
+   * Lays the points of a yard that shares nothing with others.
+   *
+   * @param yard the colonies, or all that they share
+   */
+  YardPoints(Collection<HiveChance> yard) {
+    this(yard, 1);
+  }
 
   /**
    * Lays the points.
    *
    * @param yard the colonies, or all that they share
+   * @param groups as {@link #groups} says of all colonies of the apiary
    */
-  YardPoints(Collection<HiveChance> yard) {
+  YardPoints(Collection<HiveChance> yard, int groups) {
+    this.groups = groups;
     TreeSet<String> shared = new TreeSet<>();
     yard.forEach(hive -> hive.shared().forEach(s -> shared.add(s.what())));
-    double[][] u = points(2 + shared.size());
+    double[][] u = points((groups > 1 ? 3 : 2) + shared.size());
     bees = u[0];
     others = u[1];
     for (String what : shared) {
       coordinates.put(what, u[2 + coordinates.size()]);
     }
+    common = groups > 1 ? u[u.length - 1] : new double[POINTS];
+    group =
+        Arrays.stream(common)
+            .mapToInt(c -> (int) (groups * NORMAL.cumulativeProbability(c)))
+            .toArray();
+  }
+
+  /**
+   * {@return groups of points, each of as many; yards are put together group by group, since what
+   * all of them share is about the same in one. One yard needs none}
+   *
+   * @param yards all colonies of the apiary
+   */
+  static int groups(List<List<HiveChance>> yards) {
+    boolean share =
+        yards.stream()
+            .flatMap(yard -> yard.stream())
+            .flatMap(hive -> hive.shared().stream())
+            .anyMatch(s -> s.common() > 0);
+    return yards.size() > 1 && share ? GROUPS : 1;
+  }
+
+  /** The group of a point, from 0. */
+  int group(int point) {
+    return groups > 1 ? group[point] : 0;
   }
 
   /**
@@ -105,10 +146,7 @@ final class YardPoints {
     int members = ranked.isEmpty() ? 1 : ranked.get(0).length;
     List<float[][]> of = new ArrayList<>();
     for (HiveChance.Share s : hive.shared()) {
-      Factor factor = new Factor(s.what(), s.share(), members);
-      of.add(
-          tables.computeIfAbsent(
-              factor, f -> table(f, coordinates.getOrDefault(f.what(), new double[POINTS]))));
+      of.add(tables.computeIfAbsent(new Factor(s, members), this::table));
     }
     double[] weights = new double[members];
     double[] out = new double[POINTS];
@@ -127,11 +165,12 @@ final class YardPoints {
   }
 
   /** Weights by point and rank, the largest of each point 1. */
-  private static float[][] table(Factor f, double[] u) {
+  private float[][] table(Factor f) {
+    double[] u = together(f.what());
     double[] q = new double[f.members()];
     Arrays.setAll(q, r -> NORMAL.inverseCumulativeProbability((r + 0.5) / q.length));
-    double root = Math.sqrt(f.share());
-    double rest = 2 * (1 - f.share());
+    double root = Math.sqrt(f.what().share());
+    double rest = 2 * (1 - f.what().share());
     float[][] out = new float[POINTS][q.length];
     for (int p = 0; p < POINTS; p++) {
       double[] log = new double[q.length];
@@ -145,6 +184,18 @@ final class YardPoints {
         out[p][r] = (float) FastMath.exp(log[r] - most);
       }
     }
+    return out;
+  }
+
+  /** What is shared in the yard at every point: its own part, and the part of all yards. */
+  private double[] together(HiveChance.Share what) {
+    double[] own = coordinates.getOrDefault(what.what(), new double[POINTS]);
+    if (groups == 1 || what.common() == 0) {
+      return own;
+    }
+    double all = what.common() / what.share();
+    double[] out = new double[POINTS];
+    Arrays.setAll(out, p -> Math.sqrt(all) * common[p] + Math.sqrt(1 - all) * own[p]);
     return out;
   }
 

@@ -84,6 +84,45 @@ class ApiaryCountTest {
     assertThat(ApiaryCount.of(hives).distribution()).containsExactly(both);
   }
 
+  /** Two colonies of different yards meet as often as the part that all yards share makes them. */
+  @Test
+  void yardsAgreeAsWhatAllOfThemShareSays() {
+    List<HiveChance> apart = List.of(doubted("A", "north", 0.3), doubted("B", "south", 0.3));
+    ApiaryCount count = ApiaryCount.of(apart);
+    // Sheppard 1899, with the correlation between yards in place of that within one
+    double both = 0.25 + Math.asin(0.3) / (2 * Math.PI);
+    assertThat(count.distribution()[2]).isCloseTo(both, within(0.003));
+    assertThat(mean(count)).isCloseTo(1, within(1e-9));
+    assertThat(ApiaryCount.of(List.of(apart.get(1), apart.get(0))).distribution())
+        .containsExactly(count.distribution());
+    ApiaryCount one = ApiaryCount.of(List.of(doubted("A", "", 0.3), doubted("B", "", 0.3)));
+    assertThat(one.distribution()[2])
+        .as("within a yard, what all yards share is a part of what it shares")
+        .isCloseTo(0.25 + Math.asin(0.64) / (2 * Math.PI), within(0.003));
+    List<ApiarySaving.Hive> saved =
+        apart.stream().map(h -> new ApiarySaving.Hive(h, spared(h))).toList();
+    ApiarySaving saving = ApiarySaving.of(saved);
+    assertThat(saving.mean()).isEqualTo(1);
+    assertThat(saving.quantile(1 - both + 0.004)).isEqualTo(2);
+    assertThat(saving.quantile(1 - both - 0.004)).isEqualTo(1);
+    assertThat(saving.quantile(both - 0.004)).isZero();
+    assertThat(saving.quantile(both + 0.004)).isEqualTo(1);
+  }
+
+  /** A colony whose chance is one half by its growth, of which all yards share a part. */
+  private static HiveChance doubted(String colony, String yard, double common) {
+    HiveChance hive = hive(colony, yard, 0.5, WHAT.subList(0, 1));
+    HiveChance.Share growth = new HiveChance.Share("growth", SHARES[0], common);
+    Counted counted = hive.seasons().counted();
+    return new HiveChance(colony, yard, 0.5, List.of(new Ranked(growth, RANKS[0])), counted);
+  }
+
+  /** The same colony with a plan that never lets it be counted. */
+  private static HiveChance spared(HiveChance hive) {
+    List<Ranked> ranked = List.of(new Ranked(hive.shared().get(0), RANKS[0]));
+    return new HiveChance(hive.colony(), hive.yard(), 0, ranked, (weights, bees, others) -> 0);
+  }
+
   @Test
   void nothingIsNothing() {
     assertThat(ApiaryCount.of(List.of()).distribution()).containsExactly(1);
