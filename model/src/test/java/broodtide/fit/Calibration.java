@@ -68,8 +68,12 @@ final class Calibration {
     this.reading = reading;
   }
 
-  /** The same for a bank of seasons, which all repeats share. */
-  static Calibration ofBank(int particles, Workers workers) {
+  /**
+   * The same for banks of seasons.
+   *
+   * @param repeats how many repeats share a bank
+   */
+  static Calibration ofBanks(int particles, int repeats, Workers workers) {
     SeasonBanks banks = new SeasonBanks(1);
     return new Calibration(
         particles,
@@ -80,7 +84,7 @@ final class Calibration {
                 washes,
                 List.of(),
                 Priors.defaults(),
-                new SeasonPosterior.SamplerSettings(particles, 3, 1),
+                new SeasonPosterior.SamplerSettings(particles, 3, 1 + seed / repeats),
                 workers,
                 Progress.NONE));
   }

@@ -70,9 +70,10 @@ class TreatmentCheckTest {
     LocalDate.of(2026, 10, 5)
   };
 
+  /** With half as many mites the chance lies at .9, which is just what the verdict asks for. */
   @Test
   void aTreatmentThatActedAsUsualIsSeenToHaveWorked() {
-    TreatmentCheck check = judge(washed(1, 3, OFTEN));
+    TreatmentCheck check = judge(washed(1, 6, OFTEN));
     assertThat(check.verdict()).isEqualTo(TreatmentCheck.Verdict.WORKED);
     assertThat(QuantileSummary.of(check.reduction()).q05()).isGreaterThan(0.5);
     assertThat(check.before().date()).isEqualTo("2026-08-01");
