@@ -104,8 +104,6 @@ class SurroundingsIT {
       {"-Duser.language=de", "-Duser.country=DE", "-Duser.timezone=Pacific/Kiritimati"},
       {"-Duser.language=tr", "-Duser.country=TR", "-Duser.timezone=America/Los_Angeles"},
       {"-Duser.language=ar", "-Duser.country=EG", "-Duser.extensions=u-nu-arab"},
-      {"-Duser.language=fa", "-Duser.country=IR", "-Duser.timezone=Asia/Tehran"},
-      {"-Duser.language=hi", "-Duser.country=IN", "-Duser.extensions=u-nu-deva"},
       {"-Duser.language=th", "-Duser.country=TH", "-Duser.extensions=u-ca-buddhist-nu-thai"}
     };
     for (String[] place : places) {
