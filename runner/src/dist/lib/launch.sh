@@ -109,7 +109,7 @@ the end of the name. Rename the folder or move it: $jar" ;; esac
   # washes, and over more simulated colonies than usual, are not.
   compilers=4
   case "${1:-}" in
-    wash | growth | forecast | compare | demo | worked | study | about) compilers=1 ;;
+    wash | growth | forecast | compare | demo | windows | worked | backtest | study | about) compilers=1 ;;
   esac
   for word in "$@"; do
     case "$word" in

@@ -9,12 +9,12 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.apache.commons.math3.util.FastMath;
 
 /**
- * What the mites of a lead's first day lead to on the start day, worked out once over vigour, share
- * of the mites with virus, and infestation, and read in between, so that a search begins next to
- * its end. Mites from outside stand for as many on the first day as lead to the same while mites
- * are few.
+ * What the mites of a lead's first day lead to on the start day, worked out over vigour, share of
+ * the mites with virus, and infestation, and read in between, so that a search begins next to its
+ * end. Mites from outside stand for as many on the first day as lead to the same while mites are
+ * few. It is worked out when it is first asked: colonies without mites never do.
  *
- * <p>Immutable, safe to share between threads.
+ * <p>Safe to share between threads.
  */
 final class LeadOutcomes {
   private static final int VIGOURS = 13;
@@ -39,13 +39,32 @@ final class LeadOutcomes {
   /** By vigour: infestation of the first day that mites from outside stand for. */
   private final double[] arrivals = new double[VIGOURS];
 
+  private final double highest;
+  private final Function<List<SimulatedColony>, double[]> lead;
+  private volatile boolean known;
+
   /**
-   * Runs the colonies of the table.
+   * A table of a lead.
    *
    * @param highest most mites per 100 bees that a lead begins with
    * @param lead infestations on the start day of colonies whose infestation is that of the first
    */
   LeadOutcomes(double highest, Function<List<SimulatedColony>, double[]> lead) {
+    this.highest = highest;
+    this.lead = lead;
+  }
+
+  private void know() {
+    if (!known) {
+      work();
+    }
+  }
+
+  /** Runs the colonies of the table, unless another thread has done so meanwhile. */
+  private synchronized void work() {
+    if (known) {
+      return;
+    }
     double[] first = new double[LEVELS];
     Arrays.setAll(first, k -> FEW * FastMath.pow(highest / FEW, k / (LEVELS - 1.0)));
     first[LEVELS - 1] = highest;
@@ -69,6 +88,7 @@ final class LeadOutcomes {
         at += LEVELS;
       }
     }
+    known = true;
   }
 
   private static SimulatedColony member(
@@ -111,6 +131,7 @@ final class LeadOutcomes {
    * @param infectivity share of the mites that carry virus, 0 to 1
    */
   double firstDay(double wanted, double vigour, double infectivity) {
+    know();
     double mark = (FastMath.log(wanted) - FIRST_MARK) / MARK_STEP;
     int k = below(mark, MARKS);
     double[] byMark = weights(Math.max(0, Math.min(MARKS - 1.0, mark)) - k);
@@ -141,6 +162,7 @@ final class LeadOutcomes {
    * @param vigour factor on the mites' daughters, 0 to 3
    */
   double arrivals(double vigour) {
+    know();
     int v = below(vigour / VIGOUR_STEP, VIGOURS);
     double[] byVigour = weights(vigour / VIGOUR_STEP - v);
     double sum = 0;

@@ -195,17 +195,7 @@ final class SeasonBank {
     }
     double effective = sum > 0 ? sum * sum / squares : 0;
     if (effective < ENOUGH * beginning.colonies()) {
-      int[] all = IntStream.range(0, z.length).toArray();
-      return SeasonPosterior.sampled(
-          past,
-          ordered,
-          List.of(),
-          beginning.priors(),
-          effort,
-          origin,
-          Optional.of(new TemperedSampler.Known(particles(past, ordered, all), logLik)),
-          workers,
-          progress);
+      return sampled(past, ordered, logLik, effort, workers, progress);
     }
     int[] picked = pick(weights, sum);
     double evidence = top + FastMath.log(sum / weights.length);
@@ -218,6 +208,28 @@ final class SeasonBank {
             evidence);
     return SeasonPosterior.drawn(
         past, origin, beginning.priors(), ordered, sample, started.some(picked));
+  }
+
+  /** What a sampler that goes on from all seasons says. */
+  private SeasonPosterior sampled(
+      Scenario past,
+      List<Wash> ordered,
+      double[] logLik,
+      SamplerSettings effort,
+      Workers workers,
+      Progress progress) {
+    int[] all = IntStream.range(0, z.length).toArray();
+    TemperedSampler.Known known = new TemperedSampler.Known(particles(past, ordered, all), logLik);
+    return SeasonPosterior.sampled(
+        past,
+        ordered,
+        List.of(),
+        beginning.priors(),
+        effort,
+        origin,
+        Optional.of(known),
+        workers,
+        progress);
   }
 
   /**

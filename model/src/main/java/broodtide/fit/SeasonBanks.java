@@ -14,8 +14,8 @@ import java.util.Optional;
 /**
  * Reads many records that share seasons: for all records of one place, first day, treatments and
  * priors, seasons are drawn from the priors and run once, and each record only weighs them by its
- * likelihood. Where too few of them fit, and where a record has boards or more than one season of
- * the bees, it has a sampler of its own, as {@link SeasonPosterior#of}.
+ * likelihood. Where too few of them fit, a sampler goes on from them; a record with boards, with
+ * more than one season of the bees or with more colonies than a bank serves has a sampler alone.
  *
  * <p>What is said of a record hangs on the record alone, not on those that were read before it. The
  * seasons of the beginnings that were asked for last are kept; who reads records of one beginning
@@ -78,7 +78,7 @@ public final class SeasonBanks {
   }
 
   /**
-   * Infers a colony's unknowns, as {@link SeasonPosterior#of} does.
+   * Infers a colony's unknowns, as {@link SeasonPosterior#of} does from banks of its own.
    *
    * @param past the rates, and what has been done so far; must start no later than the first count
    *     and reach the last
