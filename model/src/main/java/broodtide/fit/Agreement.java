@@ -100,15 +100,56 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
    *
    * @param states by visit
    * @param dispersions sizes of the negative binomial of washes, by colony
+   * @param ways what washes of one spread share, by that spread
    */
   @SuppressWarnings("ArrayRecordComponent") // read only, never compared
-  record Unwashed(List<ExpectedWashes.State> states, double[] dispersions) {
+  record Unwashed(List<ExpectedWashes.State> states, double[] dispersions, Map<Double, Ways> ways) {
     static Unwashed of(SeasonPosterior posterior, List<LocalDate> dates, Workers workers) {
       SeasonPosterior prior =
           posterior.beforeWashes(new SeasonPosterior.SamplerSettings(COLONIES, 1, SEED));
       return new Unwashed(
           ExpectedWashes.states(prior, posterior.past().plan(), dates, workers),
-          prior.dispersions());
+          prior.dispersions(),
+          new ConcurrentHashMap<>());
+    }
+
+    Ways ways(Wash wash) {
+      WashModel model = new WashModel(wash);
+      return ways.computeIfAbsent(
+          model.extraVariance(),
+          any -> new Ways(Arrays.stream(dispersions).map(model::size).toArray()));
+    }
+  }
+
+  /**
+   * Log of gamma(count + size) / gamma(size) by colony, the same for all washes of one spread. That
+   * of few mites is kept: most counts are small.
+   */
+  static final class Ways {
+    private final double[] sizes;
+    private final Map<Integer, double[]> few = new ConcurrentHashMap<>();
+
+    Ways(double[] sizes) {
+      this.sizes = sizes;
+    }
+
+    /** Of a count of 1 or more. */
+    double[] of(int count) {
+      return count > FEW
+          ? Arrays.stream(sizes)
+              .map(size -> Gamma.logGamma(count + size) - Gamma.logGamma(size))
+              .toArray()
+          : few.computeIfAbsent(
+              count, c -> Arrays.stream(sizes).map(size -> product(c, size)).toArray());
+    }
+
+    /** The same as a product of as many terms. */
+    private static double product(int count, double size) {
+      double product = size;
+      for (int k = 1; k < count; k++) {
+        product *= size + k;
+      }
+      return FastMath.log(product);
     }
   }
 
@@ -131,7 +172,10 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
                   () -> Unwashed.of(posterior, days, workers));
       List<ExpectedWashes.Parts> parts =
           ExpectedWashes.parts(prior.states(), prior.dispersions(), posterior.washes());
-      List<Terms> terms = parts.stream().map(Terms::of).toList();
+      List<Terms> terms = new ArrayList<>();
+      for (int w = 0; w < parts.size(); w++) {
+        terms.add(Terms.of(parts.get(w), prior.ways(posterior.washes().get(w))));
+      }
       // most counts are small, and many records have the same
       List<Map<Integer, double[]>> rows =
           terms.stream().<Map<Integer, double[]>>map(t -> new ConcurrentHashMap<>()).toList();
@@ -199,40 +243,31 @@ public record Agreement(List<ExpectedWashes.Check> checks, double usual) {
   }
 
   /** What stays the same in the probabilities of all counts of one wash, by colony. */
-  record Terms(double[] none, double[] perMite, double[] sizes, double[] logGamma) {
-    static Terms of(ExpectedWashes.Parts p) {
+  @SuppressWarnings("ArrayRecordComponent") // read only, never compared
+  record Terms(double[] none, double[] perMite, Ways ways) {
+    static Terms of(ExpectedWashes.Parts p, Ways ways) {
       double[] none = new double[COLONIES];
       double[] perMite = new double[COLONIES];
-      double[] logGamma = new double[COLONIES];
       for (int i = 0; i < COLONIES; i++) {
         none[i] = WashModel.logProbability(0, p.means()[i], p.sizes()[i]);
-        logGamma[i] = Gamma.logGamma(p.sizes()[i]);
         perMite[i] = FastMath.log(p.means()[i] / (p.sizes()[i] + p.means()[i]));
       }
-      return new Terms(none, perMite, p.sizes(), logGamma);
+      return new Terms(none, perMite, ways);
     }
 
     /** Log densities of one count, by colony. */
     double[] row(int count) {
       double same = FastMath.log1p(count) - Gamma.logGamma(count + 1.0);
       double[] out = new double[COLONIES];
+      if (count == 0) {
+        Arrays.setAll(out, i -> none[i] + same);
+        return out;
+      }
+      double[] own = ways.of(count);
       for (int i = 0; i < COLONIES; i++) {
-        out[i] = none[i] + (count == 0 ? 0 : count * perMite[i] + ways(count, i)) + same;
+        out[i] = none[i] + (count * perMite[i] + own[i]) + same;
       }
       return out;
-    }
-
-    /** Log of gamma(count + size) / gamma(size): for few mites a product of as many terms. */
-    private double ways(int count, int colony) {
-      double size = sizes[colony];
-      if (count > FEW) {
-        return Gamma.logGamma(count + size) - logGamma[colony];
-      }
-      double product = size;
-      for (int k = 1; k < count; k++) {
-        product *= size + k;
-      }
-      return FastMath.log(product);
     }
   }
 

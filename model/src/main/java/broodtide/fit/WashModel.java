@@ -49,6 +49,13 @@ final class WashModel {
   }
 
   /**
+   * Variance of a wash's mites over its bees besides that between washes, in squares of the mean.
+   */
+  double extraVariance() {
+    return extraVariance;
+  }
+
+  /**
    * Log-likelihood of the count: but for the last digits {@link #logProbability}, with a product in
    * place of gamma functions where mites are few.
    */
