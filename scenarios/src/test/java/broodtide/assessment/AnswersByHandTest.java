@@ -92,8 +92,8 @@ class AnswersByHandTest {
             within(1e-9));
     assertThat(against.mean()).isNegative();
     assertThat(against.chanceSmaller()).isGreaterThan(0.5);
-    assertThat(Comparison.chanceSmaller(new double[] {1, 2, 3, 4}, new double[] {2, 2, 2, 5}))
-        .isEqualTo((1 + 0.5 + 0 + 1) / 4);
+    assertThat(Comparison.chanceSmaller(new double[] {1, 2, 2, 4, 9}, new double[] {2, 2, 2, 5, 8}))
+        .isCloseTo((1 + 0.5 + 0.5 + 1 + 0) / 5, within(1e-12));
     assertThat(Comparison.differences(new double[] {3, 1}, new double[] {1, 5}))
         .containsExactly(2, -4);
     Comparison two = new Comparison(plans.colony(), plans.posterior(), List.of(plans.runs().get(2), plans.runs().get(0)), List.of());
@@ -267,6 +267,53 @@ class AnswersByHandTest {
           Assessment.of(many, LITTLE, new SeasonBanks(2), workers, Progress.NONE).posterior();
       assertThat(shared.members()).isEqualTo(alone.members());
     }
+  }
+
+  /** Of two plans that nothing else tells apart, the one with another control than last. */
+  @Test
+  void whatWasUsedLastComesSecond() {
+    LocalDate now = LocalDate.of(2026, 8, 20);
+    ColonyCase c =
+        new ColonyCase(
+            "A",
+            Invented.colony().model(),
+            Invented.START,
+            now,
+            now.plusDays(10),
+            Invented.WASHES,
+            List.of(
+                Catalog.control("thymol").at(LocalDate.of(2026, 7, 15)),
+                Catalog.control("amitraz-strips").at(Invented.START)),
+            Invented.colony().thresholds(),
+            Invented.colony().priors());
+    Plan again = new Plan("again", List.of(Catalog.control("thymol").at(now.plusDays(10))));
+    Plan other = new Plan("other", List.of(Catalog.control("amitraz-strips").at(now.plusDays(10))));
+    Decision decision = played(c, again, other).decision();
+    assertThat(decision.best().plan()).isEqualTo(other);
+    assertThat(decision.tied()).containsExactly("again");
+  }
+
+  /** Where winter losses cannot be told, plans are ranked by the brood of winter bees. */
+  @Test
+  void inTheSubtropicsPlansGoByTheBroodOfWinterBees() {
+    ColonyCase c =
+        Invented.colony()
+            .with(Shipped.model("subtropical"))
+            .until(LocalDate.of(2026, 12, 25));
+    Comparison plans =
+        played(
+            c,
+            WAIT,
+            new Plan("treat", List.of(Catalog.control("amitraz-strips").at(NOW))),
+            new Plan("late", List.of(Catalog.control("amitraz-strips").at(NOW.plusDays(90)))));
+    PlanRanking byBrood =
+        PlanRanking.of(
+            plans.runs(), PlanRun::summary, PlanRun::winterBroodInfested, Optional.empty());
+    PlanRanking byLoss =
+        PlanRanking.of(plans.runs(), PlanRun::summary, PlanRun::losses, Optional.empty());
+    assertThat(PlanRanking.of(plans.runs())).isEqualTo(byBrood).isNotEqualTo(byLoss);
+    assertThat(plans.decision().winterLossTold()).isFalse();
+    assertThat(plans.decision().knowsWinterLoss()).isFalse();
   }
 
   /** Parts of all mites day by day, and where there are none, none. */
