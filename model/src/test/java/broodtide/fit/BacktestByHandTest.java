@@ -44,8 +44,7 @@ class BacktestByHandTest {
   }
 
   private static Backtest.Mark mark(String colony, int mites, CountDistribution forecast) {
-    return new Backtest.Mark(
-        held(colony, START, mites), forecast, OTHER, only(5), 1, false);
+    return new Backtest.Mark(held(colony, START, mites), forecast, OTHER, only(5), 1, false);
   }
 
   /** The part of the count's own probability between two levels of the forecast's. */
@@ -111,8 +110,7 @@ class BacktestByHandTest {
   @Test
   void skillIsOneLessTheRatioOfScores() {
     Backtest.Report report =
-        new Backtest.Report(
-            List.of(mark("A", 5, EVEN), mark("B", 30, EVEN), mark("A", 9, EVEN)));
+        new Backtest.Report(List.of(mark("A", 5, EVEN), mark("B", 30, EVEN), mark("A", 9, EVEN)));
     double ownA = EVEN.crpsOfLog(5) + EVEN.crpsOfLog(9);
     double otherA = OTHER.crpsOfLog(5) + OTHER.crpsOfLog(9);
     double ownB = EVEN.crpsOfLog(30);
@@ -128,8 +126,7 @@ class BacktestByHandTest {
     assertThat(report.crpsNoChange()).isCloseTo((otherA + otherB) / 3, within(1e-12));
     CountDistribution five = only(5);
     assertThat(report.crpsExponential())
-        .isCloseTo(
-            (five.crpsOfLog(5) + five.crpsOfLog(9) + five.crpsOfLog(30)) / 3, within(1e-12));
+        .isCloseTo((five.crpsOfLog(5) + five.crpsOfLog(9) + five.crpsOfLog(30)) / 3, within(1e-12));
   }
 
   private static double quantileLog(double level) {
@@ -167,7 +164,8 @@ class BacktestByHandTest {
         .isCloseTo(Math.exp(bias.log() + 1.6449 * bias.sd()), within(1e-4));
     assertThat(GrowthBias.of(new Backtest.Report(marks.subList(0, 5))).none()).isFalse();
     Backtest.Report few =
-        new Backtest.Report(List.of(marks.get(0), marks.get(1), marks.get(2), marks.get(3), marks.get(6)));
+        new Backtest.Report(
+            List.of(marks.get(0), marks.get(1), marks.get(2), marks.get(3), marks.get(6)));
     assertThat(GrowthBias.of(few)).as("four that can tell").isEqualTo(GrowthBias.NONE);
   }
 
@@ -179,8 +177,7 @@ class BacktestByHandTest {
     assertThat(moved.median()).isCloseTo(usual.median() * Math.exp(-0.2), within(1e-12));
     assertThat(moved.logSd()).isCloseTo(Math.hypot(usual.logSd(), 0.3), within(1e-12));
     double own = usual.logSd() * usual.logSd();
-    assertThat(bias.shared(usual, 0.6))
-        .isCloseTo((0.6 * own + 0.09) / (own + 0.09), within(1e-12));
+    assertThat(bias.shared(usual, 0.6)).isCloseTo((0.6 * own + 0.09) / (own + 0.09), within(1e-12));
     assertThat(new GrowthBias(50, 0).on(usual).median()).isEqualTo(usual.max());
     assertThat(GrowthBias.NONE.none()).isTrue();
     assertThat(new GrowthBias(0, 0.1).none()).isFalse();
@@ -203,14 +200,20 @@ class BacktestByHandTest {
     return new Backtest.Colony(name, START, own, List.of(done));
   }
 
+  @Test
+  void washesOfARecordStandByTheirDates() {
+    List<Wash> turned = List.of(wash(92, 17, 300), wash(0, 2, 300), wash(31, 4, 300));
+    assertThat(new Backtest.Colony("A", START, turned, List.of()).washes())
+        .containsExactly(turned.get(1), turned.get(2), turned.get(0));
+  }
+
   /** Of the last day every wash is held out; who has no earlier day is left out. */
   @Test
   void washesOfTheLastDayAreHeldOut() {
     List<Wash> five = new ArrayList<>(four());
     five.add(wash(92, 30, 300));
     List<String> told = new ArrayList<>();
-    Backtest.Colony late =
-        new Backtest.Colony("late", START.plusDays(10), List.of(), List.of());
+    Backtest.Colony late = new Backtest.Colony("late", START.plusDays(10), List.of(), List.of());
     Backtest.Report report =
         run(
             List.of(
@@ -243,7 +246,10 @@ class BacktestByHandTest {
   @CsvSource({"20, false", "21, true", "62, true", "91, true", "92, false", "93, false"})
   void aCourseBetweenTheWashesTreats(int day, boolean treated) {
     Backtest.Report report = run(List.of(colony("A", four(), strips(day))), Progress.NONE);
-    assertThat(report.marks()).singleElement().extracting(Backtest.Mark::treated).isEqualTo(treated);
+    assertThat(report.marks())
+        .singleElement()
+        .extracting(Backtest.Mark::treated)
+        .isEqualTo(treated);
   }
 
   /**
@@ -323,8 +329,7 @@ class BacktestByHandTest {
     }
   }
 
-  private static CountDistribution forecast(
-      SeasonPosterior posterior, Wash wash, Workers workers) {
+  private static CountDistribution forecast(SeasonPosterior posterior, Wash wash, Workers workers) {
     return ExpectedWashes.of(posterior, posterior.past().plan(), List.of(wash), workers).get(0);
   }
 }

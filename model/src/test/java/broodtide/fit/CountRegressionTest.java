@@ -229,8 +229,7 @@ class CountRegressionTest {
     double[][] covariance = parted.getSolver().getInverse().getData();
     double determinant = parted.getDeterminant();
     for (int j = 0; j < 3; j++) {
-      assertThat(model.standardError(fit, j))
-          .isCloseTo(Math.sqrt(covariance[j][j]), within(1e-9));
+      assertThat(model.standardError(fit, j)).isCloseTo(Math.sqrt(covariance[j][j]), within(1e-9));
     }
     assertThat(model.adjusted(fit))
         .isCloseTo(fit.logLik() - Math.log(determinant) / 2, within(1e-8));

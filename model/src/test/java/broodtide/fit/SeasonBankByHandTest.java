@@ -34,8 +34,7 @@ class SeasonBankByHandTest {
   private static final Scenario PAST = Invented.season(60, Invented.strips(10));
   private static final Priors PRIORS = Priors.defaults();
 
-  private static final ParticleLayout LAYOUT =
-      ParticleLayout.of(SeasonPosterior.courses(PAST), 1);
+  private static final ParticleLayout LAYOUT = ParticleLayout.of(SeasonPosterior.courses(PAST), 1);
 
   private static Optional<SeasonPosterior> read(Scenario past, List<Wash> washes) {
     try (Workers workers = new Workers(1)) {
@@ -154,7 +153,8 @@ class SeasonBankByHandTest {
   /** A quarter of the colonies asked for must be left, and one at all. */
   @Test
   void tooFewSeasonsAreNoPosterior() {
-    assertThat(read(PAST, List.of(Invented.wash(5, 200, 300), Invented.wash(30, 0, 300)))).isEmpty();
+    assertThat(read(PAST, List.of(Invented.wash(5, 200, 300), Invented.wash(30, 0, 300))))
+        .isEmpty();
     Wash none =
         new Wash(
             Invented.START,
@@ -302,10 +302,11 @@ class SeasonBankByHandTest {
         assertThat(s.unknown()).isEqualTo(layout.places().get(d).unknown());
         assertThat(s.course()).isEqualTo(layout.places().get(d).course());
         assertThat(s.season()).isEqualTo(layout.places().get(d).season());
-        assertThat(s.index().share())
-            .isCloseTo(TotalIndex.of(base, other).share(), within(1e-9));
+        assertThat(s.index().share()).isCloseTo(TotalIndex.of(base, other).share(), within(1e-9));
       }
-      assertThat(found).anyMatch(s -> s.index().share() > 0.2).anyMatch(s -> s.index().share() == 0);
+      assertThat(found)
+          .anyMatch(s -> s.index().share() > 0.2)
+          .anyMatch(s -> s.index().share() == 0);
     }
   }
 

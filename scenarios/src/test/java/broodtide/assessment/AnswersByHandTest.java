@@ -96,7 +96,12 @@ class AnswersByHandTest {
         .isCloseTo((1 + 0.5 + 0.5 + 1 + 0) / 5, within(1e-12));
     assertThat(Comparison.differences(new double[] {3, 1}, new double[] {1, 5}))
         .containsExactly(2, -4);
-    Comparison two = new Comparison(plans.colony(), plans.posterior(), List.of(plans.runs().get(2), plans.runs().get(0)), List.of());
+    Comparison two =
+        new Comparison(
+            plans.colony(),
+            plans.posterior(),
+            List.of(plans.runs().get(2), plans.runs().get(0)),
+            List.of());
     assertThat(two.reference()).as("no plan waits").isSameAs(plans.runs().get(2));
     Comparison one = new Comparison(plans.colony(), plans.posterior(), List.of(today2), List.of());
     assertThat(one.answerDay()).as("one plan alone").isEqualTo(Invented.UNTIL);
@@ -129,10 +134,7 @@ class AnswersByHandTest {
     double early = usual.on(LocalDate.of(2026, 6, 15));
     YearSpan june = new YearSpan(MonthDay.of(6, 1), MonthDay.of(7, 8));
     ColonyCase quiet =
-        c.with(
-            dense
-                .model()
-                .with(new Immigration(List.of(new Immigration.Window(june, early)))));
+        c.with(dense.model().with(new Immigration(List.of(new Immigration.Window(june, early)))));
     Comparison plans = played(c, WAIT, TREAT);
     EnsembleRun run =
         with(
@@ -191,12 +193,10 @@ class AnswersByHandTest {
       assertThat(near.comparison().colony()).isSameAs(assessment.colony());
       assertThat(near.comparison().runs()).hasSize(1);
       Comparison own = assessment.compare(List.of(WAIT));
-      assertThat(near.comparison().reference().losses())
-          .containsExactly(own.reference().losses());
+      assertThat(near.comparison().reference().losses()).containsExactly(own.reference().losses());
       assertThat(near.comparison().answerDay()).isEqualTo(Invented.UNTIL);
       assertThat(own.decision().reachesSpring()).isFalse();
-      Assessment.WaitingAlone later =
-          Assessment.of(farther, LITTLE, workers).waitingAlone();
+      Assessment.WaitingAlone later = Assessment.of(farther, LITTLE, workers).waitingAlone();
       assertThat(later.comparison().reference().run().scenario())
           .isEqualTo(farther.season(Plan.waiting("wait")));
       assertThat(later.decision().waiting()).isEqualTo(alone.waiting());
@@ -248,7 +248,8 @@ class AnswersByHandTest {
               () ->
                   HiveAnswer.of(
                       c,
-                      List.of(new Plan("a", List.of(Catalog.control("thymol").at(NOW.minusDays(1))))),
+                      List.of(
+                          new Plan("a", List.of(Catalog.control("thymol").at(NOW.minusDays(1))))),
                       false,
                       LITTLE,
                       new SeasonBanks(1),
@@ -297,9 +298,7 @@ class AnswersByHandTest {
   @Test
   void inTheSubtropicsPlansGoByTheBroodOfWinterBees() {
     ColonyCase c =
-        Invented.colony()
-            .with(Shipped.model("subtropical"))
-            .until(LocalDate.of(2026, 12, 25));
+        Invented.colony().with(Shipped.model("subtropical")).until(LocalDate.of(2026, 12, 25));
     Comparison plans =
         played(
             c,
@@ -335,7 +334,8 @@ class AnswersByHandTest {
                 });
     assertThat(shares.first()).isEqualTo(NOW);
     assertThat(shares.onBees()).containsExactly(0.4, 0.5, 0, 1);
-    assertThat(shares.inDroneCells()).containsExactly(new double[] {0.1, 0.5, 0, 0.3}, within(1e-12));
+    assertThat(shares.inDroneCells())
+        .containsExactly(new double[] {0.1, 0.5, 0, 0.3}, within(1e-12));
     assertThat(shares.inWorkerCells()).containsExactly(new double[] {0.5, 0, 0, 0}, within(1e-12));
     assertThat(shares.adults()).containsExactly(1, 2, 3, 4);
     assertThat(shares.winterBees()).containsExactly(5, 6, 7, 8);

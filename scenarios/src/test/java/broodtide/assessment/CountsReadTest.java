@@ -109,10 +109,10 @@ class CountsReadTest {
     }
     assertThat(mean).isCloseTo(expected, within(1e-6));
     // small samples of as many mites per bee are less sure
-    Wash sure = Wash.of(DAY, "sure", 40, 1000);
-    Wash unsure = Wash.of(DAY, "unsure", 4, 100);
+    Wash sure = Wash.of(DAY, "b sure", 40, 1000);
+    Wash unsure = Wash.of(DAY, "a unsure", 4, 100);
     assertThat(sheet(THREE, unsure, sure).rows().stream().map(r -> r.wash().colony()))
-        .containsExactly("sure", "unsure");
+        .containsExactly("b sure", "a unsure");
     assertThatThrownBy(() -> new CountSheet(List.of()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("a sheet has no counts; give it at least one");
@@ -252,6 +252,20 @@ class CountsReadTest {
       }
       SeasonPosterior own = hive.posterior(little, workers, Progress.NONE);
       assertThat(evidence(one, "temperate")).isEqualTo(own.sample().logEvidence());
+      ColonyCase seldom =
+          new ColonyCase(
+              "seldom",
+              hive.model(),
+              hive.start(),
+              hive.now(),
+              hive.until(),
+              washes.subList(0, 2),
+              List.of(),
+              hive.thresholds(),
+              hive.priors());
+      assertThat(ClimateEvidence.of(List.of(seldom, hive), little, workers))
+          .as("two washes say nothing")
+          .isEqualTo(one);
       List<ClimateEvidence> two = ClimateEvidence.of(List.of(hive, hive), little, workers);
       assertThat(evidence(two, "temperate"))
           .isCloseTo(2 / 1.64 * own.sample().logEvidence(), within(1e-9));

@@ -43,7 +43,8 @@ class PlansByHandTest {
     return LocalDate.parse("2025-" + monthAndDay);
   }
 
-  private static ColonyCase colony(Climate climate, LocalDate now, LocalDate until, Control... given) {
+  private static ColonyCase colony(
+      Climate climate, LocalDate now, LocalDate until, Control... given) {
     return new ColonyCase(
         "A",
         ColonyModel.in(climate),
@@ -130,8 +131,7 @@ class PlansByHandTest {
     "07-30, false, 07-30, now",
     "08-20, false, 08-20, now"
   })
-  void harvestIsWaitedForUntilTwoDaysBefore(
-      String now, boolean waits, String begins, String when) {
+  void harvestIsWaitedForUntilTwoDaysBefore(String now, boolean waits, String begins, String when) {
     ColonyCase c = colony(now, SPRING);
     assertThat(UsualPlans.waitsForHarvest(c, Optional.empty())).isEqualTo(waits);
     List<Plan> plans = UsualPlans.of(c);
@@ -152,8 +152,7 @@ class PlansByHandTest {
         .as("no harvest in sight")
         .containsExactly("wait", "cut drone comb", "thymol now");
     assertThat(names(colony("07-01", day("08-02"))))
-        .containsExactly(
-            "wait", "cut drone comb", "thymol after harvest", "queen-caging + oxalic");
+        .containsExactly("wait", "cut drone comb", "thymol after harvest", "queen-caging + oxalic");
     ColonyCase before = colony("07-01", BROODLESS);
     assertThat(names(before))
         .containsExactly(
@@ -163,7 +162,8 @@ class PlansByHandTest {
             "queen-caging + oxalic",
             "thymol late");
     // late is the day after the last winter bees where no day without brood is in sight
-    assertThat(UsualPlans.of(before)).contains(plan("thymol late", control("thymol", day("10-06"))));
+    assertThat(UsualPlans.of(before))
+        .contains(plan("thymol late", control("thymol", day("10-06"))));
     assertThat(names(colony("07-01", BROODLESS.plusDays(1))))
         .contains("thymol after harvest + oxalic", "oxalic-dribble late");
     assertThat(names(colony("07-01", day("10-06")))).doesNotContain("thymol late");
@@ -322,7 +322,9 @@ class PlansByHandTest {
     Control first = control("thymol", day("07-01"));
     Control again = control("thymol", day("08-20"));
     Control acid = control("formic-strips", day("08-01"));
-    String said = again.name() + " from 2025-08-20: thymol again; changing slows resistance (common practice)";
+    String said =
+        again.name()
+            + " from 2025-08-20: thymol again; changing slows resistance (common practice)";
     ColonyCase treated = colony(TEMPERATE, day("07-31"), SPRING, first);
     assertThat(PlanCheck.of(plan("p", again), treated)).containsExactly(said);
     assertThat(PlanCheck.of(plan("p", again, acid), treated)).as("another between").isEmpty();
@@ -384,7 +386,8 @@ class PlansByHandTest {
     assertThat(Obstacles.of(Catalog.control("formic-strips"), day("08-20"), c)).isEmpty();
     assertThat(Obstacles.of(Catalog.control("split"), day("08-03"), c)).isEmpty();
     ColonyCase caged =
-        colony(TEMPERATE, day("08-02"), SPRING, new QueenCaging("cage", day("08-01"), day("08-25")));
+        colony(
+            TEMPERATE, day("08-02"), SPRING, new QueenCaging("cage", day("08-01"), day("08-25")));
     Optional<Obstacle> clash = Obstacles.of(Catalog.control("split"), day("08-03"), caged);
     assertThat(clash.map(Obstacle::kind)).contains(Obstacle.Kind.CLASH);
     assertThat(clash.map(Obstacle::words).orElse("")).contains("overlap");
@@ -421,7 +424,9 @@ class PlansByHandTest {
         .containsExactly(day("08-01"));
     Plan acid = plan("acid", thymol.at(day("08-01")), control("oxalic-dribble", BROODLESS));
     assertThat(ControlCautions.acid(List.of(Plan.waiting("wait"), acid))).isTrue();
-    assertThat(ControlCautions.acid(List.of(plan("gel", thymol.at(day("08-01"))), plan("own", course))))
+    assertThat(
+            ControlCautions.acid(
+                List.of(plan("gel", thymol.at(day("08-01"))), plan("own", course))))
         .isFalse();
     assertThat(Caution.answer(false)).isEqualTo(Caution.ANSWER);
     assertThat(Caution.answer(true)).isEqualTo(Caution.ANSWER + " " + Caution.ACID);
@@ -452,8 +457,7 @@ class PlansByHandTest {
     }
     // two trials of amitraz without known resistance count, and one is known to have met it
     assertThat(usual).extracting(CourseEfficacy::trials).containsExactly(2, 1);
-    Priors resisted =
-        ResistantMites.believed("resistant", List.of("amitraz"), Priors.defaults());
+    Priors resisted = ResistantMites.believed("resistant", List.of("amitraz"), Priors.defaults());
     CourseEfficacy less = CourseEfficacy.of(plan, resisted).get(0);
     assertThat(less.resisted()).isTrue();
     assertThat(less.trials()).isEqualTo(1);

@@ -73,8 +73,7 @@ class RecordsByHandTest {
             SPRING,
             new float[] {20_000, 15_000, 9_000},
             new float[] {least, 5_000, 3_000});
-    return new HiveLoss(
-        new HiveChance("A", "Ridge", own, List.of(shared), counted), 1000 * own);
+    return new HiveLoss(new HiveChance("A", "Ridge", own, List.of(shared), counted), 1000 * own);
   }
 
   private static HiveRow row(
@@ -185,14 +184,7 @@ class RecordsByHandTest {
     same(few, read(new HiveRecords(), few, waiting()));
     PlanSummary some =
         new PlanSummary(
-            waiting(),
-            Optional.of(NOW),
-            0.5,
-            OptionalDouble.empty(),
-            5,
-            1,
-            2,
-            Optional.empty());
+            waiting(), Optional.of(NOW), 0.5, OptionalDouble.empty(), 5, 1, 2, Optional.empty());
     HiveRow other =
         row(
             decision(true, false, some, Optional.of(new PlanRanking(some, List.of()))),
@@ -245,7 +237,13 @@ class RecordsByHandTest {
     Plan longer =
         new Plan(
             "treat",
-            List.of(Catalog.control("thymol").at(day).course().orElseThrow().repeated(5, 30).orElseThrow()));
+            List.of(
+                Catalog.control("thymol")
+                    .at(day)
+                    .course()
+                    .orElseThrow()
+                    .repeated(5, 30)
+                    .orElseThrow()));
     assertThat(longer.controls().get(0).name()).isEqualTo(treating(day).controls().get(0).name());
     assertThat(read(records, row, waiting(), longer).decision().best().plan()).isEqualTo(longer);
   }

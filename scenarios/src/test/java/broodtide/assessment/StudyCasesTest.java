@@ -122,13 +122,18 @@ class StudyCasesTest {
     assertThat(of(KNOWN, Map.of(), List.of(), List.of(), NONE, NONE).now())
         .as("nothing was counted")
         .isEqualTo(START);
-    ColonyCase further =
-        of(UNKNOWN, washes(START, july), List.of(), List.of(THYMOL), NONE, NONE);
+    ColonyCase further = of(UNKNOWN, washes(START, july), List.of(), List.of(THYMOL), NONE, NONE);
     assertThat(further.now()).isEqualTo(LocalDate.of(2025, 8, 2));
     assertThat(further.given()).containsExactly(SPLIT, THYMOL);
     LocalDate named = LocalDate.of(2025, 9, 1);
     ColonyCase on =
-        of(UNKNOWN, washes(july), List.of(), List.of(), Optional.of(named), Optional.of(named.plusDays(9)));
+        of(
+            UNKNOWN,
+            washes(july),
+            List.of(),
+            List.of(),
+            Optional.of(named),
+            Optional.of(named.plusDays(9)));
     assertThat(on.now()).isEqualTo(named);
     assertThat(on.until()).isEqualTo(named.plusDays(9));
     Study warm =
@@ -180,8 +185,7 @@ class StudyCasesTest {
             "--given is 2025-05-30; expected treatments from the study's start, 2025-06-01,"
                 + " onwards; what the study says of the colony holds on that day");
     Control first = Catalog.control("thymol").at(START);
-    assertThat(of(KNOWN, Map.of(), List.of(), List.of(first), NONE, NONE).start())
-        .isEqualTo(START);
+    assertThat(of(KNOWN, Map.of(), List.of(), List.of(first), NONE, NONE).start()).isEqualTo(START);
     LocalDate july = LocalDate.of(2025, 7, 10);
     Optional<LocalDate> before = Optional.of(july.minusDays(1));
     assertThatThrownBy(() -> of(UNKNOWN, washes(START, july), List.of(), List.of(), before, NONE))
@@ -192,8 +196,7 @@ class StudyCasesTest {
         .hasMessageContaining("the day on which colony \"A\" was given " + SPLIT.name());
     assertThat(of(KNOWN, Map.of(), List.of(), List.of(), Optional.of(SPLIT.from()), NONE).now())
         .isEqualTo(SPLIT.from());
-    assertThatThrownBy(
-            () -> of(KNOWN, Map.of(), List.of(), List.of(), NONE, Optional.of(START)))
+    assertThatThrownBy(() -> of(KNOWN, Map.of(), List.of(), List.of(), NONE, Optional.of(START)))
         .hasMessageStartingWith("--until is 2025-06-01; expected a day after 2025-06-01");
     Optional<LocalDate> late = Optional.of(UNTIL.plusDays(5));
     assertThatThrownBy(() -> of(KNOWN, Map.of(), List.of(), List.of(), late, NONE))
@@ -352,8 +355,7 @@ class StudyCasesTest {
         new TreatmentFile(
             "given.csv",
             List.of(
-                new TreatmentFile.Given("A", SPLIT, ""),
-                new TreatmentFile.Given("B", early, "")),
+                new TreatmentFile.Given("A", SPLIT, ""), new TreatmentFile.Given("B", early, "")),
             Map.of(),
             List.of());
     List<ColonyCase> cases = ApiaryCases.of(s, washes, Optional.of(given));
