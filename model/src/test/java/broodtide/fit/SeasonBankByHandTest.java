@@ -27,6 +27,8 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A bank of 512 seasons beside the same seasons played and weighed one by one. */
 class SeasonBankByHandTest {
@@ -83,30 +85,13 @@ class SeasonBankByHandTest {
   void seasonsWeighByTheirLikelihood() {
     List<Wash> washes = List.of(large(0), Invented.wash(5, 5, 300), Invented.wash(45, 4, 280));
     double[][] z = seasons();
-    double[] dispersions = SeasonPosterior.dispersions(PRIORS, LAYOUT, z);
     EnsembleRun run = played(z);
-    double[] weights = new double[512];
-    int tooSmall = 0;
-    for (int i = 0; i < 512; i++) {
-      double log = 0;
-      for (Wash w : washes) {
-        double adults = run.values(Quantity.ADULTS, w.date())[i];
-        if (adults < w.beesOrAssumed()) {
-          log = Double.NEGATIVE_INFINITY;
-          tooSmall++;
-        } else {
-          double infestation = run.values(Quantity.INFESTATION, w.date())[i] / 100;
-          log +=
-              new WashModel(w).logLikelihood(infestation, dispersions[i])
-                  + StrengthNote.of(w).logLikelihood(adults);
-        }
-      }
-      weights[i] = Math.exp(log);
-    }
-    assertThat(tooSmall).isBetween(1, 400);
+    double[] weights = weights(washes, z, run);
+    assertThat(Arrays.stream(weights).filter(w -> w == 0).count())
+        .as("too small for so many bees")
+        .isBetween(1L, 400L);
     double sum = Arrays.stream(weights).sum();
-    double squares = Arrays.stream(weights).map(w -> w * w).sum();
-    double effective = sum * sum / squares;
+    double effective = effective(weights);
     int[] picked = picked(Arrays.stream(weights).map(w -> w / sum).toArray());
     SeasonPosterior found = read(PAST, washes).orElseThrow();
     TemperedSampler.Sample sample = found.sample();
@@ -137,6 +122,30 @@ class SeasonBankByHandTest {
     }
   }
 
+  private static double[] weights(List<Wash> washes, double[][] z, EnsembleRun run) {
+    double[] dispersions = SeasonPosterior.dispersions(PRIORS, LAYOUT, z);
+    double[] weights = new double[z.length];
+    for (int i = 0; i < z.length; i++) {
+      double log = 0;
+      for (Wash w : washes) {
+        double adults = run.values(Quantity.ADULTS, w.date())[i];
+        double infestation = run.values(Quantity.INFESTATION, w.date())[i] / 100;
+        log +=
+            adults < w.beesOrAssumed()
+                ? Double.NEGATIVE_INFINITY
+                : new WashModel(w).logLikelihood(infestation, dispersions[i])
+                    + StrengthNote.of(w).logLikelihood(adults);
+      }
+      weights[i] = Math.exp(log);
+    }
+    return weights;
+  }
+
+  private static double effective(double[] weights) {
+    double sum = Arrays.stream(weights).sum();
+    return sum * sum / Arrays.stream(weights).map(w -> w * w).sum();
+  }
+
   /** Drawn by weight, then shuffled by exchanging each with one before it. */
   private static int[] picked(double[] weights) {
     SplittableRandom random = Streams.of(9, Streams.Purpose.RESAMPLE);
@@ -150,7 +159,17 @@ class SeasonBankByHandTest {
     return picked;
   }
 
-  /** A quarter of the colonies asked for must be left, and one at all. */
+  /** A quarter of the 64 colonies asked for is enough. */
+  @ParameterizedTest
+  @CsvSource({"1, 80, 5.3", "10, 40, 15.8", "40, 20, 18.6", "1, 5, 118.5"})
+  void seasonsMustBeEnough(int first, int last, double effective) {
+    List<Wash> washes = List.of(Invented.wash(5, first, 300), Invented.wash(45, last, 300));
+    double[][] z = seasons();
+    assertThat(effective(weights(washes, z, played(z)))).isCloseTo(effective, within(0.1));
+    assertThat(read(PAST, washes).isPresent()).isEqualTo(effective >= 16);
+  }
+
+  /** One season at all must fit. */
   @Test
   void tooFewSeasonsAreNoPosterior() {
     assertThat(read(PAST, List.of(Invented.wash(5, 200, 300), Invented.wash(30, 0, 300))))
