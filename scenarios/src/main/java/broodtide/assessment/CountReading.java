@@ -71,7 +71,7 @@ public record CountReading(
   /**
    * {@return chance that the colony stands above the threshold}
    *
-   * @throws IllegalStateException when there is no threshold
+   * @throws java.util.NoSuchElementException when there is no threshold
    */
   public double chanceAbove() {
     return Infestation.of(wash).asAlcoholWash().chanceAbove(threshold.orElseThrow());

@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.control.Plan;
@@ -116,14 +117,168 @@ class ApiarySheetTest {
   }
 
   @Test
+  void reasonsHaveTheirWords() {
+    assertThat(NextCount.Reason.values())
+        .extracting(NextCount.Reason::id)
+        .containsExactly("no-count", "old-count", "one-day");
+  }
+
+  @Test
   void hivesAreWashedByWhatThatGains() {
     ApiarySheet sheet =
         ApiarySheet.of(
             List.of(
-                washed("hardly", 0.0019), washed("most", 0.03), washed("some", 0.01), withNone()));
-    assertThat(sheet.washNext()).extracting(HiveRow::hive).containsExactly("most", "some");
+                washed("hardly", 0.0019), washed("fair", 0.01), washed("most", 0.03), withNone()));
+    assertThat(sheet.washNext()).extracting(HiveRow::hive).containsExactly("most", "fair");
     assertThat(sheet.knowsWashes()).isTrue();
     assertThat(ApiarySheet.of(List.of(withNone())).knowsWashes()).isFalse();
+  }
+
+  private static final LocalDate LATE = LocalDate.of(2025, 8, 20);
+
+  private static PlanSummary begins(String name, LocalDate day, double loss) {
+    return new PlanSummary(
+        Plan.waiting(name),
+        Optional.of(day),
+        loss,
+        OptionalDouble.of(0.1),
+        5,
+        1,
+        0,
+        Optional.of(name));
+  }
+
+  /** A hive with plans laid. */
+  private static HiveRow laid(
+      String hive, double over, boolean known, PlanSummary best, PlanSummary... tied) {
+    HiveRow r = row(hive, over, 0.4, known);
+    Decision d = r.decision();
+    return new HiveRow(
+        hive,
+        r.lastCount(),
+        r.lastBoard(),
+        r.infestation(),
+        r.judgedOn(),
+        r.judged(),
+        new Decision(
+            d.date(),
+            d.thresholdSet(),
+            d.threshold(),
+            d.overThresholdToday(),
+            known,
+            known,
+            true,
+            d.waiting(),
+            Optional.of(new PlanRanking(best, List.of(tied)))),
+        r.nextCount(),
+        r.wash(),
+        r.over(),
+        r.lost());
+  }
+
+  /** The best of most hives first; those that are level with a best come once for each hive. */
+  @Test
+  void plansAreCountedByTheHivesThatTheyAreBestFor() {
+    PlanSummary treat = begins("treat", NOW, 0.1);
+    PlanSummary late = begins("late", LATE, 0.1);
+    PlanSummary never = begins("comb", LATE.plusDays(9), 0.1);
+    PlanSummary wait = plan("wait", 0.4);
+    ApiarySheet sheet =
+        ApiarySheet.of(
+            List.of(
+                laid("a", 0.1, true, late, never, treat),
+                laid("b", 0.1, true, treat),
+                laid("c", 0.1, true, treat, wait),
+                laid("d", 0.1, true, wait)));
+    // treat 2 of 4 and level once, late once, comb level once
+    assertThat(sheet.plans())
+        .containsExactly(
+            Map.entry("treat", NOW), Map.entry("late", LATE), Map.entry("comb", LATE.plusDays(9)));
+    assertThat(sheet.named())
+        .extracting(Plan::name)
+        .containsExactly("late", "comb", "treat", "treat", "treat", "wait", "wait");
+    assertThat(sheet.plansLaid()).isTrue();
+    assertThat(ApiarySheet.of(List.of(withNone())).plansLaid()).isFalse();
+    assertThat(ApiarySheet.of(List.of(withNone())).plans()).isEmpty();
+    assertThat(sheet.date()).isEqualTo(NOW);
+    assertThat(sheet.judgedOn()).isEqualTo(LocalDate.of(2025, 9, 30));
+    assertThat(sheet.threshold()).hasValue(3);
+  }
+
+  /** One hive for which a plan is best outweighs any for which it is level. */
+  @Test
+  void bestOutweighsLevel() {
+    PlanSummary treat = begins("treat", NOW, 0.1);
+    PlanSummary late = begins("late", LATE, 0.1);
+    List<HiveRow> hives =
+        List.of(
+            laid("a", 0.1, true, plan("wait", 0.4), treat),
+            laid("b", 0.1, true, plan("wait", 0.4), treat),
+            laid("c", 0.1, true, late));
+    assertThat(ApiarySheet.of(hives).plans().keySet()).containsExactly("late", "treat");
+  }
+
+  @Test
+  void thePlanOfMostHivesIsGivenToAll() {
+    PlanSummary treat = begins("treat", NOW, 0.1);
+    List<HiveRow> calm =
+        List.of(laid("a", 0.1, true, treat), laid("b", 0.2, true, plan("wait", 0.4)));
+    List<ApiaryPlan> none = ApiarySheet.of(calm).together(Optional.empty());
+    assertThat(none).extracting(ApiaryPlan::plan).containsOnly("treat");
+    assertThat(none)
+        .as("no hive is over")
+        .extracting(ApiaryPlan::whom)
+        .containsExactly(ApiaryPlan.Whom.NONE, ApiaryPlan.Whom.ALL);
+    assertThat(none).extracting(p -> p.whom().id()).containsExactly("none", "all");
+    assertThat(ApiarySheet.of(calm).together(Optional.of("not laid")))
+        .as("no hive can carry it out")
+        .extracting(ApiaryPlan::plan)
+        .containsExactly("treat", "treat");
+    List<ApiaryPlan> over =
+        ApiarySheet.of(List.of(laid("a", 0.5, true, treat), laid("b", 0.9, true, treat)))
+            .together(Optional.empty());
+    assertThat(over)
+        .as("all are over")
+        .extracting(ApiaryPlan::whom)
+        .containsExactly(ApiaryPlan.Whom.NONE, ApiaryPlan.Whom.ALL);
+    assertThat(ApiaryPlan.Whom.THOSE_OVER.id()).isEqualTo("those-over");
+    ApiarySheet half =
+        ApiarySheet.of(List.of(laid("a", 0.5, true, treat), laid("b", 0.1, false, treat)));
+    assertThat(half.together(Optional.empty())).as("losses of one are not known").isEmpty();
+    assertThat(half.knowsWinterLoss()).as("those of the other are").isTrue();
+    assertThat(ApiarySheet.of(List.of(laid("b", 0.1, false, treat))).knowsWinterLoss()).isFalse();
+  }
+
+  /** Hives whose losses are not known count in none of the figures. */
+  @Test
+  void hivesOfUnknownLossAreNotCounted() {
+    ApiaryPlan plan =
+        ApiaryPlan.of(
+            ApiaryPlan.Whom.ALL,
+            "treat",
+            List.of(row("a", 0.1, 0.4, true), row("b", 0.1, 0.4, false)));
+    assertThat(plan.treated()).isEqualTo(1);
+    assertThat(plan.lost().hives()).isEqualTo(1);
+    assertThat(plan.mitesInLost()).isCloseTo(200, within(1e-9));
+    assertThatThrownBy(() -> ApiarySheet.of(List.of()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("a sheet has no hives; give it at least one");
+    HiveRow r = row("a", 0.1, 0.4, true);
+    HiveRow without =
+        new HiveRow(
+            "b",
+            r.lastCount(),
+            r.lastBoard(),
+            r.infestation(),
+            r.judgedOn(),
+            r.judged(),
+            r.decision(),
+            r.nextCount(),
+            r.wash(),
+            Optional.empty(),
+            r.lost());
+    assertThat(ApiarySheet.of(List.of(r, without)).over()).as("one has no threshold").isEmpty();
+    assertThat(new WashGain(0.002, 0.1).worthIt()).isTrue();
   }
 
   private static HiveRow withNone() {

@@ -4,7 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.assessment.HiveChance.Ranked;
+import broodtide.control.Plan;
+import broodtide.engine.Progress;
+import broodtide.engine.Quantity;
 import broodtide.engine.Survival;
+import broodtide.engine.Workers;
+import broodtide.fit.SeasonPosterior;
+import broodtide.fit.SharedDraws;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -233,6 +239,77 @@ class CountsByHandTest {
     assertThat(count.median()).isEqualTo(count.quantile(0.5));
     assertThat(count.low()).isEqualTo(count.quantile(0.05));
     assertThat(count.high()).isEqualTo(count.quantile(0.95));
+  }
+
+  @Test
+  void oneHiveIsCountedOrNot() {
+    ApiaryCount count = ApiaryCount.of(List.of(hive("A", "", 0.2, (w, b, o) -> logistic(b))));
+    assertThat(count.distribution()).containsExactly(0.8, 0.2);
+    ApiarySaving saving =
+        ApiarySaving.of(
+            List.of(
+                new ApiarySaving.Hive(
+                    hive("A", "", 1, (w, b, o) -> 1), hive("A", "", 0, (w, b, o) -> 0)),
+                new ApiarySaving.Hive(
+                    hive("B", "", 1, (w, b, o) -> 1), hive("B", "", 0, (w, b, o) -> 0))));
+    assertThat(saving.median()).isEqualTo(2);
+  }
+
+  /** Sixty-four simulated colonies: what a count keeps of each, and its rank in what is shared. */
+  @Test
+  void aHiveKeepsWhatItsRunsSay() {
+    ColonyCase c = Invented.colony().throughWinter().in("Ridge");
+    try (Workers workers = new Workers(1)) {
+      SeasonPosterior posterior = Invented.posterior(c, 64, workers);
+      Plan wait = Plan.waiting("wait");
+      PlanRun run = Comparison.of(c, posterior, List.of(wait), workers, Progress.NONE).reference();
+      LocalDate low = run.springLow().orElseThrow().day();
+      double threshold = c.thresholdOn(c.now()).orElseThrow();
+      HiveChance over = HiveChance.over(posterior, run, c.now()).orElseThrow();
+      assertThat(over.colony()).isEqualTo("A");
+      assertThat(over.yard()).isEqualTo("Ridge");
+      assertThat(over.chance()).isEqualTo(run.chanceOver(threshold, c.now()));
+      Counted.Over counted = (Counted.Over) over.seasons().counted();
+      assertThat(counted.living()).containsExactly(run.living(c.now()));
+      double[] infestation = run.infestation(c.now());
+      for (int m = 0; m < 64; m++) {
+        assertThat(counted.over()[m]).isEqualTo(Decision.over(infestation[m], threshold));
+      }
+      ranked(over, SharedDraws.of(posterior, run.run().scenario(), c.now()));
+      HiveChance lost = HiveChance.lost(posterior, run).orElseThrow();
+      assertThat(lost.chance()).isEqualTo(run.shareLost(low));
+      Counted.Lost dead = (Counted.Lost) lost.seasons().counted();
+      assertThat(dead.from()).isEqualTo(run.knownAlive());
+      assertThat(dead.day()).isEqualTo(low);
+      double[] then = run.run().values(Quantity.ADULTS, dead.from());
+      double[] least = run.run().least(Quantity.ADULTS, dead.from(), low);
+      for (int m = 0; m < 64; m++) {
+        assertThat((double) dead.then()[m]).isEqualTo(then[m]);
+        assertThat((double) dead.least()[m]).isEqualTo(least[m]);
+      }
+      ranked(lost, SharedDraws.of(posterior, run.run().scenario(), low));
+      PlanRun shorter = run.upTo(c.until(low.minusDays(1)));
+      assertThat(HiveChance.lost(posterior, shorter)).isEmpty();
+    }
+  }
+
+  /** The rank of a draw is how many are smaller. */
+  private static void ranked(HiveChance hive, List<SharedDraws> shared) {
+    assertThat(shared).isNotEmpty();
+    assertThat(hive.shared()).hasSameSizeAs(shared);
+    for (int k = 0; k < shared.size(); k++) {
+      assertThat(hive.shared().get(k).what()).isEqualTo(shared.get(k).what());
+      assertThat(hive.shared().get(k).share()).isEqualTo(shared.get(k).share());
+      double[] draws = shared.get(k).draws();
+      short[] ranks = hive.seasons().ranks().get(k);
+      assertThat(ranks).hasSize(64);
+      for (int m = 0; m < 64; m++) {
+        double own = draws[m];
+        long smaller = Arrays.stream(draws).limit(64).filter(d -> d < own).count();
+        long before = Arrays.stream(draws).limit(m).filter(d -> d == own).count();
+        assertThat((long) ranks[m]).isEqualTo(smaller + before);
+      }
+    }
   }
 
   @Test
