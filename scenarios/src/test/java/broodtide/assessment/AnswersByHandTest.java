@@ -258,10 +258,10 @@ class AnswersByHandTest {
     }
   }
 
-  /** In a table of many, as with the banks that it shares. */
+  /** Alone, as with the banks that it shares. */
   @Test
-  void anAssessmentAmongManyIsThatOfTheBank() {
-    ColonyCase many = Invented.colony().inTableOfMany();
+  void anAssessmentIsTheSameWithBanksOfOthers() {
+    ColonyCase many = Invented.colony();
     try (Workers workers = new Workers(1)) {
       SeasonPosterior alone = Assessment.of(many, LITTLE, workers).posterior();
       SeasonPosterior shared =

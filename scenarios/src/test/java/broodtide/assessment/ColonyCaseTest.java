@@ -162,7 +162,6 @@ class ColonyCaseTest {
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("colony", c.colony());
     out.put("yard", c.yard());
-    out.put("many", c.amongMany());
     out.put("model", c.model());
     out.put("start", c.start());
     out.put("now", c.now());
@@ -190,7 +189,6 @@ class ColonyCaseTest {
     assertThat(parts(c))
         .containsEntry("colony", "A")
         .containsEntry("yard", "Ridge")
-        .containsEntry("many", false)
         .containsEntry("model", MODEL)
         .containsEntry("start", START)
         .containsEntry("now", NOW)
@@ -201,7 +199,6 @@ class ColonyCaseTest {
         .containsEntry("priors", Priors.defaults());
     assertThat(usual().yard()).isEmpty();
     onlyDiffersIn(c, c.in("Brook"), "yard", "Brook");
-    onlyDiffersIn(c, c.inTableOfMany(), "many", true);
     onlyDiffersIn(c, c.decidingOn(NOW.plusDays(5)), "now", NOW.plusDays(5));
     onlyDiffersIn(c, c.until(UNTIL.plusDays(5)), "until", UNTIL.plusDays(5));
     Priors other = Priors.defaults().with(new GrowthBias(-0.1, 0.1));
@@ -303,23 +300,17 @@ class ColonyCaseTest {
     assertThat(full.throughWinter()).isSameAs(full);
   }
 
-  /** A colony of a large table is read with seasons that it shares, another by itself. */
+  /** A colony is read alone as among others that began like it. */
   @Test
-  void coloniesOfALargeTableShareSeasons() {
+  void aColonyIsReadByABank() {
     SeasonPosterior.SamplerSettings little = new SeasonPosterior.SamplerSettings(64, 1, 1);
     ColonyCase c = usual();
     try (Workers workers = new Workers(1)) {
       Scenario past = c.season(new Plan("done", List.of()));
-      SeasonPosterior alone =
-          SeasonPosterior.of(
-              past, c.washes(), List.of(), c.priors(), little, workers, Progress.NONE);
       SeasonPosterior shared =
           new SeasonBanks(1)
               .posterior(past, c.washes(), List.of(), c.priors(), little, workers, Progress.NONE);
-      assertThat(shared.members()).isNotEqualTo(alone.members());
-      assertThat(c.posterior(little, workers, Progress.NONE).members()).isEqualTo(alone.members());
-      assertThat(c.inTableOfMany().posterior(little, workers, Progress.NONE).members())
-          .isEqualTo(shared.members());
+      assertThat(c.posterior(little, workers, Progress.NONE).members()).isEqualTo(shared.members());
     }
   }
 
