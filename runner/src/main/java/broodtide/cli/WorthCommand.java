@@ -181,7 +181,7 @@ final class WorthCommand implements Callable<Integer> {
     out.open(
         gains
             ? "Wash again on "
-                + Plain.day(best.washDay())
+                + Plain.shortDay(best.washDay())
                 + ": it gains "
                 + OutcomeWords.amount(o, best.gain())
                 + " on average."

@@ -71,7 +71,7 @@ class DecisionCommandsTest {
         .as("%s", err)
         .isEqualTo(Main.OK);
     assertThat(out.toString())
-        .startsWith("Colony Left\nBest start of one control: ")
+        .startsWith("Colony Left\nBest single start: ")
         .containsPattern("\n(Lowest winter loss of the plans|Among the lowest in winter loss): ")
         .contains("\nHow sure: ")
         .contains("if you wait", "about as good", "Ruled out: thymol: too cold")

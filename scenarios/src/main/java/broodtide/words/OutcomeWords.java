@@ -58,7 +58,7 @@ public final class OutcomeWords {
     double size = Math.abs(value) * outcome.shownTimes();
     return switch (outcome) {
       case INFESTATION -> (size < 0.05 ? "next to no" : Digits.two(size)) + " mites per 100 bees";
-      case WINTER_BROOD -> whole(size) + " in 100 cells of the winter-bee brood";
+      case WINTER_BROOD -> whole(size) + " in 100 winter-bee cells";
       case LOST -> whole(size) + " in 100 colonies";
     };
   }

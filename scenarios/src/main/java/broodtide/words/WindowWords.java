@@ -26,7 +26,7 @@ public final class WindowWords {
     }
     Windows.Row row = best.get();
     int column = row.best().orElseThrow();
-    return "Best start of one control: "
+    return "Best single start: "
         + row.control().name()
         + ", "
         + Plain.shortDay(w.starts().get(column))

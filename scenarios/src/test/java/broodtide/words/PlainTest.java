@@ -62,7 +62,7 @@ class PlainTest {
     assertThat(OutcomeWords.amount(Outcome.LOST, 0.0029)).isEqualTo("less than 1 in 100 colonies");
     assertThat(OutcomeWords.amount(Outcome.LOST, -0.017)).isEqualTo("2 in 100 colonies");
     assertThat(OutcomeWords.amount(Outcome.WINTER_BROOD, 0.213))
-        .isEqualTo("21 in 100 cells of the winter-bee brood");
+        .isEqualTo("21 in 100 winter-bee cells");
     assertThat(OutcomeWords.amount(Outcome.INFESTATION, 2.13)).isEqualTo("2.1 mites per 100 bees");
   }
 }
