@@ -104,7 +104,7 @@ public final class SeasonBanks {
     if (!boards.isEmpty() || !SeasonBank.serves(past, ordered, effort)) {
       RecordOrigin origin = new RecordOrigin(past.model(), past.start());
       return SeasonPosterior.sampled(
-          past, ordered, boards, priors, effort, origin, workers, progress);
+          past, ordered, boards, priors, effort, origin, Optional.empty(), workers, progress);
     }
     return bank(SeasonBank.Beginning.of(past, priors, effort), past, workers)
         .posterior(past, ordered, effort, workers, progress);

@@ -154,21 +154,7 @@ public final class SeasonPosterior {
     return List.copyOf(ordered);
   }
 
-  /** The same by a sampler, of washes in their order. */
-  static SeasonPosterior sampled(
-      Scenario past,
-      List<Wash> ordered,
-      List<BoardCount> boards,
-      Priors priors,
-      SamplerSettings effort,
-      RecordOrigin origin,
-      Workers workers,
-      Progress progress) {
-    return sampled(
-        past, ordered, boards, priors, effort, origin, Optional.empty(), workers, progress);
-  }
-
-  /** The same from draws whose likelihood is known. */
+  /** The same by a sampler, of washes in their order; it goes on from draws that are known. */
   static SeasonPosterior sampled(
       Scenario past,
       List<Wash> ordered,

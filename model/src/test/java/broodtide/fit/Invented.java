@@ -15,6 +15,7 @@ import broodtide.wash.Wash;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.special.Gamma;
 
 /** Invented records for tests of the posterior. */
@@ -83,6 +84,7 @@ public final class Invented {
         Priors.defaults(),
         new SeasonPosterior.SamplerSettings(particles, 3, seed),
         new RecordOrigin(past.model(), past.start()),
+        Optional.empty(),
         workers,
         Progress.NONE);
   }

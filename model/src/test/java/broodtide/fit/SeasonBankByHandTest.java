@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -293,7 +294,7 @@ class SeasonBankByHandTest {
     RecordOrigin origin = new RecordOrigin(past.model(), past.start());
     List<Wash> ordered = SeasonPosterior.ordered(past, washes);
     return SeasonPosterior.sampled(
-            past, ordered, boards, PRIORS, EFFORT, origin, workers, Progress.NONE)
+            past, ordered, boards, PRIORS, EFFORT, origin, Optional.empty(), workers, Progress.NONE)
         .sample()
         .z();
   }

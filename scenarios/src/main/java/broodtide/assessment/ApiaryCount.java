@@ -1,7 +1,9 @@
 package broodtide.assessment;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * How many colonies of an apiary are counted, over their treatment threshold or lost, when the
@@ -53,17 +55,34 @@ public final class ApiaryCount {
    * @param hives one for each colony, in any order; none gives a count of 0
    */
   public static ApiaryCount of(List<HiveChance> hives) {
-    List<List<HiveChance>> yards = YardPoints.yards(hives, hive -> hive);
-    int groups = YardPoints.groups(yards);
+    double[] all = ofYards(hives, hive -> hive, ApiaryCount::ofYard);
+    return new ApiaryCount(List.copyOf(hives), all);
+  }
+
+  /** What the colonies of one yard come to, by group of points. */
+  @FunctionalInterface
+  interface Yard<T> {
+    double[][] of(List<T> hives, int groups);
+  }
+
+  /**
+   * The distribution over all yards, put together within each group of points.
+   *
+   * @param hives colonies in any order
+   * @param chance tells what is known of one
+   */
+  static <T> double[] ofYards(Collection<T> hives, Function<T, HiveChance> chance, Yard<T> yardly) {
+    List<List<T>> yards = YardPoints.yards(hives, chance);
+    int groups = YardPoints.groups(yards, chance);
     double[][] all = new double[groups][];
     Arrays.fill(all, new double[] {1});
-    for (List<HiveChance> yard : yards) {
-      double[][] of = ofYard(yard, groups);
+    for (List<T> yard : yards) {
+      double[][] of = yardly.of(yard, groups);
       for (int g = 0; g < groups; g++) {
         all[g] = together(all[g], of[g]);
       }
     }
-    return new ApiaryCount(List.copyOf(hives), mean(all));
+    return mean(all);
   }
 
   /** {@return number of colonies} */
@@ -132,7 +151,7 @@ public final class ApiaryCount {
   }
 
   /** The mean of distributions that weigh alike. */
-  static double[] mean(double[][] distributions) {
+  private static double[] mean(double[][] distributions) {
     double[] out = new double[distributions[0].length];
     Arrays.setAll(out, k -> Arrays.stream(distributions).mapToDouble(d -> d[k]).sum());
     return Arrays.stream(out).map(sum -> sum / distributions.length).toArray();

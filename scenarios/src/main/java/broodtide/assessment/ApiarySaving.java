@@ -40,19 +40,9 @@ public final class ApiarySaving {
   }
 
   static ApiarySaving of(Collection<Hive> treated) {
-    List<List<Hive>> yards = YardPoints.yards(treated, Hive::with);
-    int groups =
-        YardPoints.groups(yards.stream().map(y -> y.stream().map(Hive::with).toList()).toList());
-    double[][] all = new double[groups][];
-    Arrays.fill(all, new double[] {1});
-    for (List<Hive> yard : yards) {
-      double[][] of = ofYard(yard, groups);
-      for (int g = 0; g < groups; g++) {
-        all[g] = ApiaryCount.together(all[g], of[g]);
-      }
-    }
+    double[] all = ApiaryCount.ofYards(treated, Hive::with, ApiarySaving::ofYard);
     double mean = treated.stream().mapToDouble(Hive::mean).sorted().sum();
-    return new ApiarySaving(mean, treated.size(), ApiaryCount.mean(all));
+    return new ApiarySaving(mean, treated.size(), all);
   }
 
   /** By group of points. */

@@ -85,12 +85,13 @@ final class YardPoints {
    * all of them share is about the same in one. One yard needs none}
    *
    * @param yards all colonies of the apiary
+   * @param chance tells what is known of one
    */
-  static int groups(List<List<HiveChance>> yards) {
+  static <T> int groups(List<List<T>> yards, Function<T, HiveChance> chance) {
     boolean share =
         yards.stream()
             .flatMap(yard -> yard.stream())
-            .flatMap(hive -> hive.shared().stream())
+            .flatMap(hive -> chance.apply(hive).shared().stream())
             .anyMatch(s -> s.common() > 0);
     return yards.size() > 1 && share ? GROUPS : 1;
   }

@@ -153,13 +153,7 @@ class ApiarySheetTest {
       String hive, double over, boolean known, PlanSummary best, PlanSummary... tied) {
     HiveRow r = row(hive, over, 0.4, known);
     Decision d = r.decision();
-    return new HiveRow(
-        hive,
-        r.lastCount(),
-        r.lastBoard(),
-        r.infestation(),
-        r.judgedOn(),
-        r.judged(),
+    Decision ranked =
         new Decision(
             d.date(),
             d.thresholdSet(),
@@ -169,9 +163,23 @@ class ApiarySheetTest {
             known,
             true,
             d.waiting(),
-            Optional.of(new PlanRanking(best, List.of(tied)))),
+            Optional.of(new PlanRanking(best, List.of(tied))));
+    return with(r, r.judged(), ranked, r.wash());
+  }
+
+  /** The same row but for three of its parts. */
+  private static HiveRow with(
+      HiveRow r, QuantileSummary judged, Decision decision, Optional<WashGain> wash) {
+    return new HiveRow(
+        r.hive(),
+        r.lastCount(),
+        r.lastBoard(),
+        r.infestation(),
+        r.judgedOn(),
+        judged,
+        decision,
         r.nextCount(),
-        r.wash(),
+        wash,
         r.over(),
         r.lost());
   }
@@ -287,18 +295,7 @@ class ApiarySheetTest {
 
   private static HiveRow washed(String hive, double gain) {
     HiveRow r = row(hive, 0.1, 0.3, true);
-    return new HiveRow(
-        hive,
-        r.lastCount(),
-        r.lastBoard(),
-        r.infestation(),
-        r.judgedOn(),
-        r.judged(),
-        r.decision(),
-        r.nextCount(),
-        Optional.of(new WashGain(gain, 0.2)),
-        r.over(),
-        r.lost());
+    return with(r, r.judged(), r.decision(), Optional.of(new WashGain(gain, 0.2)));
   }
 
   private static List<Wash> counts(int... daysAgo) {
@@ -306,18 +303,7 @@ class ApiarySheetTest {
   }
 
   private static HiveRow withJudged(HiveRow r, double level) {
-    return new HiveRow(
-        r.hive(),
-        r.lastCount(),
-        r.lastBoard(),
-        r.infestation(),
-        r.judgedOn(),
-        band(level),
-        r.decision(),
-        r.nextCount(),
-        r.wash(),
-        r.over(),
-        r.lost());
+    return with(r, band(level), r.decision(), r.wash());
   }
 
   private static HiveRow row(String hive, double over, double loss, boolean known) {
