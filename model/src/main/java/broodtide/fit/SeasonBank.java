@@ -20,7 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.util.FastMath;
 
 /**
  * Seasons of colonies as believed before any wash, which records of one {@link Beginning} share:
@@ -184,21 +183,14 @@ final class SeasonBank {
             weigh(ordered.get(w), then.get(w), logLik, from, end);
           }
         });
-    double top = Arrays.stream(logLik).max().orElseThrow();
-    double sum = 0;
-    double squares = 0;
     double[] weights = new double[logLik.length];
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] = top > Double.NEGATIVE_INFINITY ? FastMath.exp(logLik[i] - top) : 0;
-      sum += weights[i];
-      squares += weights[i] * weights[i];
-    }
-    double effective = sum > 0 ? sum * sum / squares : 0;
+    boolean any = Arrays.stream(logLik).anyMatch(l -> l > Double.NEGATIVE_INFINITY);
+    double evidence = any ? TemperedSampler.weigh(logLik, 1, weights) : Double.NEGATIVE_INFINITY;
+    double effective = any ? 1 / Arrays.stream(weights).map(w -> w * w).sum() : 0;
     if (effective < ENOUGH * beginning.colonies()) {
       return sampled(past, ordered, logLik, effort, workers, progress);
     }
-    int[] picked = pick(weights, sum);
-    double evidence = top + FastMath.log(sum / weights.length);
+    int[] picked = pick(weights);
     TemperedSampler.Sample sample =
         new TemperedSampler.Sample(
             particles(past, ordered, picked),
@@ -307,10 +299,7 @@ final class SeasonBank {
    * Draws seasons by weight. They are shuffled, for draws of one season come one after the other
    * and the first few colonies must stand for all.
    */
-  private int[] pick(double[] weights, double sum) {
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] /= sum;
-    }
+  private int[] pick(double[] weights) {
     SplittableRandom random = Streams.of(beginning.seed(), Streams.Purpose.RESAMPLE);
     int[] picked = TemperedSampler.resample(weights, beginning.colonies(), random);
     for (int i = picked.length - 1; i > 0; i--) {

@@ -229,7 +229,7 @@ final class TemperedSampler {
   }
 
   /** Normalised weights of a step; returns the log of their mean before that. */
-  private static double weigh(double[] logLik, double step, double[] weights) {
+  static double weigh(double[] logLik, double step, double[] weights) {
     double top = Arrays.stream(logLik).max().orElseThrow();
     if (top == Double.NEGATIVE_INFINITY || Double.isNaN(top)) {
       throw new NothingFits(top);
