@@ -54,7 +54,7 @@ public final class Main {
    */
   public static int run(CommandContext desk, String... args) {
     Broodtide program = new Broodtide();
-    CommandLine line = new CommandLine(program, new CommandFactory(desk));
+    CommandLine line = Broodtide.line(desk, program, args);
     line.setOut(desk.out());
     line.setErr(desk.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);

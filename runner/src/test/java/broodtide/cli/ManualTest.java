@@ -38,10 +38,7 @@ class ManualTest {
   /** Every command by the way it is called. */
   static Map<String, CommandSpec> specs() {
     Map<String, CommandSpec> out = new LinkedHashMap<>();
-    gather(
-        new CommandLine(new Broodtide(), new CommandFactory(CommandContext.here(NOWHERE, NOWHERE))),
-        "",
-        out);
+    gather(Broodtide.line(CommandContext.here(NOWHERE, NOWHERE)), "", out);
     return out;
   }
 
