@@ -104,6 +104,9 @@ public final class SharedPast {
     for (int m = 0; m < members.size(); m++) {
       SimulatedColony ours = members.get(m);
       SimulatedColony theirs = of.get(m);
+      if (ours == theirs) {
+        continue;
+      }
       if (ours.strength() != theirs.strength()
           || ours.startSize() != theirs.startSize()
           || ours.infestation() != theirs.infestation()

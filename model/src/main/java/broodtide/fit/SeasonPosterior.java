@@ -57,6 +57,11 @@ public final class SeasonPosterior {
   /** Days with which several seasons begin. */
   private final SharedPasts pasts = new SharedPasts();
 
+  /** The members over the days of the last season that was asked for; plans mostly share them. */
+  private volatile @Nullable Grown grown;
+
+  private record Grown(BeeYears years, List<SimulatedColony> colonies) {}
+
   private SeasonPosterior(
       Scenario past,
       RecordOrigin origin,
@@ -504,7 +509,7 @@ public final class SeasonPosterior {
       throw new IllegalArgumentException(
           "the season starts on " + season.start() + ", the record on " + past.start());
     }
-    List<SimulatedColony> grown = season.days() > past.days() ? colonies(season) : members;
+    List<SimulatedColony> grown = season.days() > past.days() ? grown(season) : members;
     if (wanted.size() <= known.size()) {
       return grown;
     }
@@ -520,6 +525,16 @@ public final class SeasonPosterior {
       out.add(m.with(success));
     }
     return out;
+  }
+
+  private List<SimulatedColony> grown(Scenario season) {
+    BeeYears years = BeeYears.of(season, lastWash());
+    Grown known = grown;
+    if (known == null || !known.years().equals(years)) {
+      known = new Grown(years, colonies(season));
+      grown = known;
+    }
+    return known.colonies();
   }
 
   /** The colonies over the days of a run; what no wash saw of its seasons is drawn afresh. */

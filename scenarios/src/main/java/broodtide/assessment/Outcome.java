@@ -1,9 +1,11 @@
 package broodtide.assessment;
 
 import broodtide.engine.Quantity;
+import broodtide.engine.Watched;
 import broodtide.measure.Unworkable;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Set;
 
 /** What plans are judged by. Less is better in each. */
 public enum Outcome {
@@ -23,6 +25,11 @@ public enum Outcome {
     public LocalDate last(ColonyCase c) {
       return c.winterBeesRaised();
     }
+
+    @Override
+    public Watched watched(ColonyCase c) {
+      return ALIVE.and(Quantity.INFESTATION, Set.of(c.winterBeesRaised()));
+    }
   },
   /** Share of capped worker cells with a mite, mean over the weeks in which winter bees grow up. */
   WINTER_BROOD(
@@ -40,6 +47,11 @@ public enum Outcome {
     @Override
     public LocalDate last(ColonyCase c) {
       return c.winterBeesRaised();
+    }
+
+    @Override
+    public Watched watched(ColonyCase c) {
+      return ALIVE.and(Quantity.INFESTED_WORKER_SHARE, Set.copyOf(c.winterBroodDays()));
     }
 
     @Override
@@ -76,7 +88,15 @@ public enum Outcome {
     public double middle(PlanRun run) {
       return Arrays.stream(of(run)).average().orElse(Double.NaN);
     }
+
+    @Override
+    public Watched watched(ColonyCase c) {
+      return ALIVE;
+    }
   };
+
+  /** Adults of every day say which colonies live. */
+  private static final Watched ALIVE = Watched.daily(Set.of(Quantity.ADULTS));
 
   private final String word;
   private final String title;
@@ -137,6 +157,13 @@ public enum Outcome {
    * @param run the plan as it was played
    */
   public abstract QuantileSummary band(PlanRun run);
+
+  /**
+   * {@return what a run has to keep to be judged by it}
+   *
+   * @param c the case
+   */
+  public abstract Watched watched(ColonyCase c);
 
   /**
    * {@return the one figure that stands for all members: the median of {@link #band}, or the mean

@@ -280,7 +280,8 @@ final class RulePlay {
     double[] infestation = new double[members];
     double[] winterBrood = new double[members];
     double[] raised = new double[members];
-    Watched watched = PlanRun.watched(colony);
+    Watched watched =
+        Outcome.INFESTATION.watched(colony).with(Outcome.WINTER_BROOD.watched(colony));
     for (Map.Entry<List<Rule.Placed>, int[]> group : groups.entrySet()) {
       int[] who = group.getValue();
       PlanRun run = run(group.getKey(), who, colony.until(), watched);

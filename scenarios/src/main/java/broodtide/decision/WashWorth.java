@@ -209,7 +209,7 @@ public record WashWorth(
       double cost,
       Workers workers) {
     double[][] out = new double[plans.size()][];
-    Watched watched = PlanRun.watched(colony);
+    Watched watched = outcome.watched(colony);
     for (int a = 0; a < out.length; a++) {
       Plan plan = plans.get(a);
       PlanRun run =

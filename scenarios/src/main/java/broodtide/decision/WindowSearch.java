@@ -50,7 +50,7 @@ public final class WindowSearch {
     this.posterior = posterior;
     this.outcome = outcome;
     this.workers = workers;
-    watched = PlanRun.watched(this.colony);
+    watched = outcome.watched(this.colony);
   }
 
   /**
