@@ -18,8 +18,8 @@ public record Density(double[] values, double[] heights) {
   /** Standard deviations to either side that are shown of what was believed before. */
   private static final double SHOWN = 2;
 
-  /** Widths beyond which a draw adds nothing that could be seen: 2e-8 of its height. */
-  private static final double REACH = 6;
+  /** Widths beyond which a draw adds nothing: 1e-14 of its height. */
+  private static final double REACH = 8;
 
   /** Share at either end that is not shown of what is believed after. */
   private static final double TAIL = 0.005;

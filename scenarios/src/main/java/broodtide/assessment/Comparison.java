@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -133,6 +134,7 @@ public final class Comparison {
     List<PlanRun> runs = new ArrayList<>();
     List<Refused> refused = new ArrayList<>();
     Watched watched = PlanRun.watched(colony);
+    KeptRuns kept = new KeptRuns(posterior.members().size());
     int done = 0;
     for (Plan plan : plans) {
       Optional<Scenario> season = Optional.empty();
@@ -142,17 +144,38 @@ public final class Comparison {
       } catch (RefusedException e) {
         refused.add(new Refused(plan.name(), e.reason()));
       }
-      season.ifPresent(
-          played ->
-              runs.add(
-                  new PlanRun(
-                      colony,
-                      plan,
-                      posterior.run(played, watched, workers, Progress.NONE),
-                      PlanCheck.of(plan, colony))));
+      if (season.isPresent()) {
+        Scenario days = season.get();
+        Supplier<PlanRun.Played> played =
+            kept.of(() -> play(colony, posterior, days, watched, workers.threads()));
+        Optional<PlanRun> like = runs.stream().findFirst();
+        PlanRun run = new PlanRun(colony, plan, played, PlanCheck.of(plan, colony), like);
+        if (!kept.holds(plans.size())) {
+          run.sumUp();
+        }
+        runs.add(run);
+      }
       progress.at(++done, plans.size());
     }
     return new Comparison(colony, posterior, runs, refused);
+  }
+
+  /**
+   * {@return how many plans side by side are kept day by day; of more, the days are summed up when
+   * they have been played, and played again if something else is asked of them}
+   *
+   * @param members simulated colonies, 0 or more
+   */
+  public static int kept(int members) {
+    return KeptRuns.most(members);
+  }
+
+  /** Played anew each time, with threads of its own: those of the first time may be gone. */
+  private static PlanRun.Played play(
+      ColonyCase colony, SeasonPosterior posterior, Scenario season, Watched watched, int threads) {
+    try (Workers workers = new Workers(threads)) {
+      return PlanRun.played(colony, posterior.run(season, watched, workers, Progress.NONE));
+    }
   }
 
   /** What lies before the decision cannot be decided on, and the washes were read without it. */

@@ -1,6 +1,5 @@
 package broodtide.assessment;
 
-import broodtide.engine.Quantity;
 import broodtide.engine.SpringLow;
 import broodtide.fit.SeasonPosterior;
 import broodtide.fit.SharedDraws;
@@ -157,8 +156,8 @@ public final class HiveChance {
             run.colony().winter().survival(),
             from,
             day,
-            floats(run.run().values(Quantity.ADULTS, from), n),
-            floats(run.run().least(Quantity.ADULTS, from, day), n)));
+            floats(run.adults(from), n),
+            floats(run.fewestAdults(day), n)));
   }
 
   /** Runs hold single precision, so nothing is lost. */
@@ -171,11 +170,11 @@ public final class HiveChance {
   }
 
   private static int kept(PlanRun run) {
-    return Math.min(MOST, run.run().members());
+    return Math.min(MOST, run.members());
   }
 
   private static List<Ranked> ranked(SeasonPosterior posterior, PlanRun run, LocalDate day, int n) {
-    return SharedDraws.of(posterior, run.run().scenario(), day).stream()
+    return SharedDraws.of(posterior, run.season(), day).stream()
         .map(drawn -> Ranked.of(drawn, n))
         .toList();
   }

@@ -4,21 +4,25 @@ import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
 import broodtide.engine.Quantity;
+import broodtide.engine.Scenario;
 import broodtide.engine.SpringLow;
 import broodtide.engine.Survival;
 import broodtide.engine.Watched;
 import broodtide.wash.Wash;
 import broodtide.wash.WashMethod;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * One plan played out by every colony that fits the washes.
@@ -31,28 +35,51 @@ public final class PlanRun {
   /** Thresholds are counts of alcohol washes, which find fewer mites than there are. */
   public static final double SHOWN_BY_A_WASH = WashMethod.ALCOHOL.recovery().mean();
 
-  /** What is kept of every colony on every day. */
-  private static final Set<Quantity> DAILY =
-      Set.of(Quantity.INFESTATION, Quantity.ADULTS, Quantity.MITES);
+  /** Simulated colonies whose highest infestations are looked for at most. Choice. */
+  private static final int MOST_PEAKS = 16_384;
 
-  /** Quantities that are kept on every day, and room for those that are kept on some. */
-  public static final int MOST_KEPT = DAILY.size() + 1;
+  /** Quantities that are kept on nearly every day, and room for those that are kept on some. */
+  public static final int MOST_KEPT = 4;
 
   private final ColonyCase colony;
   private final Plan plan;
-  private final EnsembleRun run;
+  private final Supplier<Played> played;
   private final List<String> objections;
-  private final Lazy<LifeChances> alive;
+
+  /** Another plan of the same colonies, whose days up to the decision are these, too. */
+  private final Optional<PlanRun> like;
+
   private final Lazy<Double> standing = new Lazy<>(this::findStanding);
-  private final Map<LocalDate, QuantileSummary> byYard = new HashMap<>();
+  private final Map<LocalDate, Double> lostBy = new ConcurrentHashMap<>();
+  private final Map<LocalDate, QuantileSummary> byYard = new ConcurrentHashMap<>();
   private final Lazy<QuantileSummary> peaks = new Lazy<>(this::findPeaks);
   private final Lazy<LocalDate> peakDay = new Lazy<>(this::findPeakDay);
   private final Lazy<CrossingDays> crossing = new Lazy<>(this::findCrossing);
   private final Lazy<double[]> winterBrood = new Lazy<>(this::findWinterBrood);
   private final Lazy<QuantileSummary> winterBroodBand = new Lazy<>(this::findWinterBroodBand);
   private final Lazy<PlanSummary> summary = new Lazy<>(() -> PlanSummary.of(this));
-  private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed =
-      new EnumMap<>(Quantity.class);
+  private final Lazy<Integer> members = new Lazy<>(() -> run().members());
+  private final Lazy<Double> mitesWhenLost = new Lazy<>(this::findMitesWhenLost);
+  private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed = new ConcurrentHashMap<>();
+
+  /** Days that are asked about most, where the run itself is not kept. */
+  private volatile Set<LocalDate> remembered = Set.of();
+
+  private final Map<Asked, double[]> byMember = new ConcurrentHashMap<>();
+
+  private enum Kind {
+    INFESTATION,
+    ADULTS,
+    FEWEST,
+    LIVING,
+    LOST,
+    LOST_IN_WINTER
+  }
+
+  private record Asked(Kind kind, LocalDate day) {}
+
+  /** The colonies day by day, and how likely each is alive. */
+  record Played(EnsembleRun run, Lazy<LifeChances> chances) {}
 
   /**
    * A finished run.
@@ -63,19 +90,32 @@ public final class PlanRun {
    * @param objections what stands against the plan in its calendar
    */
   public PlanRun(ColonyCase colony, Plan plan, EnsembleRun run, List<String> objections) {
-    this.colony = colony;
-    this.plan = plan;
-    this.run = run;
-    this.objections = List.copyOf(objections);
-    alive = new Lazy<>(() -> new LifeChances(colony.winter().survival(), run, knownAlive()));
+    this(colony, plan, fixed(played(colony, run)), objections, Optional.empty());
   }
 
-  private PlanRun(ColonyCase colony, PlanRun longer, EnsembleRun run) {
+  /** A run that may have to be played again. */
+  PlanRun(
+      ColonyCase colony,
+      Plan plan,
+      Supplier<Played> played,
+      List<String> objections,
+      Optional<PlanRun> like) {
     this.colony = colony;
-    this.plan = longer.plan;
-    this.run = run;
-    this.objections = PlanCheck.of(plan, colony);
-    alive = longer.alive;
+    this.plan = plan;
+    this.played = played;
+    this.objections = List.copyOf(objections);
+    this.like = like;
+  }
+
+  private static Supplier<Played> fixed(Played played) {
+    return () -> played;
+  }
+
+  /** A run of a case, with how likely its colonies are alive. */
+  static Played played(ColonyCase colony, EnsembleRun run) {
+    LocalDate from = knownAlive(colony);
+    return new Played(
+        run, new Lazy<>(() -> new LifeChances(colony.winter().survival(), run, from)));
   }
 
   /**
@@ -83,18 +123,59 @@ public final class PlanRun {
    * those of a run of its own.
    */
   PlanRun upTo(ColonyCase shorter) {
-    return new PlanRun(shorter, this, run.upTo(shorter.season(plan)));
+    Played longer = played.get();
+    Played part = new Played(longer.run().upTo(shorter.season(plan)), longer.chances());
+    return new PlanRun(shorter, plan, fixed(part), PlanCheck.of(plan, shorter), Optional.empty());
+  }
+
+  /** Works out what is asked of every plan, so that its days need not be kept. */
+  void sumUp() {
+    LocalDate last = springLow().map(SpringLow::day).orElse(colony.until());
+    remembered =
+        Stream.of(knownAlive(), colony.now(), colony.winterBeesRaised(), colony.until(), last)
+            .collect(Collectors.toUnmodifiableSet());
+    for (LocalDate day : remembered) {
+      if (!day.isAfter(colony.until())) {
+        infestation(day);
+      }
+      living(day);
+    }
+    springLow().ifPresent(this::winterLosses);
+    members();
+    PlanDay.all(this);
+    summary();
+    peaks();
+    crossing();
+    winterBrood();
+    losses();
+    lossByYard(last);
+    mitesWhenRaised();
+    LocalDate end = last.isAfter(colony.until()) ? last : colony.until();
+    for (LocalDate day = knownAlive(); !day.isAfter(end); day = day.plusDays(1)) {
+      shareLost(day);
+    }
   }
 
   /**
-   * {@return what is kept of every colony: besides bees and mites of every day, infested cells
-   * while winter bees are raised, and winter bees in spring}
+   * {@return what is kept of every colony: bees of every day, infestation up to the last day that
+   * is looked at, mites from when the colony was last known to be alive, infested cells while
+   * winter bees are raised, and winter bees in spring}
    *
    * @param c the case
    */
   public static Watched watched(ColonyCase c) {
     Set<LocalDate> spring = c.springLow().map(low -> Set.of(low.day())).orElse(Set.of());
-    return Watched.daily(DAILY)
+    LocalDate last = c.springLow().map(SpringLow::day).orElse(c.until());
+    Stream<LocalDate> raised =
+        Stream.of(c.winterBeesRaised()).filter(day -> !day.isBefore(c.start()));
+    Stream<LocalDate> sinceAlive = knownAlive(c).datesUntil(last.plusDays(1));
+    return Watched.daily(Set.of(Quantity.ADULTS))
+        .and(
+            Quantity.INFESTATION,
+            c.start().datesUntil(c.until().plusDays(1)).collect(Collectors.toUnmodifiableSet()))
+        .and(
+            Quantity.MITES,
+            Stream.concat(sinceAlive, raised).collect(Collectors.toUnmodifiableSet()))
         .and(Quantity.INFESTED_WORKER_SHARE, Set.copyOf(c.winterBroodDays()))
         .and(Quantity.WINTER_BEES, spring);
   }
@@ -116,7 +197,25 @@ public final class PlanRun {
 
   /** {@return the colonies, day by day} */
   public EnsembleRun run() {
-    return run;
+    return played.get().run();
+  }
+
+  private LifeChances alive() {
+    return played.get().chances().get();
+  }
+
+  private int index(LocalDate day) {
+    return run().index(day);
+  }
+
+  /** Simulated colonies. */
+  int members() {
+    return members.get();
+  }
+
+  /** The days that were played. */
+  Scenario season() {
+    return colony.season(plan);
   }
 
   /** {@return what stands against the plan in its calendar} */
@@ -131,9 +230,12 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public QuantileSummary on(Quantity quantity, LocalDate day) {
+    if (like.isPresent() && !day.isAfter(colony.now())) {
+      return like.get().on(quantity, day);
+    }
     return summed
-        .computeIfAbsent(quantity, q -> new HashMap<>())
-        .computeIfAbsent(day, d -> QuantileSummary.of(run.values(quantity, d), living(d)));
+        .computeIfAbsent(quantity, q -> new ConcurrentHashMap<>())
+        .computeIfAbsent(day, d -> QuantileSummary.of(run().values(quantity, d), living(d)));
   }
 
   /**
@@ -142,11 +244,38 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] infestation(LocalDate day) {
-    return run.values(Quantity.INFESTATION, day);
+    return byMember(Kind.INFESTATION, day, () -> run().values(Quantity.INFESTATION, day));
+  }
+
+  /** Adult bees on a day, by member. */
+  double[] adults(LocalDate day) {
+    return byMember(Kind.ADULTS, day, () -> run().values(Quantity.ADULTS, day));
+  }
+
+  /** The fewest adult bees up to a day since the colony was last known to be alive, by member. */
+  double[] fewestAdults(LocalDate day) {
+    return byMember(Kind.FEWEST, day, () -> run().least(Quantity.ADULTS, knownAlive(), day));
+  }
+
+  private double[] byMember(Kind kind, LocalDate day, Supplier<double[]> work) {
+    if (!remembered.contains(day)) {
+      return work.get();
+    }
+    Asked asked = new Asked(kind, day);
+    double[] known = byMember.get(asked);
+    if (known == null) {
+      known = work.get();
+      byMember.put(asked, known);
+    }
+    return known.clone();
   }
 
   /** {@return the day on which the colony was last known to be alive} */
   LocalDate knownAlive() {
+    return knownAlive(colony);
+  }
+
+  private static LocalDate knownAlive(ColonyCase colony) {
     return colony.washes().stream()
         .map(Wash::date)
         .filter(day -> !day.isAfter(colony.until()))
@@ -163,7 +292,7 @@ public final class PlanRun {
   }
 
   private double findStanding() {
-    return mean(alive.get().on(0));
+    return mean(alive().on(0));
   }
 
   private static double mean(float[] byMember) {
@@ -181,7 +310,11 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] living(LocalDate day) {
-    float[] then = alive.get().on(run.index(day));
+    return byMember(Kind.LIVING, day, () -> findLiving(day));
+  }
+
+  private double[] findLiving(LocalDate day) {
+    float[] then = alive().on(index(day));
     double standing = standing();
     double[] out = new double[then.length];
     for (int m = 0; m < out.length; m++) {
@@ -197,7 +330,7 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double shareLost(LocalDate day) {
-    return 1 - mean(alive.get().on(run.index(day))) / standing();
+    return lostBy.computeIfAbsent(day, d -> 1 - mean(alive().on(index(d))) / standing());
   }
 
   /**
@@ -221,8 +354,12 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] lost(LocalDate day) {
-    float[] then = alive.get().on(run.index(day));
-    float[] before = alive.get().on(0);
+    return byMember(Kind.LOST, day, () -> findLost(day));
+  }
+
+  private double[] findLost(LocalDate day) {
+    float[] then = alive().on(index(day));
+    float[] before = alive().on(0);
     double standing = standing();
     double[] out = new double[then.length];
     for (int m = 0; m < out.length; m++) {
@@ -246,8 +383,12 @@ public final class PlanRun {
    * @param low from {@link #springLow()}
    */
   public double[] winterLosses(SpringLow low) {
-    float[] then = alive.get().on(run.index(low.day()));
-    float[] before = alive.get().on(0);
+    return byMember(Kind.LOST_IN_WINTER, low.day(), () -> findWinterLosses(low));
+  }
+
+  private double[] findWinterLosses(SpringLow low) {
+    float[] then = alive().on(index(low.day()));
+    float[] before = alive().on(0);
     double[] out = new double[then.length];
     for (int m = 0; m < out.length; m++) {
       out[m] = before[m] > 0 ? 1 - then[m] / before[m] : 1;
@@ -268,12 +409,7 @@ public final class PlanRun {
 
   private QuantileSummary findByYard(LocalDate day) {
     LocalDate from = knownAlive();
-    return YardLuck.losses(
-        colony.winter().survival(),
-        run.values(Quantity.ADULTS, from),
-        run.least(Quantity.ADULTS, from, day),
-        from,
-        day);
+    return YardLuck.losses(colony.winter().survival(), adults(from), fewestAdults(day), from, day);
   }
 
   /**
@@ -291,20 +427,24 @@ public final class PlanRun {
    * measured nowhere, so that this is the most that it can give to others.
    */
   public double mitesWhenLost() {
-    LifeChances living = alive.get();
-    int last = run.index(springLow().map(SpringLow::day).orElse(colony.until()));
+    return mitesWhenLost.get();
+  }
+
+  private double findMitesWhenLost() {
+    LifeChances living = alive();
+    int last = index(springLow().map(SpringLow::day).orElse(colony.until()));
     double sum = 0;
-    int first = run.index(knownAlive());
+    int first = index(knownAlive());
     float[] then = living.on(first);
     for (int day = first; day < last; day++) {
       float[] next = living.on(day + 1);
-      double[] mites = run.values(Quantity.MITES, colony.start().plusDays(day));
+      double[] mites = run().values(Quantity.MITES, colony.start().plusDays(day));
       for (int m = 0; m < mites.length; m++) {
         sum += (then[m] - next[m]) * mites[m];
       }
       then = next;
     }
-    return sum / (run.members() * standing());
+    return sum / (run().members() * standing());
   }
 
   /**
@@ -336,16 +476,19 @@ public final class PlanRun {
     return peaks.get();
   }
 
-  /** Members weigh in with their highest so far whenever a part of them dies, and at the end. */
+  /**
+   * Members weigh in with their highest so far whenever a part of them dies, and at the end. That
+   * takes dozens of figures of each, so that of many members the first stand for all.
+   */
   private QuantileSummary findPeaks() {
     DoubleStream.Builder tops = DoubleStream.builder();
     DoubleStream.Builder weights = DoubleStream.builder();
-    double[] top = new double[run.members()];
+    double[] top = new double[Math.min(MOST_PEAKS, run().members())];
     double[] ended = new double[top.length];
-    float[] living = alive.get().on(nowIndex());
+    float[] living = alive().on(nowIndex());
     for (int day = nowIndex(); day <= lastIndex(); day++) {
       double[] values = infestation(colony.start().plusDays(day));
-      float[] next = day == lastIndex() ? new float[top.length] : alive.get().on(day + 1);
+      float[] next = day == lastIndex() ? new float[top.length] : alive().on(day + 1);
       for (int m = 0; m < top.length; m++) {
         if (values[m] > top[m]) {
           if (ended[m] > 0) {
@@ -390,7 +533,7 @@ public final class PlanRun {
   }
 
   private CrossingDays findCrossing() {
-    int[] days = new int[run.members()];
+    int[] days = new int[run().members()];
     double[] weights = new double[days.length];
     Arrays.fill(days, -1);
     double standing = standing();
@@ -400,7 +543,7 @@ public final class PlanRun {
       double threshold =
           stages.thresholdOn(colony.thresholds(), date).orElse(Double.POSITIVE_INFINITY);
       double[] then = infestation(date);
-      float[] living = alive.get().on(day);
+      float[] living = alive().on(day);
       for (int m = 0; m < days.length; m++) {
         if (days[m] < 0 && Decision.over(then[m], threshold)) {
           days[m] = day - nowIndex();
@@ -431,11 +574,11 @@ public final class PlanRun {
   }
 
   private double[] findWinterBrood() {
-    double[] out = new double[run.members()];
+    double[] out = new double[run().members()];
     int[] days = new int[out.length];
     List<LocalDate> raising = colony.winterBroodDays();
     for (LocalDate day : raising) {
-      double[] shares = run.values(Quantity.INFESTED_WORKER_SHARE, day);
+      double[] shares = run().values(Quantity.INFESTED_WORKER_SHARE, day);
       for (int m = 0; m < out.length; m++) {
         out[m] += shares[m];
         days[m] += shares[m] > 0 ? 1 : 0;
@@ -460,10 +603,14 @@ public final class PlanRun {
   }
 
   private int nowIndex() {
-    return run.index(colony.now());
+    return days(colony.now());
   }
 
   private int lastIndex() {
-    return run.index(colony.until());
+    return days(colony.until());
+  }
+
+  private int days(LocalDate day) {
+    return Math.toIntExact(ChronoUnit.DAYS.between(colony.start(), day));
   }
 }

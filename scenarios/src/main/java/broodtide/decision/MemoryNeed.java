@@ -1,6 +1,7 @@
 package broodtide.decision;
 
 import broodtide.assessment.ColonyCase;
+import broodtide.assessment.Comparison;
 import broodtide.assessment.PlanRun;
 import broodtide.fit.PriorSensitivity;
 import broodtide.fit.SeasonBanks;
@@ -13,8 +14,10 @@ import java.time.temporal.ChronoUnit;
  *
  * @param fixed bytes whatever the number of simulated colonies
  * @param perColony bytes for each simulated colony, without those of the bank
+ * @param plans plans side by side, of whose days as many are held as {@link Comparison#kept} says
+ * @param perDays bytes of a simulated colony's days in one of these plans
  */
-public record MemoryNeed(long fixed, long perColony) {
+public record MemoryNeed(long fixed, long perColony, int plans, long perDays) {
   /** The program itself, its library and one picture; measured, rounded up. */
   private static final long PROGRAM = 20L << 20;
 
@@ -36,11 +39,19 @@ public record MemoryNeed(long fixed, long perColony) {
   /** What is worked out of a colony in a plan once it has been played: days, peaks, losses. */
   private static final long OUTCOMES = 64;
 
+  /**
+   * What is left of a colony in a plan whose days are not held: figures of some days; by fields.
+   */
+  private static final int SUMMED_UP = 20 * Double.BYTES;
+
   /** Bytes of a number in a list of colonies. */
   private static final long LISTED = 24;
 
   /** Bytes of one quantity of one colony on one day. */
   private static final long CELL = Float.BYTES;
+
+  /** More simulated colonies than any run has. */
+  private static final int MOST_COLONIES = 1 << 24;
 
   private static final int WEEK = 7;
 
@@ -55,16 +66,20 @@ public record MemoryNeed(long fixed, long perColony) {
    */
   private static MemoryNeed posterior(ColonyCase c, int hives) {
     long courses = c.given().stream().filter(g -> g.course().isPresent()).count();
-    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1));
+    return new MemoryNeed(PROGRAM + hives * HIVE, UNKNOWNS + COURSE * (courses + 1), 0, 0);
   }
 
   /** The posterior and the usual plans side by side. */
   private static MemoryNeed decided(ColonyCase c, int hives) {
-    return posterior(c, hives).and(0, USUAL_PLANS * season(c, PlanRun.MOST_KEPT));
+    return posterior(c, hives).with(USUAL_PLANS, season(c, PlanRun.MOST_KEPT));
   }
 
   private MemoryNeed and(long fixedMore, long perColonyMore) {
-    return new MemoryNeed(fixed + fixedMore, perColony + perColonyMore);
+    return new MemoryNeed(fixed + fixedMore, perColony + perColonyMore, plans, perDays);
+  }
+
+  private MemoryNeed with(int more, long days) {
+    return new MemoryNeed(fixed, perColony + more * (long) SUMMED_UP, more, days);
   }
 
   /** Every day of one plan, with each colony's chance of being alive. */
@@ -88,10 +103,8 @@ public record MemoryNeed(long fixed, long perColony) {
     long days = ChronoUnit.DAYS.between(c.now(), c.until());
     long map = plans > 1 ? windowMap(c, WindowSearch.USUAL.split(",").length, days / WEEK + 1) : 0;
     long matters = PriorSensitivity.DRAWS * season(c, 1);
-    return posterior(c, hives)
-        .and(
-            hives * DRAWN + Math.max(map, matters),
-            plans > 1 ? plans * season(c, PlanRun.MOST_KEPT) : waiting(c));
+    MemoryNeed need = posterior(c, hives).and(hives * DRAWN + Math.max(map, matters), 0);
+    return plans > 1 ? need.with(plans, season(c, PlanRun.MOST_KEPT)) : need.and(0, waiting(c));
   }
 
   /**
@@ -177,7 +190,10 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param colonies simulated colonies
    */
   public long bytes(int colonies) {
-    return fixed + perColony * colonies + SeasonBanks.bytes(colonies);
+    return fixed
+        + perColony * colonies
+        + perDays * colonies * Math.min(plans, Comparison.kept(colonies))
+        + SeasonBanks.bytes(colonies);
   }
 
   /**
@@ -186,10 +202,16 @@ public record MemoryNeed(long fixed, long perColony) {
    * @param bytes bytes that may be used
    */
   public int fitting(long bytes) {
-    long without = (bytes - fixed) / perColony;
-    long with = (bytes - fixed) / (perColony + SeasonBanks.bytes(1));
-    long most =
-        without > SeasonBanks.MOST_COLONIES ? without : Math.min(with, SeasonBanks.MOST_COLONIES);
-    return (int) Math.max(0, Math.min(Integer.MAX_VALUE, most));
+    int low = 0;
+    int high = MOST_COLONIES;
+    while (low < high) {
+      int middle = low + (high - low + 1) / 2;
+      if (bytes(middle) <= bytes) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
   }
 }

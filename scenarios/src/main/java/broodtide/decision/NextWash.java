@@ -41,7 +41,7 @@ public final class NextWash {
     if (runs.size() < 2 || c.springLow().isEmpty() || !Survival.hasWinter(c.model().climate())) {
       return Optional.empty();
     }
-    int n = Math.min(ENOUGH, runs.get(0).run().members());
+    int n = Math.min(ENOUGH, comparison.posterior().members().size());
     double[][] losses = new double[runs.size()][];
     for (int a = 0; a < losses.length; a++) {
       double trouble = Outcome.LOST.usualCost() * WashWorth.measures(runs.get(a).plan());

@@ -1,6 +1,7 @@
 package broodtide.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import broodtide.catalog.Catalog;
@@ -24,9 +25,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -459,5 +463,97 @@ class PlanRunByHandTest {
     LocalDate low = run.springLow().orElseThrow().day();
     assertThat(PlanRun.watched(run.colony()).keeps(Quantity.WINTER_BEES, low)).isTrue();
     assertThat(PlanRun.MOST_KEPT).as("three on every day, and room for some").isEqualTo(4);
+  }
+
+  @Test
+  void aRunThatWasSummedUpAnswersWithoutBeingPlayedAgain() {
+    PlanRun kept = five();
+    ColonyCase c = kept.colony();
+    AtomicInteger played = new AtomicInteger();
+    Supplier<PlanRun.Played> play =
+        () -> {
+          played.incrementAndGet();
+          return PlanRun.played(c, WAITING);
+        };
+    PlanRun run = new PlanRun(c, kept.plan(), play, List.of(), Optional.empty());
+    run.sumUp();
+    int once = played.get();
+    LocalDate low = run.springLow().orElseThrow().day();
+    assertThat(run.summary()).isEqualTo(kept.summary());
+    assertThat(run.peaks()).isEqualTo(kept.peaks());
+    assertThat(run.peakDay()).isEqualTo(kept.peakDay());
+    assertThat(run.winterBrood()).isEqualTo(kept.winterBrood());
+    assertThat(run.losses()).containsExactly(kept.losses());
+    assertThat(run.lossByYard(low)).isEqualTo(kept.lossByYard(low));
+    assertThat(run.winterLosses(run.springLow().orElseThrow()))
+        .containsExactly(kept.winterLosses(run.springLow().orElseThrow()));
+    assertThat(run.mitesWhenRaised()).isEqualTo(kept.mitesWhenRaised());
+    assertThat(run.members()).isEqualTo(kept.members());
+    assertThat(PlanDay.all(run)).isEqualTo(PlanDay.all(kept));
+    for (LocalDate day : List.of(NOW, c.winterBeesRaised(), UNTIL)) {
+      assertThat(run.infestation(day)).containsExactly(kept.infestation(day));
+      assertThat(run.living(day)).containsExactly(kept.living(day));
+      assertThat(run.shareLost(day)).isEqualTo(kept.shareLost(day));
+    }
+    assertThat(run.adults(WASHED)).containsExactly(kept.adults(WASHED));
+    assertThat(run.fewestAdults(low)).containsExactly(kept.fewestAdults(low));
+    assertThat(played).as("plays for these answers").hasValue(once);
+    run.infestation(NOW.plusDays(1));
+    assertThat(played).as("a day that was not summed up").hasValueGreaterThan(once);
+  }
+
+  @Test
+  void whatARunRemembersCannotBeChangedFromOutside() {
+    PlanRun run = five();
+    run.sumUp();
+    double[] then = run.infestation(NOW);
+    run.infestation(NOW)[0] = -1;
+    assertThat(run.infestation(NOW)).containsExactly(then);
+  }
+
+  @Test
+  void daysBeforeTheDecisionAreTakenFromAnotherPlan() {
+    PlanRun first = five();
+    PlanRun other =
+        new PlanRun(
+            first.colony(),
+            first.plan(),
+            () -> {
+              throw new AssertionError("asked of its own run");
+            },
+            List.of(),
+            Optional.of(first));
+    assertThat(other.on(Quantity.ADULTS, NOW)).isEqualTo(first.on(Quantity.ADULTS, NOW));
+    assertThatThrownBy(() -> other.on(Quantity.ADULTS, NOW.plusDays(1)))
+        .isInstanceOf(AssertionError.class);
+  }
+
+  @Test
+  void ofManyRunsTheLastAreKeptAndOthersPlayedAgain() {
+    PlanRun.Played run = PlanRun.played(colony(), WAITING);
+    KeptRuns kept = new KeptRuns(KeptRuns.COLONIES / 2);
+    int[] plays = new int[3];
+    List<Supplier<PlanRun.Played>> runs = new ArrayList<>();
+    for (int i = 0; i < plays.length; i++) {
+      int own = i;
+      runs.add(
+          kept.of(
+              () -> {
+                plays[own]++;
+                return run;
+              }));
+    }
+    assertThat(kept.holds(2)).isTrue();
+    assertThat(kept.holds(3)).isFalse();
+    assertThat(plays).as("each when it is made").containsExactly(1, 1, 1);
+    assertThat(runs.get(2).get()).isSameAs(run);
+    assertThat(runs.get(1).get()).isSameAs(run);
+    assertThat(plays).as("the last two are kept").containsExactly(1, 1, 1);
+    assertThat(runs.get(0).get()).isSameAs(run);
+    assertThat(runs.get(1).get()).isSameAs(run);
+    assertThat(plays).as("the first took the place of the last").containsExactly(2, 1, 1);
+    assertThat(KeptRuns.most(4096)).isEqualTo(16);
+    assertThat(KeptRuns.most(KeptRuns.COLONIES * 2)).isEqualTo(1);
+    assertThat(KeptRuns.most(0)).isEqualTo(KeptRuns.COLONIES);
   }
 }
