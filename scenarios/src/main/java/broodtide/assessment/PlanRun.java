@@ -1,5 +1,6 @@
 package broodtide.assessment;
 
+import broodtide.assessment.FiguresByMember.Kind;
 import broodtide.control.MiticideCourse;
 import broodtide.control.Plan;
 import broodtide.engine.EnsembleRun;
@@ -62,21 +63,7 @@ public final class PlanRun {
   private final Lazy<Double> mitesWhenLost = new Lazy<>(this::findMitesWhenLost);
   private final Map<Quantity, Map<LocalDate, QuantileSummary>> summed = new ConcurrentHashMap<>();
 
-  /** Days that are asked about most, where the run itself is not kept. */
-  private volatile Set<LocalDate> remembered = Set.of();
-
-  private final Map<Asked, double[]> byMember = new ConcurrentHashMap<>();
-
-  private enum Kind {
-    INFESTATION,
-    ADULTS,
-    FEWEST,
-    LIVING,
-    LOST,
-    LOST_IN_WINTER
-  }
-
-  private record Asked(Kind kind, LocalDate day) {}
+  private final FiguresByMember byMember = new FiguresByMember();
 
   /** The colonies day by day, and how likely each is alive. */
   record Played(EnsembleRun run, Lazy<LifeChances> chances) {}
@@ -131,10 +118,11 @@ public final class PlanRun {
   /** Works out what is asked of every plan, so that its days need not be kept. */
   void sumUp() {
     LocalDate last = springLow().map(SpringLow::day).orElse(colony.until());
-    remembered =
+    Set<LocalDate> asked =
         Stream.of(knownAlive(), colony.now(), colony.winterBeesRaised(), colony.until(), last)
             .collect(Collectors.toUnmodifiableSet());
-    for (LocalDate day : remembered) {
+    byMember.keep(asked);
+    for (LocalDate day : asked) {
       if (!day.isAfter(colony.until())) {
         infestation(day);
       }
@@ -244,30 +232,17 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] infestation(LocalDate day) {
-    return byMember(Kind.INFESTATION, day, () -> run().values(Quantity.INFESTATION, day));
+    return byMember.get(Kind.INFESTATION, day, () -> run().values(Quantity.INFESTATION, day));
   }
 
   /** Adult bees on a day, by member. */
   double[] adults(LocalDate day) {
-    return byMember(Kind.ADULTS, day, () -> run().values(Quantity.ADULTS, day));
+    return byMember.get(Kind.ADULTS, day, () -> run().values(Quantity.ADULTS, day));
   }
 
   /** The fewest adult bees up to a day since the colony was last known to be alive, by member. */
   double[] fewestAdults(LocalDate day) {
-    return byMember(Kind.FEWEST, day, () -> run().least(Quantity.ADULTS, knownAlive(), day));
-  }
-
-  private double[] byMember(Kind kind, LocalDate day, Supplier<double[]> work) {
-    if (!remembered.contains(day)) {
-      return work.get();
-    }
-    Asked asked = new Asked(kind, day);
-    double[] known = byMember.get(asked);
-    if (known == null) {
-      known = work.get();
-      byMember.put(asked, known);
-    }
-    return known.clone();
+    return byMember.get(Kind.FEWEST, day, () -> run().least(Quantity.ADULTS, knownAlive(), day));
   }
 
   /** {@return the day on which the colony was last known to be alive} */
@@ -310,7 +285,7 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] living(LocalDate day) {
-    return byMember(Kind.LIVING, day, () -> findLiving(day));
+    return byMember.get(Kind.LIVING, day, () -> findLiving(day));
   }
 
   private double[] findLiving(LocalDate day) {
@@ -354,7 +329,7 @@ public final class PlanRun {
    * @param day a day of the run
    */
   public double[] lost(LocalDate day) {
-    return byMember(Kind.LOST, day, () -> findLost(day));
+    return byMember.get(Kind.LOST, day, () -> findLost(day));
   }
 
   private double[] findLost(LocalDate day) {
@@ -383,7 +358,7 @@ public final class PlanRun {
    * @param low from {@link #springLow()}
    */
   public double[] winterLosses(SpringLow low) {
-    return byMember(Kind.LOST_IN_WINTER, low.day(), () -> findWinterLosses(low));
+    return byMember.get(Kind.LOST_IN_WINTER, low.day(), () -> findWinterLosses(low));
   }
 
   private double[] findWinterLosses(SpringLow low) {
