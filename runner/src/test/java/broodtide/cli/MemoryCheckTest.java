@@ -59,19 +59,25 @@ class MemoryCheckTest {
 
   @Test
   void whatCannotFitIsRefusedWithTheFigureAndTheRemedy() {
-    assertThatThrownBy(() -> check(GIGABYTE, 1, 65_536, 5, 1))
+    assertThatThrownBy(() -> check(GIGABYTE / 2, 1, 65_536, 5, 1))
         .isInstanceOf(Refusal.class)
         .hasMessageContainingAll(
-            "--colonies 65536 needs about", "may take 1024 MB", "fewer plans", "-Xmx")
+            "--colonies 65536 needs about", "may take 512 MB", "fewer plans", "-Xmx")
         .hasMessageFindingMatch(LOWER.pattern());
     assertThatThrownBy(() -> check(GIGABYTE, 1, 4096, 50, 3)).isInstanceOf(Refusal.class);
-    assertThatThrownBy(() -> check(4 * GIGABYTE, 1, 262_144, 5, 1)).isInstanceOf(Refusal.class);
+    assertThatThrownBy(() -> check(2 * GIGABYTE, 1, 262_144, 5, 1)).isInstanceOf(Refusal.class);
   }
 
   @Test
   void theUsualRunOfAnApiaryFitsAQuarterOfASmallMachine() {
     check(GIGABYTE / 2, 8, 4096, 5, 1);
     check(GIGABYTE, 8, 4096, 5, 2);
+  }
+
+  @Test
+  void plansOfManyColoniesFitOneGigabyteHoweverManyThereAre() {
+    check(GIGABYTE, 1, 65_536, 7, 1);
+    check(GIGABYTE, 1, 65_536, 14, 1);
   }
 
   /** What a process of its own said, and its exit code. */
