@@ -111,10 +111,16 @@ the end of the name. Rename the folder or move it: $jar" ;; esac
   case "${1:-}" in
     wash | growth | forecast | compare | demo | windows | worked | backtest | study | about) compilers=1 ;;
   esac
+  before=
   for word in "$@"; do
+    # More than usual is a number of five digits or more.
+    case "$before $word" in
+      "--colonies "[1-9][0-9][0-9][0-9][0-9]* | *" --colonies="[1-9][0-9][0-9][0-9][0-9]*) compilers=4 ;;
+    esac
+    before=$word
     case "$word" in
       -h | --help | -V | --version) compilers=1 && break ;;
-      - | --colonies* | --washes=*) compilers=4 ;;
+      - | --washes=*) compilers=4 ;;
       *) if [ -f "$word" ] && [ "$(head -n 31 "$word" | wc -l)" -gt 30 ]; then compilers=4; fi ;;
     esac
   done
