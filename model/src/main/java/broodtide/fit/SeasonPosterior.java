@@ -78,7 +78,7 @@ public final class SeasonPosterior {
     this.layout = layout(past, lastCount);
     this.sample = sample;
     this.whole = whole;
-    this.members = colonies(past);
+    this.members = colonies(BeeYears.of(past, lastCount));
   }
 
   /**
@@ -531,15 +531,14 @@ public final class SeasonPosterior {
     BeeYears years = BeeYears.of(season, lastWash());
     Grown known = grown;
     if (known == null || !known.years().equals(years)) {
-      known = new Grown(years, colonies(season));
+      known = new Grown(years, colonies(years));
       grown = known;
     }
     return known.colonies();
   }
 
-  /** The colonies over the days of a run; what no wash saw of its seasons is drawn afresh. */
-  private List<SimulatedColony> colonies(Scenario run) {
-    BeeYears years = BeeYears.of(run, lastWash());
+  /** The colonies over the years of a run; what no wash saw of its seasons is drawn afresh. */
+  private List<SimulatedColony> colonies(BeeYears years) {
     double[][] z = sample.z();
     Map<ParticleLayout.Place, double[]> fresh = new LinkedHashMap<>();
     for (ParticleLayout.Place place : ParticleLayout.of(List.of(), years.seasons()).places()) {
